@@ -1,0 +1,47 @@
+package fayline.basis.finding;
+
+import java.util.List;
+
+/**
+ * A computed figure that can be asked "why": its value as shown, the inputs with their origin, the method and its source.
+ *
+ * @param name what the figure is, in the builder's words
+ * @param value the value with its unit, as shown
+ * @param formula the formula in words or symbols, with the inputs named
+ * @param inputs the inputs, each with its value, unit and origin
+ * @param source where the method comes from: a key of {@code docs/sources.md} or "common practice, no source"
+ * @param cautions what limits the figure
+ */
+public record Figure(
+        String name, String value, String formula, List<Input> inputs, String source, List<String> cautions) {
+    /** Copies the lists. */
+    public Figure {
+        inputs = List.copyOf(inputs);
+        cautions = List.copyOf(cautions);
+    }
+
+    /**
+     * One input of a figure.
+     *
+     * @param name what it is
+     * @param value value and unit as shown
+     * @param origin where it comes from
+     */
+    public record Input(String name, String value, Origin origin) {}
+
+    /** Where an input comes from. */
+    public enum Origin {
+        /** Written in the definition or typed by a person. */
+        ENTERED,
+        /** Read from a data sheet, as the definition says. */
+        DATA_SHEET,
+        /** Measured in the shop. */
+        MEASURED,
+        /** Derived from the shop's own record. */
+        LEARNED,
+        /** Computed from other figures. */
+        COMPUTED,
+        /** A default of the program that nobody has confirmed; always shown as such. */
+        ASSUMED
+    }
+}

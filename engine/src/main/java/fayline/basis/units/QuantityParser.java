@@ -1,0 +1,95 @@
+package fayline.basis.units;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads quantities as people write them at the bench: {@code 15 thou}, {@code .050 in}, {@code 3/32 in},
+ * {@code 1 3/32 in}, {@code 0.5 mm}, {@code 200 g/m2}, {@code 24 inHg}. A number without a unit is refused, but for a
+ * fraction. A decimal comma is refused with a suggestion, because {@code 1,200} means two things.
+ */
+public final class QuantityParser {
+    private static final Pattern FORM = Pattern.compile("\\s*([-+]?)\\s*(?:(\\d+)[ -]+)?(?:(\\d+)\\s*/\\s*(\\d+)"
+            + "|(\\d+\\.?\\d*(?:[eE][-+]?\\d+)?|\\.\\d+(?:[eE][-+]?\\d+)?))\\s*([^\\d\\s.,/+-][^\\s]*|)\\s*");
+    private static final int MAX_LENGTH = 60;
+
+    private QuantityParser() {}
+
+    /**
+     * Reads a quantity.
+     *
+     * @param text what was typed
+     * @param kind the kind that is expected here
+     * @param <Q> the type of the quantity
+     * @return the quantity with the text kept as typed
+     * @throws UnreadableQuantityException if the text is no such quantity; tells what was found, expected, and a
+     *     suggestion where there is one
+     */
+    public static <Q extends Quantity> Entered<Q> parse(String text, QuantityKind<Q> kind) {
+        if (text.length() > MAX_LENGTH) {
+            throw refuse(text.substring(0, MAX_LENGTH) + "...", kind, "");
+        }
+        Matcher m = FORM.matcher(text);
+        if (!m.matches() || (m.group(2) != null && m.group(5) != null)) {
+            String suggestion = text.matches("\\s*[-+]?\\d+,\\d+.*")
+                    ? "write " + text.trim().replace(',', '.')
+                    : "";
+            throw refuse(text, kind, suggestion);
+        }
+        double number = number(m, text, kind);
+        String symbol = m.group(6);
+        Optional<Q> found;
+        try {
+            found = kind.of(number, symbol);
+        } catch (IllegalArgumentException e) {
+            throw refuse(text, kind, String.valueOf(e.getMessage()));
+        }
+        if (found.isPresent()) {
+            return new Entered<>(text.trim(), found.get());
+        }
+        throw refuse(text, kind, suggestion(text.trim(), symbol, kind));
+    }
+
+    private static double number(Matcher m, String text, QuantityKind<?> kind) {
+        double value;
+        if (m.group(3) != null) {
+            double denominator = Double.parseDouble(m.group(4));
+            if (denominator == 0) {
+                throw refuse(text, kind, "a fraction cannot have 0 below the line");
+            }
+            value = Double.parseDouble(m.group(3)) / denominator;
+            if (m.group(2) != null) {
+                value += Double.parseDouble(m.group(2));
+            }
+        } else {
+            value = Double.parseDouble(m.group(5));
+        }
+        return "-".equals(m.group(1)) ? -value : value;
+    }
+
+    private static String suggestion(String text, String symbol, QuantityKind<?> kind) {
+        if (symbol.isEmpty()) {
+            return "add the unit: " + text + " " + kind.symbols().get(0) + "?";
+        }
+        for (String known : kind.symbols()) {
+            if (known.toLowerCase(Locale.ROOT).equals(symbol.toLowerCase(Locale.ROOT))) {
+                return "write " + text.replace(symbol, known);
+            }
+        }
+        for (QuantityKind<?> other : QuantityKind.all()) {
+            if (other.of(1, symbol).isPresent()) {
+                return symbol + " is a unit of " + other.name();
+            }
+        }
+        return "";
+    }
+
+    private static UnreadableQuantityException refuse(String text, QuantityKind<?> kind, String suggestion) {
+        String expected = "a " + kind.name() + " such as " + kind.example() + " (units: "
+                + String.join(
+                        ", ", kind.symbols().stream().filter(s -> !s.isEmpty()).toList()) + ")";
+        return new UnreadableQuantityException(text, expected, suggestion);
+    }
+}
