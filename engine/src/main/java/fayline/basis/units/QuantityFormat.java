@@ -8,21 +8,13 @@ import java.util.Locale;
  *
  * @param system the person's units
  */
-public record QuantityFormat(System system) {
-    /** Which units a person reads. */
-    public enum System {
-        /** mm, g, kg, degC, bar. */
-        METRIC,
-        /** in, thou, lb, oz, degF, inHg. */
-        INCH
-    }
-
+public record QuantityFormat(UnitSystem system) {
     private static final double TENTH_INCH = 2.54e-3;
 
     /** Millimetres below one metre, else metres; thou below a tenth of an inch, else inches. */
     public String length(Length v) {
         double abs = Math.abs(v.metres());
-        if (system == System.METRIC) {
+        if (system == UnitSystem.METRIC) {
             return abs >= 1 ? number(v.metres(), 2) + " m" : number(v.millimetres(), abs < 0.1 ? 1 : 0) + " mm";
         }
         return abs < TENTH_INCH ? number(v.thou(), 0) + " thou" : number(v.inches(), abs < 0.5 ? 2 : 1) + " in";
@@ -30,13 +22,13 @@ public record QuantityFormat(System system) {
 
     /** Square metres, or square feet. */
     public String area(Area v) {
-        return system == System.METRIC ? number(v.squareMetres(), 2) + " m2" : number(v.squareFeet(), 1) + " ft2";
+        return system == UnitSystem.METRIC ? number(v.squareMetres(), 2) + " m2" : number(v.squareFeet(), 1) + " ft2";
     }
 
     /** Grams below one kilogram, else kilograms; ounces below one pound, else pounds. */
     public String mass(Mass v) {
         double abs = Math.abs(v.kilograms());
-        if (system == System.METRIC) {
+        if (system == UnitSystem.METRIC) {
             return abs < 1 ? number(v.grams(), abs < 0.01 ? 1 : 0) + " g" : number(v.kilograms(), 2) + " kg";
         }
         return Math.abs(v.pounds()) < 1 ? number(v.ounces(), 1) + " oz" : number(v.pounds(), 2) + " lb";
@@ -49,24 +41,24 @@ public record QuantityFormat(System system) {
 
     /** Cloth weight. */
     public String arealMass(ArealMass v) {
-        return system == System.METRIC
+        return system == UnitSystem.METRIC
                 ? number(v.gramsPerSquareMetre(), 0) + " g/m2"
                 : number(v.ouncesPerSquareYard(), 1) + " oz/yd2";
     }
 
     /** Degrees Celsius or Fahrenheit to a tenth or a whole degree. */
     public String temperature(Temperature v) {
-        return system == System.METRIC ? number(v.celsius(), 1) + " degC" : number(v.fahrenheit(), 0) + " degF";
+        return system == UnitSystem.METRIC ? number(v.celsius(), 1) + " degC" : number(v.fahrenheit(), 0) + " degF";
     }
 
     /** Kelvins, or Fahrenheit degrees of difference. */
     public String difference(TemperatureDifference v) {
-        return system == System.METRIC ? number(v.kelvins(), 1) + " K" : number(v.fahrenheitDegrees(), 1) + " degF";
+        return system == UnitSystem.METRIC ? number(v.kelvins(), 1) + " K" : number(v.fahrenheitDegrees(), 1) + " degF";
     }
 
     /** Bar or inches of mercury below ambient. */
     public String vacuum(Vacuum v) {
-        return system == System.METRIC ? number(v.bar(), 2) + " bar" : number(v.inchesOfMercury(), 1) + " inHg";
+        return system == UnitSystem.METRIC ? number(v.bar(), 2) + " bar" : number(v.inchesOfMercury(), 1) + " inHg";
     }
 
     /** Hours and minutes, or days and hours from two days up. */

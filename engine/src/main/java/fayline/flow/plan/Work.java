@@ -1,0 +1,56 @@
+package fayline.flow.plan;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+
+/**
+ * The work of a shop from a moment on.
+ *
+ * @param version the program's version
+ * @param definition hash of the definition it was made from
+ * @param revision revision of the design
+ * @param now the moment from which is planned; nothing may be put before it
+ * @param zone the shop's zone, for showing times
+ * @param horizon the moment up to which hours of people are known
+ * @param dustSettlesMin minutes that a room's air must settle after dusty work before wet work
+ * @param people who may work and when
+ * @param places moulds, stands and ports
+ * @param clocks how fast each chemistry runs over the expected temperatures
+ * @param deliveries what is awaited, for reasons and pages
+ * @param steps the work, done and running included
+ * @param holds what stays occupied over several steps
+ */
+public record Work(
+        String version,
+        String definition,
+        String revision,
+        Instant now,
+        ZoneId zone,
+        Instant horizon,
+        int dustSettlesMin,
+        List<Worker> people,
+        List<Place> places,
+        List<CureClock> clocks,
+        List<Awaited> deliveries,
+        List<WorkStep> steps,
+        List<Hold> holds) {
+    /** Copies the lists. */
+    public Work {
+        people = List.copyOf(people);
+        places = List.copyOf(places);
+        clocks = List.copyOf(clocks);
+        deliveries = List.copyOf(deliveries);
+        steps = List.copyOf(steps);
+        holds = List.copyOf(holds);
+    }
+
+    /**
+     * An awaited delivery.
+     *
+     * @param id the delivery
+     * @param what what comes
+     * @param expected when it is counted on
+     */
+    public record Awaited(String id, String what, Instant expected) {}
+}

@@ -1,0 +1,47 @@
+package fayline.flow.project;
+
+import fayline.flow.project.design.Assembly;
+import fayline.flow.project.design.Fit;
+import fayline.flow.project.design.Joint;
+import fayline.flow.project.design.Laminate;
+import fayline.flow.project.design.Part;
+import fayline.flow.project.recipe.Recipe;
+import fayline.flow.project.shop.Shop;
+import fayline.flow.project.stock.Delivery;
+import fayline.flow.project.stock.Lot;
+import fayline.flow.project.stock.Material;
+import fayline.flow.project.stock.ResinSystem;
+
+/**
+ * One project in its shop, whole: what the definition folder says, with every reference resolved by id.
+ *
+ * @param hash the definition's version: a hash over its sorted paths and file hashes
+ * @param facts the project's own facts
+ * @param shop people, hours, places, moulds, climate limits
+ * @param materials what is bought but for mixed systems
+ * @param systems mixed systems: resins, coats, adhesives
+ * @param lots opening stock
+ * @param deliveries what is on order
+ * @param laminates stacks
+ * @param assemblies the tree above the parts
+ * @param parts what is made
+ * @param recipes ways of making
+ * @param joints bonded joints
+ * @param fits edges against neighbours
+ * @param climate readings and forecast of the shop's air
+ */
+public record Definition(
+        String hash,
+        ProjectFacts facts,
+        Shop shop,
+        Catalog<Material> materials,
+        Catalog<ResinSystem> systems,
+        Catalog<Lot> lots,
+        Catalog<Delivery> deliveries,
+        Catalog<Laminate> laminates,
+        Catalog<Assembly> assemblies,
+        Catalog<Part> parts,
+        Catalog<Recipe> recipes,
+        Catalog<Joint> joints,
+        Catalog<Fit> fits,
+        Climate climate) {}

@@ -1,0 +1,7 @@
+package fayline.flow.project;
+
+/** Something with an id that is unique among its kind; ids are ASCII. */
+public interface Keyed {
+    /** The id, as files and addresses name it. */
+    String id();
+}

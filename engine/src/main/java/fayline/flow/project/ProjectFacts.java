@@ -1,0 +1,52 @@
+package fayline.flow.project;
+
+import fayline.basis.units.UnitSystem;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The project's own facts.
+ *
+ * @param id the project's id
+ * @param name the aircraft's name
+ * @param serial its serial
+ * @param design the design it is made to
+ * @param revision the design's revision
+ * @param demo whether this is a demonstration; only then may the clock be fixed
+ * @param clock the moment at which a demonstration begins
+ * @param units the units the shop reads
+ * @param currency the currency of prices, as its ISO 4217 code
+ * @param start the first day of work
+ * @param milestones dated goals
+ * @param about what the project is, in a sentence or two
+ */
+public record ProjectFacts(
+        String id,
+        String name,
+        String serial,
+        String design,
+        String revision,
+        boolean demo,
+        Optional<Instant> clock,
+        UnitSystem units,
+        String currency,
+        LocalDate start,
+        List<Milestone> milestones,
+        String about) {
+    /** Copies the list. */
+    public ProjectFacts {
+        milestones = List.copyOf(milestones);
+    }
+
+    /**
+     * A dated goal.
+     *
+     * @param id its id
+     * @param name what is reached
+     * @param due the day by which
+     * @param after the assembly, part or joint that must be done
+     */
+    public record Milestone(String id, String name, LocalDate due, String after) implements Keyed {}
+}

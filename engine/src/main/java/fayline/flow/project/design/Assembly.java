@@ -1,0 +1,15 @@
+package fayline.flow.project.design;
+
+import fayline.basis.units.Mass;
+import fayline.flow.project.Keyed;
+import java.util.Optional;
+
+/**
+ * A node of the tree above the parts.
+ *
+ * @param id the id
+ * @param name the name
+ * @param in the assembly it belongs to, where there is one
+ * @param target its mass budget
+ */
+public record Assembly(String id, String name, Optional<String> in, Optional<Mass> target) implements Keyed {}

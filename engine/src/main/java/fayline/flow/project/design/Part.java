@@ -1,0 +1,52 @@
+package fayline.flow.project.design;
+
+import fayline.basis.units.Entered;
+import fayline.basis.units.Length;
+import fayline.basis.units.Mass;
+import fayline.flow.project.Keyed;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Something made.
+ *
+ * @param id the id
+ * @param name the name
+ * @param in the assembly it belongs to
+ * @param hand which hand
+ * @param opposite the part of the other hand
+ * @param mould the mould it comes from
+ * @param zones areas with their own stack
+ * @param make how it is made: recipes in order
+ * @param target the mass it should have
+ * @param arm where its mass acts, aft of the datum
+ * @param sizes other measures that rates are counted by, as {@code edge}, {@code depth}, {@code bends}; SI or plain counts
+ * @param drawing the drawing it follows
+ * @param orient how it lies: which way round, in words for the card
+ * @param lessons what earlier parts taught, for the card
+ */
+public record Part(
+        String id,
+        String name,
+        String in,
+        Hand hand,
+        Optional<String> opposite,
+        Optional<String> mould,
+        List<Zone> zones,
+        List<Make> make,
+        Optional<Entered<Mass>> target,
+        Optional<Entered<Length>> arm,
+        Map<String, Double> sizes,
+        String drawing,
+        String orient,
+        List<String> lessons)
+        implements Keyed, Made {
+    /** Copies the collections. */
+    public Part {
+        zones = List.copyOf(zones);
+        make = List.copyOf(make);
+        sizes = Map.copyOf(sizes);
+        lessons = List.copyOf(lessons);
+    }
+}

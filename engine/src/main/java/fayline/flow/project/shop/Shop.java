@@ -1,0 +1,50 @@
+package fayline.flow.project.shop;
+
+import fayline.basis.units.Fraction;
+import fayline.basis.units.Length;
+import fayline.basis.units.Temperature;
+import fayline.basis.units.TemperatureDifference;
+import fayline.basis.units.TimeSpan;
+import fayline.flow.project.Catalog;
+import java.time.ZoneId;
+
+/**
+ * The shop, which one or more projects share.
+ *
+ * @param name its name
+ * @param zone its time zone
+ * @param elevation height above the sea, for the pressure a bag can reach
+ * @param limits the climate in which wet work may begin
+ * @param dustSettles how long after dusty work the air of a room must settle before wet work
+ * @param mixing hands-on time to weigh and mix one batch
+ * @param lifeTrusted the share of a pot life on which batches rely
+ * @param resinWaste mixed resin beyond what stays in the part, as a fraction of the latter
+ * @param clothWaste cloth beyond the ply area, as a fraction of it
+ * @param people the crew
+ * @param stands places where work happens
+ * @param ports vacuum connections
+ * @param moulds tools
+ */
+public record Shop(
+        String name,
+        ZoneId zone,
+        Length elevation,
+        Limits limits,
+        TimeSpan dustSettles,
+        TimeSpan mixing,
+        Fraction lifeTrusted,
+        Fraction resinWaste,
+        Fraction clothWaste,
+        Catalog<Person> people,
+        Catalog<Stand> stands,
+        Catalog<Port> ports,
+        Catalog<Mould> moulds) {
+    /**
+     * The climate in which wet work may begin.
+     *
+     * @param coldest least air temperature
+     * @param dampest most relative humidity
+     * @param dewMargin least distance of the coldest surface above the dew point
+     */
+    public record Limits(Temperature coldest, Fraction dampest, TemperatureDifference dewMargin) {}
+}

@@ -1,0 +1,31 @@
+package fayline.flow.project.stock;
+
+import fayline.basis.units.Entered;
+import fayline.basis.units.Quantity;
+import fayline.basis.units.TimeSpan;
+import fayline.flow.project.Keyed;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * One delivered batch in the stores.
+ *
+ * @param id the lot's number
+ * @param of the material or system
+ * @param component {@code resin} or {@code hardener} for a part of a system, else empty
+ * @param quantity what is left: a mass, an area or a length
+ * @param received when it came
+ * @param expires the date on it, where there is one
+ * @param opened when it was opened, where it was
+ * @param openedLife how long it keeps once opened
+ */
+public record Lot(
+        String id,
+        String of,
+        String component,
+        Entered<? extends Quantity> quantity,
+        LocalDate received,
+        Optional<LocalDate> expires,
+        Optional<LocalDate> opened,
+        Optional<TimeSpan> openedLife)
+        implements Keyed {}
