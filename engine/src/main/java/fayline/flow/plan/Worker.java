@@ -11,7 +11,8 @@ import java.util.Set;
  * @param name the name
  * @param skills keys of skills
  * @param present when the person is in the shop, in order, not overlapping; breaks lie inside
- * @param breaks when the person rests; wet work runs through them, interruptible work stops
+ * @param breaks when the person rests, in order, not overlapping; work that may not be interrupted runs through
+ *     them, interruptible work stops
  */
 public record Worker(String id, String name, Set<String> skills, List<Stretch> present, List<Stretch> breaks) {
     /** Copies the collections. */
