@@ -244,7 +244,8 @@ public final class QuantityKind<Q extends Quantity> {
         return (quantity.si() - u.offset()) / u.factor();
     }
 
-    private Optional<Unit> unit(String symbol) {
+    /** The unit with a symbol, or empty. */
+    Optional<Unit> unit(String symbol) {
         return units.stream().filter(u -> u.symbols().contains(symbol)).findFirst();
     }
 
@@ -275,5 +276,5 @@ public final class QuantityKind<Q extends Quantity> {
     }
 
     /** SI value = number times factor plus offset. */
-    private record Unit(List<String> symbols, double factor, double offset) {}
+    record Unit(List<String> symbols, double factor, double offset) {}
 }

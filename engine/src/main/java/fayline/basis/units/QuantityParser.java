@@ -13,6 +13,9 @@ import java.util.regex.Pattern;
 public final class QuantityParser {
     private static final Pattern FORM = Pattern.compile("\\s*([-+]?)\\s*(?:(\\d+)[ -]+)?(?:(\\d+)\\s*/\\s*(\\d+)"
             + "|(\\d+\\.?\\d*(?:[eE][-+]?\\d+)?|\\.\\d+(?:[eE][-+]?\\d+)?))\\s*([^\\d\\s.,/+-][^\\s]*|)\\s*");
+    private static final Pattern NUMBER_FIRST = Pattern.compile(
+            "\\s*([-+]?)\\s*(?:(\\d+)[ -]+)?(?:(\\d+)\\s*/\\s*(\\d+)"
+                    + "|(\\d+\\.?\\d*(?:[eE][-+]?\\d+)?|\\.\\d+(?:[eE][-+]?\\d+)?))(?:\\s+(.*?)|([^\\d\\s.,/+-].*?)|)\\s*");
     private static final int MAX_LENGTH = 60;
 
     private QuantityParser() {}
@@ -51,6 +54,29 @@ public final class QuantityParser {
         }
         throw refuse(text, kind, suggestion(text.trim(), symbol, kind));
     }
+
+    /**
+     * Splits a text into its number and whatever unit follows, for units that are no kind of {@link QuantityKind}.
+     *
+     * @param text what was typed, for example {@code 0.36 hPa L/s}
+     * @return number and unit text, or empty if the text does not begin with a number
+     */
+    public static Optional<NumberAndUnit> split(String text) {
+        Matcher m = NUMBER_FIRST.matcher(text);
+        if (text.length() > MAX_LENGTH || !m.matches() || (m.group(2) != null && m.group(5) != null)) {
+            return Optional.empty();
+        }
+        String unit = m.group(6) != null ? m.group(6) : m.group(7) != null ? m.group(7) : "";
+        return Optional.of(new NumberAndUnit(number(m, text, QuantityKind.FRACTION), unit));
+    }
+
+    /**
+     * A number and the text of its unit.
+     *
+     * @param number the number
+     * @param unit the unit as written; empty where there is none
+     */
+    public record NumberAndUnit(double number, String unit) {}
 
     private static double number(Matcher m, String text, QuantityKind<?> kind) {
         double value;
