@@ -1,0 +1,138 @@
+package fayline.flow.record;
+
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Checks a chain entry by entry and names the first bad one: its place in the sequence, the hash of the entry before, the hash
+ * of the payload, its own hash. A cut tail is found only against a head that was kept elsewhere.
+ */
+public final class Chain {
+    private Head head = Head.EMPTY;
+    private Optional<Fault> fault = Optional.empty();
+    private final Optional<Head> outside;
+    private boolean outsideMet;
+
+    /**
+     * A check without a head kept elsewhere.
+     */
+    public Chain() {
+        this(Optional.empty());
+    }
+
+    /**
+     * A check against a head kept elsewhere, on paper or on a phone.
+     *
+     * @param outside that head; its hash may be cut to its first digits
+     */
+    public Chain(Optional<Head> outside) {
+        this.outside = outside;
+        this.outsideMet = outside.isEmpty() || outside.get().seq() == 0;
+    }
+
+    /** Checks one chain held in memory. */
+    public static Optional<Fault> check(Iterable<Entry> entries, Optional<Head> outside) {
+        Chain chain = new Chain(outside);
+        entries.forEach(chain::next);
+        return chain.end();
+    }
+
+    /** Takes the next entry as it stands in the store; after the first fault nothing more is judged. */
+    public void next(Entry entry) {
+        if (fault.isPresent()) {
+            return;
+        }
+        fault = judge(entry);
+        if (fault.isEmpty()) {
+            head = entry.head();
+        }
+    }
+
+    /** The first fault, once every entry was given. */
+    public Optional<Fault> end() {
+        if (fault.isEmpty() && !outsideMet) {
+            Head wanted = outside.orElseThrow();
+            return Optional.of(new Fault(
+                    head.seq() + 1,
+                    "entries are missing: the record ends at entry " + head.seq() + ", the head kept outside stands at "
+                            + wanted.seq()));
+        }
+        return fault;
+    }
+
+    /** The head up to which the chain is sound. */
+    public Head head() {
+        return head;
+    }
+
+    private Optional<Fault> judge(Entry e) {
+        long wanted = head.seq() + 1;
+        if (e.seq() != wanted) {
+            return Optional.of(new Fault(
+                    wanted,
+                    e.seq() > wanted
+                            ? "entry " + wanted + " is missing; entry " + e.seq() + " follows"
+                            : "entry " + e.seq() + " stands where entry " + wanted + " should"));
+        }
+        if (e.version() < 1 || e.version() > Entry.VERSION) {
+            return fault(e, "its version is " + e.version() + ", this program reads 1 to " + Entry.VERSION);
+        }
+        if (!e.previous().equals(head.hash())) {
+            return fault(e, "it names another entry before it than the one that stands there");
+        }
+        if (!CanonicalText.sha256(e.payload()).equals(e.payloadHash())) {
+            return fault(e, "its payload is not the one that was recorded");
+        }
+        if (!Objects.equals(hashOf(e), e.hash())) {
+            return fault(e, "one of its fields is not as recorded");
+        }
+        Optional<Fault> form = judgeForm(e);
+        return form.isPresent() ? form : judgeOutside(e);
+    }
+
+    private static String hashOf(Entry e) {
+        try {
+            return CanonicalText.sha256(e.canonicalHead());
+        } catch (IllegalArgumentException unwritable) {
+            // A damaged field may hold what no entry can: then no hash fits either.
+            return "";
+        }
+    }
+
+    private static Optional<Fault> judgeForm(Entry e) {
+        try {
+            e.fields();
+            e.taken();
+            return Optional.empty();
+        } catch (NotCanonicalException | java.time.format.DateTimeParseException x) {
+            return fault(e, "its form is not that of the record: " + x.getMessage());
+        }
+    }
+
+    private Optional<Fault> judgeOutside(Entry e) {
+        if (outside.isPresent() && outside.get().seq() == e.seq()) {
+            outsideMet = true;
+            if (!e.hash().startsWith(outside.get().hash())) {
+                return fault(e, "its hash is not the one kept outside: the record was rewritten at or before it");
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Fault> fault(Entry e, String what) {
+        return Optional.of(new Fault(e.seq(), what));
+    }
+
+    /**
+     * What is wrong first.
+     *
+     * @param seq sequence of the first bad or missing entry
+     * @param what what is wrong with it
+     */
+    public record Fault(long seq, String what) {
+        /** The fault as a sentence. */
+        public String sentence() {
+            return "entry " + seq + ": " + what;
+        }
+    }
+}

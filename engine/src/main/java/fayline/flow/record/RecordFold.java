@@ -1,0 +1,320 @@
+package fayline.flow.record;
+
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * Folds entries into a {@link RecordState}, one after the other. Not safe for several threads. Of two starts or two finishes
+ * of one step the one that stands first has effect, and the other becomes a {@link Conflict}; where the first is withdrawn by
+ * a correction, the next one takes effect.
+ */
+public final class RecordFold {
+    private Head head = Head.EMPTY;
+    private final List<String> projects = new ArrayList<>();
+    private final SortedMap<String, KeptFile> shopFiles = new TreeMap<>();
+    private final SortedMap<String, SortedMap<String, KeptFile>> projectFiles = new TreeMap<>();
+    private final SortedMap<Long, Happening> happenings = new TreeMap<>();
+    private final Map<Long, Long> rootOfCorrection = new TreeMap<>();
+    private final SortedMap<String, SortedSet<Long>> ofStep = new TreeMap<>();
+    private final SortedMap<String, StepRecord> steps = new TreeMap<>();
+    private final SortedMap<Long, TakenReading> readings = new TreeMap<>();
+    private final SortedMap<String, List<Conflict>> stepConflicts = new TreeMap<>();
+    private final List<Conflict> otherConflicts = new ArrayList<>();
+    private Optional<PublishedPlan> published = Optional.empty();
+    private long unknown;
+
+    /** An empty fold. */
+    public RecordFold() {}
+
+    /**
+     * Takes the next entry.
+     *
+     * @return what of the state it touches
+     * @throws IllegalArgumentException if it is not the next one
+     */
+    public Touched take(Entry entry) {
+        if (entry.seq() != head.seq() + 1) {
+            throw new IllegalArgumentException("entry " + entry.seq() + " after entry " + head.seq());
+        }
+        head = entry.head();
+        Optional<EntryKind> kind = EntryKind.of(entry.kind());
+        if (kind.isEmpty()) {
+            unknown++;
+            return Touched.NOTHING;
+        }
+        Value.Fields f = entry.fields();
+        return switch (kind.get()) {
+            case FILE_SAVED -> save(entry, f);
+            case FILE_REMOVED -> remove(entry, f);
+            case PROJECT_ADDED -> addProject(entry.project());
+            case FOLDER_IMPORTED -> Touched.NOTHING;
+            case STEP_STARTED, STEP_FINISHED, STEP_NOTED, READING_TAKEN -> happen(entry, kind.get(), f);
+            case CORRECTED -> correct(entry, f);
+            case PLAN_PUBLISHED -> publish(entry, f);
+        };
+    }
+
+    /** The state of all entries taken so far. */
+    public RecordState state() {
+        List<Conflict> conflicts = new ArrayList<>(otherConflicts);
+        stepConflicts.values().forEach(conflicts::addAll);
+        conflicts.sort(java.util.Comparator.comparingLong(Conflict::seq));
+        return new RecordState(
+                head,
+                projects,
+                shopFiles,
+                projectFiles,
+                steps,
+                List.copyOf(readings.values()),
+                published,
+                conflicts,
+                unknown);
+    }
+
+    /** Where the entries taken so far end. */
+    public Head head() {
+        return head;
+    }
+
+    private SortedMap<String, KeptFile> scope(Entry entry, Value.Fields f) {
+        return f.text("scope").equals("shop")
+                ? shopFiles
+                : projectFiles.computeIfAbsent(entry.project(), p -> new TreeMap<>());
+    }
+
+    private Touched save(Entry entry, Value.Fields f) {
+        boolean binary = f.fields().containsKey("base64");
+        KeptFile file =
+                new KeptFile(f.text("path"), f.text(binary ? "base64" : "text"), binary, f.text("sha256"), entry.seq());
+        scope(entry, f).put(file.path(), file);
+        return Touched.file(f.text("scope").equals("shop") ? "" : entry.project(), file.path());
+    }
+
+    private Touched remove(Entry entry, Value.Fields f) {
+        scope(entry, f).remove(f.text("path"));
+        return Touched.file(f.text("scope").equals("shop") ? "" : entry.project(), f.text("path"));
+    }
+
+    private Touched addProject(String project) {
+        if (!projects.contains(project)) {
+            projects.add(project);
+            projectFiles.computeIfAbsent(project, p -> new TreeMap<>());
+        }
+        return Touched.NOTHING;
+    }
+
+    private Touched happen(Entry entry, EntryKind kind, Value.Fields f) {
+        Happening h = new Happening(entry.seq(), entry.project(), kind, entry.by(), entry.at(), f, false);
+        happenings.put(h.seq(), h);
+        if (kind == EntryKind.READING_TAKEN) {
+            return refreshReading(h);
+        }
+        ofStep.computeIfAbsent(f.text("step"), s -> new TreeSet<>()).add(h.seq());
+        return refreshStep(f.text("step"));
+    }
+
+    private Touched correct(Entry entry, Value.Fields f) {
+        long named = f.whole("entry").orElse(0L);
+        long root = rootOfCorrection.getOrDefault(named, named);
+        Happening old = happenings.get(root);
+        if (old == null) {
+            otherConflicts.add(new Conflict(
+                    entry.seq(),
+                    0,
+                    "entry " + named,
+                    "The correction names entry " + named + ", which is not one that can be corrected."));
+            return Touched.conflict(entry.seq());
+        }
+        rootOfCorrection.put(entry.seq(), root);
+        // A correction mends what was said of a step or reading; it never moves it to another one.
+        Value.Fields mended = old.fields().overlaidBy(f.inner("with"));
+        for (String fixed : List.of("step", "kind")) {
+            if (old.fields().fields().containsKey(fixed)) {
+                mended = mended.with(fixed, old.fields().text(fixed));
+            }
+        }
+        Happening now = new Happening(
+                root,
+                old.project(),
+                old.kind(),
+                old.by(),
+                old.taken(),
+                mended,
+                f.text("withdrawn").equals("yes"));
+        happenings.put(root, now);
+        return now.kind() == EntryKind.READING_TAKEN
+                ? refreshReading(now)
+                : refreshStep(now.fields().text("step"));
+    }
+
+    private Touched refreshReading(Happening h) {
+        if (h.withdrawn()) {
+            readings.remove(h.seq());
+        } else {
+            Value.Fields f = h.fields();
+            readings.put(
+                    h.seq(),
+                    new TakenReading(
+                            h.seq(),
+                            h.project(),
+                            h.at(),
+                            h.by(),
+                            f.text("kind"),
+                            f.text("of"),
+                            f.text("station"),
+                            f.text("state"),
+                            f.inner("values").allTexts()));
+        }
+        return Touched.reading(h.seq());
+    }
+
+    private Touched refreshStep(String step) {
+        StepBuilder built = new StepBuilder(step);
+        for (long seq : ofStep.getOrDefault(step, new TreeSet<>())) {
+            Happening h = happenings.get(seq);
+            if (h != null && !h.withdrawn()) {
+                built.add(h);
+            }
+        }
+        steps.put(step, built.build());
+        stepConflicts.put(step, List.copyOf(built.conflicts));
+        return Touched.step(step);
+    }
+
+    private Touched publish(Entry entry, Value.Fields f) {
+        List<PublishedPlan.Step> planned = new ArrayList<>();
+        for (Value item : f.items("steps")) {
+            if (item instanceof Value.Fields s) {
+                planned.add(new PublishedPlan.Step(
+                        s.text("step"),
+                        time(s.text("start"), entry.at()),
+                        time(s.text("hands-end"), entry.at()),
+                        time(s.text("end"), entry.at()),
+                        s.texts("people"),
+                        s.texts("places")));
+            }
+        }
+        published = Optional.of(new PublishedPlan(
+                entry.seq(), entry.taken(), entry.by(), f.text("definition"), f.text("hash"), planned));
+        return Touched.NOTHING;
+    }
+
+    /** A time that was said; where it cannot be read, the time at which the entry was taken. */
+    private static Instant time(String said, String taken) {
+        try {
+            return Instant.parse(said.isEmpty() ? taken : said);
+        } catch (DateTimeException e) {
+            return Instant.parse(taken);
+        }
+    }
+
+    /** A step or reading event with its corrections. */
+    private record Happening(
+            long seq, String project, EntryKind kind, String by, String taken, Value.Fields fields, boolean withdrawn) {
+        Instant at() {
+            return time(fields.text("at"), taken);
+        }
+    }
+
+    /** Puts the happenings of one step together in their order. */
+    private static final class StepBuilder {
+        private final String step;
+        private Optional<Happening> start = Optional.empty();
+        private Optional<Happening> finish = Optional.empty();
+        private final List<StepRecord.Note> notes = new ArrayList<>();
+        private final List<Conflict> conflicts = new ArrayList<>();
+
+        StepBuilder(String step) {
+            this.step = step;
+        }
+
+        void add(Happening h) {
+            if (h.kind() == EntryKind.STEP_NOTED) {
+                notes.add(
+                        new StepRecord.Note(h.seq(), h.at(), h.by(), h.fields().text("text")));
+            } else if (h.kind() == EntryKind.STEP_STARTED) {
+                start = first(start, h, "started");
+            } else {
+                finish = first(finish, h, "finished");
+            }
+        }
+
+        private Optional<Happening> first(Optional<Happening> before, Happening h, String word) {
+            if (before.isEmpty()) {
+                return Optional.of(h);
+            }
+            conflicts.add(new Conflict(
+                    h.seq(),
+                    before.get().seq(),
+                    step,
+                    "The step was " + word + " twice: entry " + before.get().seq() + " holds, entry " + h.seq()
+                            + " stands beside it without effect."));
+            return before;
+        }
+
+        StepRecord build() {
+            List<String> people =
+                    new ArrayList<>(start.map(h -> h.fields().texts("people")).orElse(List.of()));
+            for (String late : finish.map(h -> h.fields().texts("people")).orElse(List.of())) {
+                if (!people.contains(late)) {
+                    people.add(late);
+                }
+            }
+            return new StepRecord(
+                    step,
+                    start.map(Happening::at),
+                    finish.map(Happening::at),
+                    people,
+                    start.map(h -> h.fields().texts("places")).orElse(List.of()),
+                    start.map(h -> h.fields().text("which-way")).orElse(""),
+                    finish.map(h -> h.fields().text("signed")).orElse(""),
+                    notes,
+                    start.map(Happening::seq).orElse(0L),
+                    finish.map(Happening::seq).orElse(0L));
+        }
+    }
+
+    /**
+     * What of the state an entry touches.
+     *
+     * @param what the sort of thing
+     * @param scope the project of a file, empty for the shop's
+     * @param key path, step, or sequence number
+     */
+    public record Touched(What what, String scope, String key) {
+        /** Nothing that is kept by key. */
+        static final Touched NOTHING = new Touched(What.NOTHING, "", "");
+
+        static Touched file(String scope, String path) {
+            return new Touched(What.FILE, scope, path);
+        }
+
+        static Touched step(String step) {
+            return new Touched(What.STEP, "", step);
+        }
+
+        static Touched reading(long seq) {
+            return new Touched(What.READING, "", Long.toString(seq));
+        }
+
+        static Touched conflict(long seq) {
+            return new Touched(What.NOTHING, "", Long.toString(seq));
+        }
+
+        /** Sorts of things. */
+        public enum What {
+            NOTHING,
+            FILE,
+            STEP,
+            READING
+        }
+    }
+}

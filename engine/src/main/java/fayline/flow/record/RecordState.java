@@ -1,0 +1,84 @@
+package fayline.flow.record;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * What the entries amount to: a pure function of them, so that it can be rebuilt at any time.
+ *
+ * @param head the last entry that is in it
+ * @param projects projects in the order in which they joined
+ * @param shopFiles the shop's definition files by path
+ * @param projectFiles each project's own definition files by path
+ * @param steps what is recorded of each step, by id
+ * @param readings readings in the order of their entries
+ * @param published the plan published last
+ * @param conflicts entries without effect, in order
+ * @param unknown number of entries whose kind this version does not know
+ */
+public record RecordState(
+        Head head,
+        List<String> projects,
+        SortedMap<String, KeptFile> shopFiles,
+        SortedMap<String, SortedMap<String, KeptFile>> projectFiles,
+        SortedMap<String, StepRecord> steps,
+        List<TakenReading> readings,
+        Optional<PublishedPlan> published,
+        List<Conflict> conflicts,
+        long unknown) {
+    /** The state of an empty record. */
+    public static final RecordState EMPTY = new RecordFold().state();
+
+    /** Copies the collections. */
+    public RecordState {
+        projects = List.copyOf(projects);
+        shopFiles = Collections.unmodifiableSortedMap(new TreeMap<>(shopFiles));
+        SortedMap<String, SortedMap<String, KeptFile>> files = new TreeMap<>();
+        projectFiles.forEach((p, f) -> files.put(p, Collections.unmodifiableSortedMap(new TreeMap<>(f))));
+        projectFiles = Collections.unmodifiableSortedMap(files);
+        steps = Collections.unmodifiableSortedMap(new TreeMap<>(steps));
+        readings = List.copyOf(readings);
+        conflicts = List.copyOf(conflicts);
+    }
+
+    /** The state that entries amount to. */
+    public static RecordState of(Iterable<Entry> entries) {
+        RecordFold fold = new RecordFold();
+        entries.forEach(fold::take);
+        return fold.state();
+    }
+
+    /** What is recorded of a step; nothing where it was never touched. */
+    public StepRecord step(String id) {
+        StepRecord known = steps.get(id);
+        return known == null ? StepRecord.none(id) : known;
+    }
+
+    /** The definition files of a project: the shop's and its own, by path. */
+    public SortedMap<String, KeptFile> files(String project) {
+        SortedMap<String, KeptFile> files = new TreeMap<>(shopFiles);
+        files.putAll(projectFiles.getOrDefault(project, Collections.emptySortedMap()));
+        return files;
+    }
+
+    /** The readings of one project and of the shop. */
+    public List<TakenReading> readings(String project) {
+        List<TakenReading> mine = new ArrayList<>();
+        for (TakenReading r : readings) {
+            if (r.project().isEmpty() || r.project().equals(project)) {
+                mine.add(r);
+            }
+        }
+        return List.copyOf(mine);
+    }
+
+    /** What is recorded of each step of one project, by id. */
+    public Map<String, StepRecord> steps(String project) {
+        return steps.subMap(project + "/", project + "0");
+    }
+}

@@ -1,0 +1,58 @@
+package fayline.flow.record;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the record says of one step, corrections applied.
+ *
+ * @param step the step: {@code project/made/make-number/step-key}
+ * @param started when the hands began
+ * @param finished when the hands left
+ * @param people who worked
+ * @param places where, as far as it was said
+ * @param whichWay the answer to which way round it lies; empty where it was not asked
+ * @param signed who signed a hold point; empty where nobody did
+ * @param notes notes in order
+ * @param startedBy entry that started it; 0 where none did
+ * @param finishedBy entry that finished it; 0 where none did
+ */
+public record StepRecord(
+        String step,
+        Optional<Instant> started,
+        Optional<Instant> finished,
+        List<String> people,
+        List<String> places,
+        String whichWay,
+        String signed,
+        List<Note> notes,
+        long startedBy,
+        long finishedBy) {
+    /** Copies the lists. */
+    public StepRecord {
+        people = List.copyOf(people);
+        places = List.copyOf(places);
+        notes = List.copyOf(notes);
+    }
+
+    /** A step of which nothing is recorded. */
+    public static StepRecord none(String step) {
+        return new StepRecord(step, Optional.empty(), Optional.empty(), List.of(), List.of(), "", "", List.of(), 0, 0);
+    }
+
+    /** The project the step belongs to. */
+    public String project() {
+        return step.substring(0, Math.max(0, step.indexOf('/')));
+    }
+
+    /**
+     * A note.
+     *
+     * @param seq the entry
+     * @param at when
+     * @param by who
+     * @param text what, as typed
+     */
+    public record Note(long seq, Instant at, String by, String text) {}
+}
