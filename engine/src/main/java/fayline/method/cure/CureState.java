@@ -21,6 +21,32 @@ public enum CureState {
     /** The data sheet's full cure. */
     FULL_CURE;
 
+    /**
+     * Whether reaching the state ends something that may be done, so that the warmest probe and the shortest time rule;
+     * otherwise it permits something, and the coldest probe and the longest time rule.
+     */
+    public boolean runsOut() {
+        return switch (this) {
+            case POT_LIFE, WORKING_LIFE, OPEN_TIME, GEL, RECOAT_SHUTS -> true;
+            case RECOAT_OPENS, HANDLING, DEMOULD, FULL_CURE -> false;
+        };
+    }
+
+    /** The word in a sentence, as {@code recoat window shuts}. */
+    public String words() {
+        return switch (this) {
+            case POT_LIFE -> "end of pot life";
+            case WORKING_LIFE -> "end of working life";
+            case OPEN_TIME -> "end of open time";
+            case GEL -> "gel";
+            case RECOAT_OPENS -> "opening of the recoat window";
+            case RECOAT_SHUTS -> "closing of the recoat window";
+            case HANDLING -> "handling strength";
+            case DEMOULD -> "demould";
+            case FULL_CURE -> "full cure";
+        };
+    }
+
     /** The word for files and addresses, as {@code recoat-opens}. */
     public String key() {
         return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');

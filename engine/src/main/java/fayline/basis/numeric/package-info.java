@@ -1,0 +1,9 @@
+/**
+ * Numerical methods behind our own names: integration of a rate law with error control, and roots by bracketing. Start at
+ * {@link fayline.basis.numeric.OdeIntegrator} and {@link fayline.basis.numeric.RootFinder}. The numerical library that does
+ * the work never shows in a signature. What does not belong here: any engineering formula.
+ */
+@NullMarked
+package fayline.basis.numeric;
+
+import org.jspecify.annotations.NullMarked;
