@@ -1,0 +1,173 @@
+package fayline.app.drawing;
+
+import fayline.basis.units.ArealMass;
+import fayline.basis.units.QuantityFormat;
+import fayline.flow.project.Catalog;
+import fayline.flow.project.design.Laminate;
+import fayline.flow.project.stock.Material;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * The plies of a laminate as they lie: the mould at the bottom, the first ply on it. Hatch lines run at the true angle
+ * against the axis, which points right; woven cloth has its second direction thinner; heavier cloth has closer lines; core is
+ * dots.
+ */
+public final class PlyStackDrawing {
+    private static final double WIDTH = 92;
+    private static final double STRIP = 34;
+    private static final double STRIP_HEIGHT = 7.4;
+    private static final double PITCH = 9;
+    private static final double STAGE_GAP = 5;
+    private static final double GRAMS_TIMES_MM = 400;
+
+    private PlyStackDrawing() {}
+
+    /**
+     * One layer.
+     *
+     * @param name the material
+     * @param kind what it is
+     * @param gramsPerM2 its weight, 0 where unknown
+     * @param weight its weight as shown
+     * @param angleDeg the angle of its fibres
+     * @param stage the lay-up stage
+     */
+    record Layer(String name, Material.Kind kind, double gramsPerM2, String weight, double angleDeg, int stage) {}
+
+    /**
+     * Draws the whole stack of a laminate.
+     *
+     * @param laminate the laminate
+     * @param materials the materials it names
+     * @param format the reader's units
+     */
+    public static Drawing of(Laminate laminate, Catalog<Material> materials, QuantityFormat format) {
+        List<Layer> layers = laminate.plies().stream()
+                .map(ply -> {
+                    Material m = materials.get(ply.material());
+                    ArealMass weight = m.arealMass().map(e -> e.value()).orElse(new ArealMass(0));
+                    return new Layer(
+                            m.name(),
+                            ply.core() ? Material.Kind.CORE : m.kind(),
+                            weight.gramsPerSquareMetre(),
+                            ply.core()
+                                    ? m.thickness().map(t -> format.length(t.value())).orElse("")
+                                    : m.arealMass().map(w -> format.arealMass(w.value())).orElse(""),
+                            ply.angle().degrees(),
+                            ply.stage());
+                })
+                .toList();
+        return of(laminate.name(), layers);
+    }
+
+    static Drawing of(String name, List<Layer> layers) {
+        int stages = (int) layers.stream().mapToInt(Layer::stage).distinct().count();
+        double height = 8 + layers.size() * PITCH + Math.max(1, stages) * STAGE_GAP + 6;
+        List<Shape> shapes = new ArrayList<>();
+        double y = height - 6;
+        mould(shapes, y);
+        int stage = Integer.MIN_VALUE;
+        for (int i = 0; i < layers.size(); i++) {
+            Layer layer = layers.get(i);
+            if (layer.stage() != stage) {
+                stage = layer.stage();
+                y -= STAGE_GAP;
+                shapes.add(Shape.text(0, y + 3.6, "Stage " + stage, 2.8, Ink.QUIET));
+                shapes.add(new Shape.Polyline(
+                        List.of(new Point(STRIP * 0.36, y + 2.7), new Point(WIDTH, y + 2.7)), Ink.QUIET, 0.15, true));
+            }
+            y -= PITCH;
+            layer(shapes, layer, i + 1, y);
+        }
+        axis(shapes);
+        return new Drawing(WIDTH, height, words(name, layers), shapes);
+    }
+
+    /** Distance of hatch lines for a cloth weight: heavier is closer, within what a printer can still part. */
+    static double spacingMm(double gramsPerM2) {
+        return gramsPerM2 <= 0 ? 2 : Math.max(0.8, Math.min(3.2, GRAMS_TIMES_MM / gramsPerM2));
+    }
+
+    /** An angle as a builder writes it: with its sign, without idle zeros. */
+    static String angle(double degrees) {
+        String number = SvgRenderer.number(Math.abs(degrees));
+        return (degrees > 0 && degrees != 90 ? "+" : degrees < 0 ? "\u2212" : "") + number + "\u00b0";
+    }
+
+    private static void axis(List<Shape> shapes) {
+        shapes.add(Shape.line(0, 3, STRIP - 2, 3, Ink.INK, 0.35));
+        shapes.add(new Shape.Polygon(
+                List.of(List.of(new Point(STRIP, 3), new Point(STRIP - 3, 1.8), new Point(STRIP - 3, 4.2))),
+                Ink.INK,
+                Ink.NONE,
+                0));
+        shapes.add(Shape.text(STRIP + 2, 4, "axis, 0\u00b0", 2.8, Ink.QUIET));
+    }
+
+    private static void mould(List<Shape> shapes, double y) {
+        shapes.add(Shape.Polygon.rectangle(0, y, STRIP, 2.2, Ink.INK, Ink.INK, 0.3));
+        shapes.add(Shape.text(STRIP + 2, y + 2, "Mould face", 3, Ink.INK));
+    }
+
+    private static void layer(List<Shape> shapes, Layer layer, int number, double y) {
+        List<List<Point>> strip = List.of(List.of(
+                new Point(0, y),
+                new Point(STRIP, y),
+                new Point(STRIP, y + STRIP_HEIGHT),
+                new Point(0, y + STRIP_HEIGHT)));
+        shapes.add(new Shape.Polygon(strip, Ink.PAPER, Ink.INK, 0.3));
+        shapes.addAll(fill(layer, strip));
+        boolean core = layer.kind() == Material.Kind.CORE;
+        String head = core ? "core" : layer.kind() == Material.Kind.TAPE
+                ? angle(layer.angleDeg())
+                : angle(layer.angleDeg()) + " / " + angle(across(layer.angleDeg()));
+        shapes.add(Shape.bold(STRIP + 2, y + 3.1, number + "   " + head, 3.3, Ink.INK));
+        String line = layer.name() + (layer.weight().isEmpty() ? "" : ", " + layer.weight());
+        double room = WIDTH - STRIP - 2;
+        String words = fits(line, room) ? line : layer.name();
+        shapes.add(Shape.text(STRIP + 2, y + 6.8, Drawing.fit(words, 2.9, room), 2.9, Ink.INK));
+    }
+
+    private static boolean fits(String line, double room) {
+        return Drawing.fit(line, 2.9, room).equals(line);
+    }
+
+    /** What fills a layer's strip, or a ply on a zone. */
+    static List<Shape> fill(Layer layer, List<List<Point>> area) {
+        if (layer.kind() == Material.Kind.CORE) {
+            return List.of(new Shape.Dots(area, 2, 0.42, Ink.INK));
+        }
+        double spacing = spacingMm(layer.gramsPerM2());
+        Shape along = new Shape.Hatch(area, layer.angleDeg(), spacing, Ink.INK, 0.28);
+        if (layer.kind() == Material.Kind.TAPE) {
+            return List.of(along);
+        }
+        return List.of(along, new Shape.Hatch(area, across(layer.angleDeg()), spacing, Ink.QUIET, 0.12));
+    }
+
+    /** The second direction of woven cloth, within -90 (left out) to 90 degrees. */
+    static double across(double degrees) {
+        double a = degrees + 90;
+        while (a > 90) {
+            a -= 180;
+        }
+        return a;
+    }
+
+    private static String words(String name, List<Layer> layers) {
+        StringBuilder s = new StringBuilder("Ply stack of " + name + ", from the mould face: ");
+        for (int i = 0; i < layers.size(); i++) {
+            Layer l = layers.get(i);
+            s.append(String.format(
+                    Locale.ROOT,
+                    "%s%d %s%s",
+                    i == 0 ? "" : "; ",
+                    i + 1,
+                    l.name(),
+                    l.kind() == Material.Kind.CORE ? "" : " at " + angle(l.angleDeg())));
+        }
+        return s.append('.').toString();
+    }
+}
