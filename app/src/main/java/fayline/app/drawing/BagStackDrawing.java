@@ -60,7 +60,8 @@ public final class BagStackDrawing {
         }
         String words = "Bag stack from the mould outward: "
                 + String.join(
-                        ", ", layers.stream().map(l -> l.name() + " " + l.amount()).toList())
+                        ", ",
+                        layers.stream().map(l -> l.name() + " " + l.amount()).toList())
                 + (tape.isEmpty() ? "" : "; sealant tape " + tape);
         if (!tape.isEmpty()) {
             shapes.add(Shape.text(0, height - 0.6, "\u25a0 sealant tape, " + tape, 2.9, Ink.INK));
@@ -77,8 +78,9 @@ public final class BagStackDrawing {
                 shapes.add(body);
                 shapes.add(new Shape.Hatch(body.rings(), 45, 1.6, Ink.INK, 0.2));
             }
-            case PEEL -> shapes.add(new Shape.Polyline(
-                    List.of(new Point(inset, y + 2.4), new Point(inset + width, y + 2.4)), Ink.INK, 0.6, true));
+            case PEEL ->
+                shapes.add(new Shape.Polyline(
+                        List.of(new Point(inset, y + 2.4), new Point(inset + width, y + 2.4)), Ink.INK, 0.6, true));
             case FILM -> {
                 shapes.add(Shape.line(inset, y + 2.4, inset + width, y + 2.4, Ink.INK, 0.2));
                 for (double x = inset + 1; x < inset + width; x += 2.4) {

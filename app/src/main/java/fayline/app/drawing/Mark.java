@@ -47,8 +47,9 @@ public enum Mark {
                 s.add(new Shape.Disc(new Point(3, 3), 0.9, Ink.DONE, Ink.NONE, 0));
             }
             case WAITING -> s.add(Shape.Polygon.rectangle(1.2, 1.2, 3.6, 3.6, Ink.NONE, Ink.QUIET, 0.4));
-            case READY -> s.add(new Shape.Polyline(
-                    List.of(new Point(2, 1), new Point(4.6, 3), new Point(2, 5)), Ink.HANDS, 0.8, false));
+            case READY ->
+                s.add(new Shape.Polyline(
+                        List.of(new Point(2, 1), new Point(4.6, 3), new Point(2, 5)), Ink.HANDS, 0.8, false));
         }
         return s;
     }

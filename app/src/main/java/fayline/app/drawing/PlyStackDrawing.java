@@ -53,8 +53,12 @@ public final class PlyStackDrawing {
                             ply.core() ? Material.Kind.CORE : m.kind(),
                             weight.gramsPerSquareMetre(),
                             ply.core()
-                                    ? m.thickness().map(t -> format.length(t.value())).orElse("")
-                                    : m.arealMass().map(w -> format.arealMass(w.value())).orElse(""),
+                                    ? m.thickness()
+                                            .map(t -> format.length(t.value()))
+                                            .orElse("")
+                                    : m.arealMass()
+                                            .map(w -> format.arealMass(w.value()))
+                                            .orElse(""),
                             ply.angle().degrees(),
                             ply.stage());
                 })
@@ -120,9 +124,11 @@ public final class PlyStackDrawing {
         shapes.add(new Shape.Polygon(strip, Ink.PAPER, Ink.INK, 0.3));
         shapes.addAll(fill(layer, strip));
         boolean core = layer.kind() == Material.Kind.CORE;
-        String head = core ? "core" : layer.kind() == Material.Kind.TAPE
-                ? angle(layer.angleDeg())
-                : angle(layer.angleDeg()) + " / " + angle(across(layer.angleDeg()));
+        String head = core
+                ? "core"
+                : layer.kind() == Material.Kind.TAPE
+                        ? angle(layer.angleDeg())
+                        : angle(layer.angleDeg()) + " / " + angle(across(layer.angleDeg()));
         shapes.add(Shape.bold(STRIP + 2, y + 3.1, number + "   " + head, 3.3, Ink.INK));
         String line = layer.name() + (layer.weight().isEmpty() ? "" : ", " + layer.weight());
         double room = WIDTH - STRIP - 2;

@@ -51,7 +51,8 @@ public final class SvgRenderer {
     }
 
     private static boolean leads(List<Shape> shapes) {
-        return shapes.stream().anyMatch(x -> x instanceof Shape.Group g && (!g.link().isEmpty() || leads(g.shapes())));
+        return shapes.stream()
+                .anyMatch(x -> x instanceof Shape.Group g && (!g.link().isEmpty() || leads(g.shapes())));
     }
 
     private void write(Shape shape, StringBuilder s) {

@@ -130,12 +130,14 @@ public final class WeekChart {
             }
             y += laneHeight(tracks.get(i).size());
         }
-        frame.now().filter(n -> !n.isBefore(frame.from()) && n.isBefore(frame.to())).ifPresent(n -> {
-            double x = frame.x(n);
-            shapes.add(Shape.line(x, HEAD - 3, x, height, Ink.TROUBLE, 0.5));
-            shapes.add(new Shape.Text(
-                    new Point(x, HEAD - 3.6), "now", 2.6, Ink.TROUBLE, Shape.Anchor.MIDDLE, true));
-        });
+        frame.now()
+                .filter(n -> !n.isBefore(frame.from()) && n.isBefore(frame.to()))
+                .ifPresent(n -> {
+                    double x = frame.x(n);
+                    shapes.add(Shape.line(x, HEAD - 3, x, height, Ink.TROUBLE, 0.5));
+                    shapes.add(new Shape.Text(
+                            new Point(x, HEAD - 3.6), "now", 2.6, Ink.TROUBLE, Shape.Anchor.MIDDLE, true));
+                });
         return new Drawing(width, height, title, shapes);
     }
 
@@ -207,8 +209,9 @@ public final class WeekChart {
         }
         List<Shape> shapes = new ArrayList<>();
         Ink solid = bar.done() ? Ink.DONE : Ink.HANDS;
-        Instant handsEnd =
-                bar.hands().isEmpty() ? bar.start() : bar.hands().get(bar.hands().size() - 1).to();
+        Instant handsEnd = bar.hands().isEmpty()
+                ? bar.start()
+                : bar.hands().get(bar.hands().size() - 1).to();
         double left = clamp(frame, bar.start());
         double end = clamp(frame, bar.end());
         double hands = clamp(frame, handsEnd);
@@ -227,9 +230,8 @@ public final class WeekChart {
                 shapes.add(Shape.Polygon.rectangle(from, y, Math.max(0.6, to - from), 5, solid, Ink.NONE, 0));
             }
         }
-        double first = bar.hands().isEmpty()
-                ? hands
-                : clamp(frame, bar.hands().get(0).to());
+        double first =
+                bar.hands().isEmpty() ? hands : clamp(frame, bar.hands().get(0).to());
         String inside = Drawing.fit(bar.title(), 2.6, first - left - 0.8);
         shapes.add(Shape.text(left + 0.5, y + 3.5, inside, 2.6, Ink.PAPER));
         bar.shuts().ifPresent(at -> window(frame, shapes, bar.end(), at, y));

@@ -25,9 +25,7 @@ public final class ZoneDrawing {
      */
     public static Drawing of(Zone zone, List<Double> anglesDeg) {
         List<Double> angles = anglesDeg.stream().distinct().sorted().toList();
-        return zone.outline()
-                .map(o -> outlined(zone, o, angles))
-                .orElseGet(() -> directions(zone, angles));
+        return zone.outline().map(o -> outlined(zone, o, angles)).orElseGet(() -> directions(zone, angles));
     }
 
     private static Drawing directions(Zone zone, List<Double> angles) {
@@ -38,10 +36,14 @@ public final class ZoneDrawing {
     }
 
     private static Drawing outlined(Zone zone, Outline outline, List<Double> angles) {
-        double left = outline.outer().stream().mapToDouble(Outline.Point::xM).min().orElse(0);
-        double right = outline.outer().stream().mapToDouble(Outline.Point::xM).max().orElse(1);
-        double low = outline.outer().stream().mapToDouble(Outline.Point::yM).min().orElse(0);
-        double high = outline.outer().stream().mapToDouble(Outline.Point::yM).max().orElse(1);
+        double left =
+                outline.outer().stream().mapToDouble(Outline.Point::xM).min().orElse(0);
+        double right =
+                outline.outer().stream().mapToDouble(Outline.Point::xM).max().orElse(1);
+        double low =
+                outline.outer().stream().mapToDouble(Outline.Point::yM).min().orElse(0);
+        double high =
+                outline.outer().stream().mapToDouble(Outline.Point::yM).max().orElse(1);
         double roomW = WIDTH - 2 * MARGIN;
         double fit = Math.min(roomW / (right - left), MOST_HEIGHT / (high - low));
         double scale = niceScale(fit);

@@ -1,0 +1,162 @@
+package fayline.app.web;
+
+import fayline.app.web.frame.Door;
+import fayline.app.web.frame.Page;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.staticfiles.Location;
+import io.javalin.util.JavalinBindException;
+import java.net.BindException;
+import java.util.List;
+import org.eclipse.jetty.ee10.servlet.SessionHandler;
+import org.eclipse.jetty.http.HttpCookie;
+import org.eclipse.jetty.server.ForwardedRequestCustomizer;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import org.webjars.WebJarVersionLocator;
+
+/**
+ * Serves the pages on this machine alone: it listens on 127.0.0.1, checks every request at the {@link Door}, and finishes
+ * what is under way before it stops.
+ */
+public final class WebServer implements AutoCloseable {
+    /** The port taken where none is asked for. */
+    public static final int USUAL_PORT = 7423;
+
+    private static final String LOOPBACK = "127.0.0.1";
+    private static final int STOP_MS = 5000;
+    private static final int SESSION_S = 24 * 3600;
+    private final Javalin javalin;
+    private final Listening listening;
+
+    /** The connector, known once the server is built. */
+    private static final class Listening {
+        private volatile int port;
+    }
+
+    private WebServer(Javalin javalin, Listening listening) {
+        this.javalin = javalin;
+        this.listening = listening;
+    }
+
+    /** The pages of one server, made for its door. */
+    @FunctionalInterface
+    public interface Pages {
+        /** Makes the pages. */
+        List<Page> behind(Door door);
+    }
+
+    /**
+     * Starts a server.
+     *
+     * @param port the port; 0 for any free one
+     * @param pages the pages
+     * @throws PortBusyException if the port is taken
+     */
+    public static WebServer start(int port, Pages pages) {
+        Listening listening = new Listening();
+        Door door = new Door(() -> listening.port);
+        List<Page> behind = pages.behind(door);
+        Javalin javalin = Javalin.create(config -> configure(config, port, door, behind));
+        try {
+            javalin.start();
+        } catch (JavalinBindException e) {
+            throw new PortBusyException(port, e);
+        } catch (RuntimeException e) {
+            if (boundElsewhere(e)) {
+                throw new PortBusyException(port, e);
+            }
+            throw e;
+        }
+        listening.port = javalin.port();
+        return new WebServer(javalin, listening);
+    }
+
+    private static boolean boundElsewhere(Throwable e) {
+        for (Throwable t = e; t != null; t = t.getCause()) {
+            if (t instanceof BindException) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static void configure(JavalinConfig config, int port, Door door, List<Page> pages) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+        config.concurrency.useVirtualThreads = false;
+        config.http.maxRequestSize = Door.LONGEST;
+        config.http.generateEtags = false;
+        QueuedThreadPool threads = new QueuedThreadPool(16, 2);
+        threads.setName("web");
+        config.jetty.threadPool = threads;
+        config.jetty.modifyServer(server -> server.setStopTimeout(STOP_MS));
+        config.jetty.modifyServletContextHandler(handler -> handler.setSessionHandler(sessions()));
+        config.jetty.addConnector((server, http) -> connector(server, http, port));
+        files(config);
+        door.addTo(config.routes);
+        ErrorPages.addTo(config.routes);
+        pages.forEach(page -> page.addTo(config.routes));
+    }
+
+    private static SessionHandler sessions() {
+        SessionHandler sessions = new SessionHandler();
+        sessions.setHttpOnly(true);
+        sessions.setSameSite(HttpCookie.SameSite.STRICT);
+        sessions.setSecureCookies(false);
+        sessions.setSessionCookie("fayline");
+        sessions.setSessionPath("/");
+        sessions.setMaxInactiveInterval(SESSION_S);
+        return sessions;
+    }
+
+    private static ServerConnector connector(Server server, HttpConfiguration usual, int port) {
+        HttpConfiguration http = new HttpConfiguration(usual);
+        http.setSendServerVersion(false);
+        http.setSendXPoweredBy(false);
+        http.getCustomizers().removeIf(c -> c instanceof ForwardedRequestCustomizer);
+        ServerConnector connector = new ServerConnector(server, 1, 1, new HttpConnectionFactory(http));
+        connector.setHost(LOOPBACK);
+        connector.setPort(port);
+        return connector;
+    }
+
+    private static void files(JavalinConfig config) {
+        folder(config, "/static", "/fayline/app/web/static");
+        folder(config, "/fonts", "/fayline/app/fonts");
+        String version = new WebJarVersionLocator().version("htmx.org");
+        if (version == null) {
+            throw new IllegalStateException("the page library htmx.org is not on the class path");
+        }
+        folder(config, "/lib/htmx", "/META-INF/resources/webjars/htmx.org/" + version);
+    }
+
+    private static void folder(JavalinConfig config, String address, String place) {
+        config.staticFiles.add(files -> {
+            files.hostedPath = address;
+            files.directory = place;
+            files.location = Location.CLASSPATH;
+            files.headers = java.util.Map.of("Cache-Control", "no-cache");
+        });
+    }
+
+    /** The port on which it listens. */
+    public int port() {
+        return listening.port;
+    }
+
+    /** The address to open. */
+    public String address() {
+        return "http://" + LOOPBACK + ":" + listening.port + "/";
+    }
+
+    /** Finishes what is under way and stops. */
+    @Override
+    public void close() {
+        javalin.stop();
+    }
+}

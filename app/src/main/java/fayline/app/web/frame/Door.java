@@ -1,0 +1,154 @@
+package fayline.app.web.frame;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.SecureRandom;
+import java.util.Base64;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.IntSupplier;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The checks at the door, for every request, static files and unknown addresses included: the request is meant for this
+ * machine, comes from our own pages, is not too long, and, where it changes something, carries the token of its session.
+ */
+public final class Door {
+    /** Longest request taken, in bytes: a definition file of some ten thousand lines. */
+    public static final long LONGEST = 2_000_000;
+
+    private static final String POLICY = "default-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self'; "
+            + "frame-ancestors 'none'; img-src 'self' data: blob:";
+    private static final String TOKEN = "csrf";
+    private static final Set<String> READING = Set.of("GET", "HEAD");
+    private static final List<String> OWN_PAGE = List.of("Open the page from Fayline itself and do it again there.");
+    private final SecureRandom random = new SecureRandom();
+    private final IntSupplier port;
+
+    /**
+     * Makes the door.
+     *
+     * @param port the port on which the server listens, known once it does
+     */
+    public Door(IntSupplier port) {
+        this.port = port;
+    }
+
+    /** Puts the checks before every handler. */
+    public void addTo(RoutesConfig routes) {
+        routes.before(ctx -> {
+            headers(ctx);
+            host(ctx);
+            origin(ctx);
+            length(ctx);
+            if (!READING.contains(ctx.method().name())) {
+                token(ctx);
+            }
+        });
+    }
+
+    /** The session's token, made on first use. */
+    public String token(Visit visit) {
+        return ensureToken(visit.context());
+    }
+
+    private String ensureToken(Context ctx) {
+        String known = ctx.sessionAttribute(TOKEN);
+        if (known != null) {
+            return known;
+        }
+        byte[] bytes = new byte[32];
+        random.nextBytes(bytes);
+        String made = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
+        ctx.sessionAttribute(TOKEN, made);
+        return made;
+    }
+
+    private static void headers(Context ctx) {
+        ctx.header("Content-Security-Policy", POLICY);
+        ctx.header("X-Content-Type-Options", "nosniff");
+        ctx.header("X-Frame-Options", "DENY");
+        // not "no-referrer": browsers then send "Origin: null" with our own forms
+        ctx.header("Referrer-Policy", "same-origin");
+        ctx.header("Cross-Origin-Opener-Policy", "same-origin");
+        ctx.header("Cross-Origin-Resource-Policy", "same-origin");
+        ctx.header("Permissions-Policy", "camera=(), microphone=(), geolocation=()");
+        ctx.header("Vary", "Accept-Encoding, Cookie, HX-Request");
+        boolean file = ctx.path().startsWith("/static/")
+                || ctx.path().startsWith("/fonts/")
+                || ctx.path().startsWith("/lib/");
+        ctx.header("Cache-Control", file ? "no-cache" : "no-store");
+    }
+
+    private void host(Context ctx) {
+        String host = ctx.header("Host");
+        if (host == null || !ours(host)) {
+            throw new Refusal(
+                    403,
+                    "The request was sent to the name \"" + shown(host) + "\", which is not this machine's own.",
+                    List.of("Open the address that the program printed when it started."));
+        }
+    }
+
+    private boolean ours(String host) {
+        String at = ":" + port.getAsInt();
+        String lower = host.toLowerCase(Locale.ROOT);
+        return lower.equals("127.0.0.1" + at) || lower.equals("localhost" + at) || lower.equals("[::1]" + at);
+    }
+
+    private void origin(Context ctx) {
+        String origin = ctx.header("Origin");
+        if (origin != null && !origin.equalsIgnoreCase("http://" + ctx.header("Host"))) {
+            throw new Refusal(
+                    403, "The request came from a page of \"" + shown(origin) + "\", not from Fayline.", OWN_PAGE);
+        }
+        String site = ctx.header("Sec-Fetch-Site");
+        if (site == null || site.equals("same-origin") || site.equals("none")) {
+            return;
+        }
+        boolean followedLink = READING.contains(ctx.method().name())
+                && "navigate".equals(ctx.header("Sec-Fetch-Mode"))
+                && "document".equals(ctx.header("Sec-Fetch-Dest"));
+        if (!followedLink) {
+            throw new Refusal(403, "The request came from a page of another site, not from Fayline.", OWN_PAGE);
+        }
+    }
+
+    private static void length(Context ctx) {
+        String type = ctx.header("Content-Type");
+        if (type != null && type.toLowerCase(Locale.ROOT).startsWith("multipart/")) {
+            throw new Refusal(415, "Files are not taken in this form.", List.of("Paste the text into the field."));
+        }
+        if (ctx.req().getContentLengthLong() > LONGEST) {
+            throw new Refusal(
+                    413,
+                    "What was sent is longer than " + LONGEST / 1_000_000 + " MB.",
+                    List.of("Split the file into several of its kind, in a folder named for the kind."));
+        }
+    }
+
+    private static void token(Context ctx) {
+        String known = ctx.sessionAttribute(TOKEN);
+        String given = ctx.header("X-CSRF-Token");
+        if (given == null) {
+            given = ctx.formParam(TOKEN);
+        }
+        if (known == null || given == null || !same(known, given)) {
+            throw new Refusal(
+                    403,
+                    "The page was opened before the program was last started, so it may not change anything.",
+                    List.of("Go back and reload the page: what was typed is still there, and then send it again."));
+        }
+    }
+
+    private static boolean same(String a, String b) {
+        return MessageDigest.isEqual(a.getBytes(StandardCharsets.UTF_8), b.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static String shown(@Nullable String text) {
+        return text == null ? "" : text.length() > 80 ? text.substring(0, 80) + "..." : text;
+    }
+}

@@ -1,0 +1,9 @@
+package fayline.app.web.frame;
+
+import io.javalin.config.RoutesConfig;
+
+/** A feature's pages and forms. */
+public interface Page {
+    /** Adds the addresses it answers. */
+    void addTo(RoutesConfig routes);
+}

@@ -1,0 +1,201 @@
+package fayline.app.web.frame;
+
+import fayline.basis.units.QuantityFormat;
+import fayline.basis.units.UnitSystem;
+import io.javalin.http.Context;
+import io.javalin.http.Cookie;
+import io.javalin.http.SameSite;
+import java.net.URLDecoder;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** One request of one screen: who is at it, what it prefers, what it sent. */
+public final class Visit {
+    private static final int YEAR_S = 365 * 24 * 3600;
+    private static final Pattern ID = Pattern.compile("[a-z0-9][a-z0-9-]{0,79}");
+    private static final Pattern ONCE = Pattern.compile("[0-9a-f-]{8,36}");
+    private final Context ctx;
+
+    /** Makes a visit of a request. */
+    public Visit(Context ctx) {
+        this.ctx = ctx;
+    }
+
+    Context context() {
+        return ctx;
+    }
+
+    /** The theme: {@code machine}, {@code day} or {@code night}. */
+    public String theme() {
+        return oneOf("theme", Set.of("machine", "day", "night"), "machine");
+    }
+
+    /** The density: {@code fitting}, {@code desk} or {@code bench}. */
+    public String density() {
+        return oneOf("density", Set.of("fitting", "desk", "bench"), "fitting");
+    }
+
+    /** The units this screen asked for, where it did. */
+    public Optional<UnitSystem> units() {
+        return switch (cookie("units")) {
+            case "inch" -> Optional.of(UnitSystem.INCH);
+            case "metric" -> Optional.of(UnitSystem.METRIC);
+            default -> Optional.empty();
+        };
+    }
+
+    /** How quantities are shown on this screen, the project's units where it has no wish of its own. */
+    public QuantityFormat format(UnitSystem usual) {
+        return new QuantityFormat(units().orElse(usual));
+    }
+
+    /** The id of who is at the screen; empty while nobody said so. */
+    public String person() {
+        String id = cookie("person");
+        return ID.matcher(id).matches() ? id : "";
+    }
+
+    /** The project asked for in the address, else the one remembered; empty for none. */
+    public String project() {
+        String asked = query("project");
+        if (ID.matcher(asked).matches()) {
+            remember("project", asked);
+            return asked;
+        }
+        String id = cookie("project");
+        return ID.matcher(id).matches() ? id : "";
+    }
+
+    /** Keeps a preference of this screen for a year. */
+    public void remember(String name, String value) {
+        ctx.cookie(new Cookie(name, value, "/", YEAR_S, false, true, null, SameSite.STRICT));
+    }
+
+    /** A sentence that the next page shows once. */
+    public void say(String sentence) {
+        ctx.sessionAttribute("said", sentence);
+    }
+
+    /** The sentence that was left for this page. */
+    public String said() {
+        String said = ctx.consumeSessionAttribute("said");
+        return said == null ? "" : said;
+    }
+
+    /** A part of the path. */
+    public String inPath(String name) {
+        return ctx.pathParam(name);
+    }
+
+    /** A word after the question mark; empty where it is not there. */
+    public String query(String name) {
+        return orEmpty(ctx.queryParam(name));
+    }
+
+    /** A field of a form, stripped; empty where it is not there. */
+    public String field(String name) {
+        return orEmpty(ctx.formParam(name)).strip();
+    }
+
+    /** A field of a form exactly as typed, with line ends as in files. */
+    public String text(String name) {
+        return orEmpty(ctx.formParam(name)).replace("\r\n", "\n");
+    }
+
+    /** All values of a field. */
+    public List<String> fields(String name) {
+        return ctx.formParams(name);
+    }
+
+    /**
+     * A field that must be filled.
+     *
+     * @throws Refusal if it is empty
+     */
+    public String needed(String name, String label) {
+        String value = field(name);
+        if (value.isEmpty()) {
+            throw Refusal.input(label + " is empty. Fill it in.");
+        }
+        return value;
+    }
+
+    /**
+     * The number under which this form's entry is made.
+     *
+     * @throws Refusal if the form has none
+     */
+    public String once() {
+        String once = field("once");
+        if (!ONCE.matcher(once).matches()) {
+            throw Refusal.input("The form has lost its number.");
+        }
+        return once;
+    }
+
+    /** The address of this page, with what stands after the question mark. */
+    public String path() {
+        String query = ctx.queryString();
+        return ctx.path() + (query == null ? "" : "?" + query);
+    }
+
+    /** Shows a page. */
+    public void show(String html) {
+        ctx.contentType("text/html; charset=utf-8").result(html);
+    }
+
+    /** Sends a file that the browser opens. */
+    public void send(byte[] bytes, String type, String name) {
+        ctx.header("Content-Disposition", "inline; filename=\"" + name.replaceAll("[^A-Za-z0-9._-]", "-") + "\"");
+        ctx.contentType(type).result(bytes);
+    }
+
+    /** Sets the status of the answer. */
+    public void status(int status) {
+        ctx.status(status);
+    }
+
+    /**
+     * Leads to another of our pages after a form was taken.
+     *
+     * @param path an address within the program; anything else leads to Today
+     */
+    public void lead(String path) {
+        ctx.redirect(local(path), io.javalin.http.HttpStatus.SEE_OTHER);
+    }
+
+    /** The path if it is one of ours, else Today's. */
+    static String local(String path) {
+        boolean ours =
+                path.startsWith("/") && !path.startsWith("//") && path.chars().allMatch(c -> c > 0x20 && c != '\\');
+        return ours ? path : "/";
+    }
+
+    /** Text as a part of an address. */
+    public static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");
+    }
+
+    private String oneOf(String name, Set<String> known, String usual) {
+        String value = cookie(name);
+        return known.contains(value) ? value : usual;
+    }
+
+    private String cookie(String name) {
+        String raw = orEmpty(ctx.cookie(name));
+        try {
+            return URLDecoder.decode(raw, StandardCharsets.UTF_8);
+        } catch (IllegalArgumentException e) {
+            return "";
+        }
+    }
+
+    private static String orEmpty(@Nullable String text) {
+        return text == null ? "" : text;
+    }
+}

@@ -1,0 +1,4 @@
+// Small enhancements. Every page works without them.
+import "/static/clocks.js";
+import "/static/drafts.js";
+import "/static/confirm.js";
