@@ -27,7 +27,7 @@ final class CuresLastTheirTime implements PlanRule {
         boolean reached = !end.isBefore(handsEnd) && time.reached(handsEnd, end, minutes);
         boolean latest =
                 job.begun() && !job.handsAtIt() && !end.isAfter(audited.work().now());
-        boolean first = end.equals(handsEnd) || !time.exceeded(handsEnd, end.minusSeconds(60), minutes);
+        boolean first = end.equals(handsEnd) || !time.reached(handsEnd, end.minusSeconds(60), minutes);
         if (reached && (first || latest)) {
             return;
         }
