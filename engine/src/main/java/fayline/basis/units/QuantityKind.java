@@ -220,6 +220,11 @@ public final class QuantityKind<Q extends Quantity> {
         return units.stream().map(u -> u.symbols().get(0)).toList();
     }
 
+    /** Every symbol that is understood, the main ones and their other spellings. */
+    public List<String> spellings() {
+        return units.stream().flatMap(u -> u.symbols().stream()).toList();
+    }
+
     /**
      * Makes a quantity of this kind.
      *

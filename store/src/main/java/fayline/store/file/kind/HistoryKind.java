@@ -1,0 +1,44 @@
+package fayline.store.file.kind;
+
+import static fayline.store.file.shape.Key.may;
+import static fayline.store.file.shape.Key.must;
+
+import fayline.store.file.shape.Forms;
+import fayline.store.file.shape.Keys;
+import fayline.store.file.shape.Listed;
+import fayline.store.file.shape.Words;
+import java.util.List;
+
+/** The kind {@code history}. */
+public final class HistoryKind {
+    /** The keys of a reading, which are kept as typed. */
+    public static final List<String> AS_TYPED = List.of(
+            "kind", "of", "station", "state", "value", "air", "humidity", "surface", "probe", "instrument", "lot");
+
+    static final Keys SHAPE = Keys.of(
+            "an event",
+            may("id", Forms.ID, "A name by which a later correction finds it."),
+            must("at", Forms.MOMENT, "When it happened, in the shop's time."),
+            must("by", Forms.REF, "Who did it or read it."),
+            must("do", Words.of("start", "finish", "note", "reading", "correct"), "What happened."),
+            may("step", Forms.STEP_REF, "The step, for start, finish and note."),
+            may("with", Listed.of(Forms.REF), "Who else worked on it."),
+            may("text", Forms.TEXT, "A note, or why something is corrected."),
+            may(
+                    "corrects",
+                    Forms.ID,
+                    "The id of the event that this one corrects; the fields given here take its place."),
+            may("kind", Words.of("climate", "mass", "vacuum", "gap", "flush", "mix", "temperature"), "What was read."),
+            may("of", Forms.WORK_REF, "The part, fit or step that was measured."),
+            may("station", Forms.MARK, "The station of a fit."),
+            may("state", Forms.NAME, "The state in which a fit was measured, such as hung."),
+            may("value", Forms.TEXT, "The value exactly as typed."),
+            may("air", Forms.TEXT, "Air temperature as typed."),
+            may("humidity", Forms.TEXT, "Relative humidity as typed."),
+            may("surface", Forms.TEXT, "Coldest surface as typed."),
+            may("probe", Forms.REF, "The probe or place."),
+            may("instrument", Forms.TEXT, "What it was read with."),
+            may("lot", Forms.MARK, "The lot that was used."));
+
+    private HistoryKind() {}
+}

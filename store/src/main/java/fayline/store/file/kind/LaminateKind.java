@@ -1,0 +1,86 @@
+package fayline.store.file.kind;
+
+import static fayline.basis.units.QuantityKind.ANGLE;
+import static fayline.basis.units.QuantityKind.FRACTION;
+import static fayline.basis.units.QuantityKind.MASS;
+import static fayline.store.file.shape.Key.may;
+import static fayline.store.file.shape.Key.must;
+
+import fayline.basis.units.Fraction;
+import fayline.flow.project.Catalog;
+import fayline.flow.project.design.Assembly;
+import fayline.flow.project.design.Laminate;
+import fayline.flow.project.design.Ply;
+import fayline.flow.project.stock.Material;
+import fayline.store.file.shape.Forms;
+import fayline.store.file.shape.Keys;
+import fayline.store.file.shape.Listed;
+import fayline.store.file.shape.Measure;
+import fayline.store.file.shape.Numeral;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The kinds {@code laminates} and {@code assemblies}. */
+public final class LaminateKind {
+    static final Keys LAMINATE = Keys.of(
+                    "a laminate",
+                    must("id", Forms.ID, "Its id."),
+                    must("name", Forms.TEXT, "Its name."),
+                    must("resin", Forms.REF, "The system that wets it."),
+                    may("fibre", Measure.share(), "Mass of fibre over mass of fibre and resin, core apart."),
+                    may("cloth-to-resin", Forms.RATIO, "Mass of cloth to mass of resin, such as \"1:1\"."),
+                    must(
+                            "plies",
+                            Listed.some(Keys.of(
+                                    "a ply",
+                                    must("of", Forms.REF, "Cloth, tape or core."),
+                                    may(
+                                            "angle",
+                                            Measure.any(ANGLE),
+                                            "Fibre direction against the zone's axis, anticlockwise; cloth and tape must have it."),
+                                    may(
+                                            "stage",
+                                            Numeral.count(1, 50),
+                                            "The lay-up stage it belongs to; 1 where nothing is said."),
+                                    may(
+                                            "count",
+                                            Numeral.count(1, 200),
+                                            "How many such plies lie on each other; 1 where nothing is said."))),
+                            "The plies, mould face first."))
+            .oneOf("fibre", "cloth-to-resin");
+
+    static final Keys ASSEMBLY = Keys.of(
+            "an assembly",
+            must("id", Forms.ID, "Its id."),
+            must("name", Forms.TEXT, "Its name."),
+            may("in", Forms.REF, "The assembly that it belongs to."),
+            may("target", Measure.above(MASS), "Its mass budget."));
+
+    private LaminateKind() {}
+
+    /** Reads one laminate. */
+    public static Laminate laminate(Fields f, Catalog<Material> materials) {
+        List<Ply> plies = new ArrayList<>();
+        for (Fields p : f.list("plies")) {
+            String of = p.text("of", "");
+            boolean core = materials
+                    .find(of)
+                    .filter(m -> m.kind() == Material.Kind.CORE)
+                    .isPresent();
+            Ply ply = new Ply(of, p.measure("angle", ANGLE, "0 deg"), p.whole("stage", 1), core);
+            for (int i = Math.min(200, p.whole("count", 1)); i > 0; i--) {
+                plies.add(ply);
+            }
+        }
+        Fraction fibre = f.measure("fibre", FRACTION)
+                .orElseGet(() -> f.read("cloth-to-resin", Forms::ratio)
+                        .map(r -> new Fraction(r[0] / (r[0] + r[1])))
+                        .orElse(new Fraction(0.5)));
+        return new Laminate(f.text("id", ""), f.text("name", ""), f.text("resin", ""), fibre, plies);
+    }
+
+    /** Reads one assembly. */
+    public static Assembly assembly(Fields f) {
+        return new Assembly(f.text("id", ""), f.text("name", ""), f.text("in"), f.measure("target", MASS));
+    }
+}

@@ -1,0 +1,140 @@
+package fayline.store.file.kind;
+
+import static fayline.basis.units.QuantityKind.ANGLE;
+import static fayline.basis.units.QuantityKind.AREA;
+import static fayline.basis.units.QuantityKind.LENGTH;
+import static fayline.basis.units.QuantityKind.MASS;
+import static fayline.store.file.shape.Key.may;
+import static fayline.store.file.shape.Key.must;
+
+import fayline.basis.geometry.Outline;
+import fayline.basis.units.Area;
+import fayline.basis.units.Length;
+import fayline.flow.project.design.Hand;
+import fayline.flow.project.design.Part;
+import fayline.flow.project.design.Zone;
+import fayline.store.file.shape.Forms;
+import fayline.store.file.shape.Keys;
+import fayline.store.file.shape.Listed;
+import fayline.store.file.shape.Measure;
+import fayline.store.file.shape.Numeral;
+import fayline.store.file.shape.Text;
+import fayline.store.file.shape.Words;
+import fayline.store.file.yaml.Tree;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** The kind {@code parts}. */
+public final class PartKind {
+    private static final Keys CUTOUT = Keys.of(
+            "a cut-out",
+            must("x", Measure.any(LENGTH), "Centre, along the chord or x."),
+            must("y", Measure.any(LENGTH), "Centre, across."),
+            must("diameter", Measure.above(LENGTH), "Diameter of the hole."));
+
+    /** An outline; exactly one of a vertex list, a file and an airfoil number. */
+    static final Keys OUTLINE = Keys.of(
+                    "an outline",
+                    may(
+                            "vertices",
+                            Text.of(
+                                    "corners as x y, x y, ... without units, at least three",
+                                    "\\s*-?[0-9.eE+-]+\\s+-?[0-9.eE+-]+\\s*(?:,\\s*-?[0-9.eE+-]+\\s+-?[0-9.eE+-]+\\s*){2,}"),
+                            "Corners in order, in the unit below."),
+                    may(
+                            "file",
+                            Text.of(
+                                    "a file in outlines/ ending in .dxf, .svg or .dat",
+                                    "outlines/[A-Za-z0-9._/-]+\\.(?:dxf|svg|dat|DXF|SVG|DAT)"),
+                            "A drawing: DXF, SVG or airfoil coordinates."),
+                    may(
+                            "naca",
+                            Text.of(
+                                    "a NACA number of 4 or 5 digits in quotation marks, such as \"2412\"",
+                                    "[0-9]{4,5}"),
+                            "A NACA number."),
+                    may(
+                            "unit",
+                            Words.of("mm", "cm", "m", "in", "ft"),
+                            "The unit of the numbers; for DXF and SVG what the file says, else mm."),
+                    may("layer", Forms.TEXT, "The layer of a DXF that holds the outline; all where nothing is said."),
+                    may("chord", Measure.above(LENGTH), "Chord of an airfoil."),
+                    may("from", Numeral.number(0, 1, "chord lengths"), "Where a rib begins, as a share of the chord."),
+                    may("to", Numeral.number(0, 1, "chord lengths"), "Where it ends."),
+                    may("points", Numeral.count(10, 2000), "Points on each face; 80 where nothing is said."),
+                    may("flange", Measure.above(LENGTH), "Flange folded all round: the flat is that much larger."),
+                    may("cutouts", Listed.of(CUTOUT), "Round holes."))
+            .oneOf("vertices", "file", "naca");
+
+    private static final Keys ZONE = Keys.of(
+            "a zone",
+            must("id", Forms.ID, "Its id within the part."),
+            may("name", Forms.TEXT, "Its name; the id where nothing is said."),
+            must("laminate", Forms.REF, "Its stack."),
+            may("area", Measure.above(AREA), "True surface; else that of the outline."),
+            may("edge", Measure.above(LENGTH), "Length of its edge; else that of the outline."),
+            may("corners", Numeral.count(0, 1000), "Inside corners that cloth is worked into."),
+            may("axis", Measure.any(ANGLE), "Direction from which ply angles count, against the part's axis."),
+            may("outline", OUTLINE, "Its plane outline."));
+
+    static final Keys SHAPE = Keys.of(
+            "a part",
+            must("id", Forms.ID, "Its id."),
+            must("name", Forms.TEXT, "Its name."),
+            must("in", Forms.REF, "The assembly that it belongs to."),
+            may(
+                    "hand",
+                    Words.of(Fields.words(Hand.class)),
+                    "Left or right seen from the pilot's seat looking forward; none where nothing is said."),
+            may("opposite", Forms.REF, "The part of the other hand."),
+            may("mould", Forms.REF, "The mould that it comes from."),
+            may("target", Measure.above(MASS), "The mass that it should have."),
+            may("arm", Measure.any(LENGTH), "Where its mass acts, aft of the datum."),
+            may("drawing", Forms.TEXT, "The drawing that it follows."),
+            may("orient", Forms.TEXT, "How it lies: which way round, for the card."),
+            may("sizes", MakeKind.SIZES, "Other measures that rates count by: plain counts, lengths, areas."),
+            may("zones", Listed.of(ZONE), "Areas with their own stack."),
+            may("make", Listed.of(MakeKind.MAKE), "The recipes that make it, in order."),
+            may("lessons", Listed.of(Forms.TEXT), "What earlier parts taught."));
+
+    private PartKind() {}
+
+    /**
+     * Reads one part.
+     *
+     * @param f its fields
+     * @param outlines makes an outline of its mapping; empty where that was refused
+     */
+    public static Part read(Fields f, Function<Tree, Optional<Outline>> outlines) {
+        return new Part(
+                f.text("id", ""),
+                f.text("name", ""),
+                f.text("in", ""),
+                f.word("hand", Hand.class).orElse(Hand.NONE),
+                f.text("opposite"),
+                f.text("mould"),
+                f.list("zones").stream().map(z -> zone(z, outlines)).toList(),
+                MakeKind.read(f),
+                f.entered("target", MASS),
+                f.entered("arm", LENGTH),
+                MakeKind.sizes(f),
+                f.text("drawing", ""),
+                f.text("orient", ""),
+                f.texts("lessons"));
+    }
+
+    private static Zone zone(Fields z, Function<Tree, Optional<Outline>> outlines) {
+        Optional<Outline> outline = z.below("outline").map(Fields::tree).flatMap(outlines);
+        Optional<Area> area = z.measure("area", AREA).or(() -> outline.map(Outline::area));
+        Optional<Length> edge = z.measure("edge", LENGTH).or(() -> outline.map(Outline::perimeter));
+        return new Zone(
+                z.text("id", ""),
+                z.text("name").orElse(z.text("id", "")),
+                z.text("laminate", ""),
+                area.orElse(new Area(1)),
+                edge.orElse(new Length(4)),
+                z.whole("corners", 0),
+                z.measure("axis", ANGLE, "0 deg"),
+                outline);
+    }
+}

@@ -1,0 +1,127 @@
+package fayline.store.file.kind;
+
+import static fayline.basis.units.QuantityKind.AREA;
+import static fayline.basis.units.QuantityKind.AREAL_MASS;
+import static fayline.basis.units.QuantityKind.DENSITY;
+import static fayline.basis.units.QuantityKind.LENGTH;
+import static fayline.basis.units.QuantityKind.MASS;
+import static fayline.basis.units.QuantityKind.TIME_SPAN;
+import static fayline.store.file.shape.Key.may;
+import static fayline.store.file.shape.Key.must;
+
+import fayline.basis.units.Entered;
+import fayline.basis.units.Quantity;
+import fayline.basis.units.QuantityParser;
+import fayline.flow.project.stock.Delivery;
+import fayline.flow.project.stock.Lot;
+import fayline.flow.project.stock.Material;
+import fayline.flow.project.stock.Price;
+import fayline.store.file.shape.Forms;
+import fayline.store.file.shape.Keys;
+import fayline.store.file.shape.Listed;
+import fayline.store.file.shape.Measure;
+import fayline.store.file.shape.Numeral;
+import fayline.store.file.shape.Words;
+import java.util.Optional;
+
+/** The kinds {@code materials}, {@code lots} and {@code deliveries}. */
+public final class StockKind {
+    static final Keys PRICE = Keys.of(
+            "a price",
+            must("amount", Numeral.number(0, 1e8, "the project's currency"), "The amount."),
+            must("per", Words.of("kg", "m2", "m", "each"), "The unit that it buys."));
+
+    static final Keys MATERIAL = Keys.of(
+            "a material",
+            must("id", Forms.ID, "Its id."),
+            must("name", Forms.TEXT, "Its name."),
+            must("kind", Words.of(Fields.words(Material.Kind.class)), "What it is."),
+            may("areal-mass", Measure.above(AREAL_MASS), "Mass per area of cloth, film or sheet."),
+            may("thickness", Measure.above(LENGTH), "Thickness of core and sheet; of cloth as laid where known."),
+            may("density", Measure.above(DENSITY), "Density of the fibre for cloth, of the sheet for core and panes."),
+            may("roll-width", Measure.above(LENGTH), "Usable width of the roll or sheet."),
+            may("roll-length", Measure.above(LENGTH), "Length of a roll or sheet."),
+            may("price", PRICE, "Its price."),
+            may("lead-time", Measure.zeroUp(TIME_SPAN), "Time from order to delivery."));
+
+    static final Keys LOT = Keys.of(
+            "a lot",
+            must("id", Forms.MARK, "The number on it."),
+            must("of", Forms.REF, "The material or system."),
+            may("component", Words.of("resin", "hardener"), "Which component of a system it is."),
+            must(
+                    "quantity",
+                    new Measure(java.util.List.of(MASS, AREA, LENGTH), Measure.Range.NOT_NEGATIVE, false),
+                    "What is left."),
+            must("received", Forms.DATE, "When it came."),
+            may("expires", Forms.DATE, "The date on it."),
+            may("opened", Forms.DATE, "When it was opened."),
+            may("opened-life", Measure.above(TIME_SPAN), "How long it keeps once opened."));
+
+    static final Keys DELIVERY = Keys.of(
+            "a delivery",
+            must("id", Forms.ID, "Its id."),
+            must("what", Forms.REF, "The material, system or part that was ordered."),
+            must("quantity", Forms.TEXT, "How much, such as 20 kg or 2 pieces."),
+            must("due", Forms.DATE, "The promised day."),
+            may("latest", Forms.DATE, "The day it may slip to; plans count with it."),
+            may("arrived", Forms.DATE, "The day it came."),
+            may("needed", Listed.of(Forms.WORK_REF), "The parts, joints or steps that wait for it."));
+
+    private StockKind() {}
+
+    static Optional<Price> price(Fields f) {
+        return f.below("price").map(p -> new Price(p.number("amount", 0), p.text("per", "each")));
+    }
+
+    /** Reads one material. */
+    public static Material material(Fields f) {
+        return new Material(
+                f.text("id", ""),
+                f.text("name", ""),
+                f.word("kind", Material.Kind.class).orElse(Material.Kind.OTHER),
+                f.entered("areal-mass", AREAL_MASS),
+                f.entered("thickness", LENGTH),
+                f.entered("density", DENSITY),
+                f.entered("roll-width", LENGTH),
+                f.entered("roll-length", LENGTH),
+                price(f),
+                f.measure("lead-time", TIME_SPAN));
+    }
+
+    /** Reads one lot. */
+    public static Lot lot(Fields f) {
+        return new Lot(
+                f.text("id", ""),
+                f.text("of", ""),
+                f.text("component", ""),
+                quantity(f),
+                f.day("received"),
+                f.date("expires"),
+                f.date("opened"),
+                f.measure("opened-life", TIME_SPAN));
+    }
+
+    private static Entered<? extends Quantity> quantity(Fields f) {
+        Optional<? extends Entered<? extends Quantity>> q = f.entered("quantity", MASS);
+        if (q.isEmpty()) {
+            q = f.entered("quantity", AREA);
+        }
+        if (q.isEmpty()) {
+            q = f.entered("quantity", LENGTH);
+        }
+        return q.isPresent() ? q.get() : QuantityParser.parse("0 kg", MASS);
+    }
+
+    /** Reads one delivery. */
+    public static Delivery delivery(Fields f) {
+        return new Delivery(
+                f.text("id", ""),
+                f.text("what", ""),
+                f.text("quantity", ""),
+                f.day("due"),
+                f.date("latest"),
+                f.date("arrived"),
+                f.texts("needed"));
+    }
+}

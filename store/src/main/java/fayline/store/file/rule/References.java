@@ -1,0 +1,139 @@
+package fayline.store.file.rule;
+
+import fayline.flow.project.Keyed;
+import fayline.flow.project.design.Made;
+import fayline.flow.project.shop.Stand;
+import fayline.flow.project.stock.Material;
+import fayline.store.file.yaml.Nearest;
+import fayline.store.file.yaml.Problems;
+import fayline.store.file.yaml.Tree;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Every reference must name something that exists. */
+final class References {
+    private final Draft d;
+    private final Problems problems;
+
+    References(Draft draft, Problems problems) {
+        this.d = draft;
+        this.problems = problems;
+    }
+
+    void check() {
+        List<String> assemblies = Draft.ids(d.assemblies());
+        List<String> parts = Draft.ids(d.parts());
+        List<String> systems = Draft.ids(d.systems());
+        List<String> stock = new ArrayList<>(Draft.ids(d.materials()));
+        stock.addAll(systems);
+        List<String> things = new ArrayList<>(parts);
+        things.addAll(Draft.ids(d.joints()));
+        List<String> goals = new ArrayList<>(assemblies);
+        goals.addAll(things);
+        List<String> stands = d.whole().shop().stands().stream().map(Stand::id).toList();
+
+        d.project().down("milestones").items().forEach(m -> one(m.get("after"), goals, "an assembly, part or joint"));
+        d.moulds().forEach(m -> one(m.at().get("stand"), stands, "a stand of the shop"));
+        d.lots().forEach(l -> one(l.at().get("of"), stock, "a material or system"));
+        List<String> ordered = new ArrayList<>(stock);
+        ordered.addAll(parts);
+        d.deliveries().forEach(l -> {
+            one(l.at().get("what"), ordered, "a material, system or part");
+            l.at().down("needed").items().forEach(this::work);
+        });
+        d.laminates().forEach(l -> {
+            one(l.at().get("resin"), systems, "a system");
+            List<String> layers = d.whole().materials().stream()
+                    .filter(m -> isLayer(m.kind()))
+                    .map(Material::id)
+                    .toList();
+            l.at().down("plies")
+                    .items()
+                    .forEach(p -> one(p.get("of"), layers, "a cloth, tape or core among the materials"));
+        });
+        d.assemblies().forEach(a -> one(a.at().get("in"), assemblies, "an assembly"));
+        d.parts().forEach(p -> {
+            one(p.at().get("in"), assemblies, "an assembly");
+            one(p.at().get("opposite"), parts, "a part");
+            one(p.at().get("mould"), Draft.ids(d.moulds()), "a mould");
+            p.at().down("zones").items().forEach(z -> one(z.get("laminate"), Draft.ids(d.laminates()), "a laminate"));
+            make(p.at());
+        });
+        d.joints().forEach(j -> {
+            one(j.at().get("in"), assemblies, "an assembly");
+            many(j.at(), "between", parts, "a part");
+            one(j.at().get("adhesive"), systems, "a system");
+            make(j.at());
+        });
+        d.fits().forEach(f -> {
+            one(f.at().get("part"), parts, "a part");
+            many(f.at(), "against", parts, "a part");
+        });
+    }
+
+    private static boolean isLayer(Material.Kind kind) {
+        return kind == Material.Kind.CLOTH || kind == Material.Kind.TAPE || kind == Material.Kind.CORE;
+    }
+
+    private void make(Tree made) {
+        for (Tree m : made.down("make").items()) {
+            one(m.get("recipe"), Draft.ids(d.recipes()), "a recipe");
+            m.down("after").items().forEach(this::work);
+        }
+    }
+
+    private void many(Tree at, String key, Collection<String> known, String what) {
+        at.down(key).items().forEach(t -> one(Optional.of(t), known, what));
+    }
+
+    private void one(Optional<Tree> at, Collection<String> known, String what) {
+        at.filter(t -> t.form() == Tree.Form.SCALAR && !t.isBlank() && !known.contains(t.text()))
+                .ifPresent(t -> problems.stop(
+                        t, Problems.quote(t.text()), what + " that exists", Nearest.suggest(t.text(), known)));
+    }
+
+    /** A part, joint or step of one. */
+    private void work(Tree at) {
+        if (at.form() != Tree.Form.SCALAR) {
+            return;
+        }
+        String[] bits = at.text().split("/", -1);
+        Optional<Made> made = d.made(bits[0]);
+        if (made.isEmpty()) {
+            List<String> known =
+                    d.made().stream().map(p -> (Keyed) p.value()).map(Keyed::id).toList();
+            problems.stop(
+                    at, Problems.quote(at.text()), "a part or joint that exists", Nearest.suggest(bits[0], known));
+            return;
+        }
+        if (bits.length > 1) {
+            Set<String> steps = steps(made.get(), bits);
+            String step = bits[bits.length - 1];
+            if (!steps.contains(step)) {
+                problems.stop(
+                        at,
+                        Problems.quote(at.text()),
+                        "a step of " + bits[0] + ": "
+                                + String.join(", ", steps.stream().sorted().toList()),
+                        Nearest.suggest(step, steps));
+            }
+        }
+    }
+
+    private Set<String> steps(Made made, String[] bits) {
+        Set<String> steps = new HashSet<>();
+        for (int n = 1; n <= made.make().size(); n++) {
+            if (bits.length < 3 || bits[1].equals(String.valueOf(n))) {
+                d.whole()
+                        .recipes()
+                        .find(made.make().get(n - 1).recipe())
+                        .ifPresent(r -> r.steps().forEach(s -> steps.add(s.id())));
+            }
+        }
+        return steps;
+    }
+}

@@ -1,0 +1,13 @@
+package fayline.store.file.rule;
+
+import fayline.store.file.yaml.Problems;
+
+/** Everything that must hold before anything can be computed. */
+public final class Structure {
+    private Structure() {}
+
+    /** Tells what does not hold together. */
+    public static void check(Draft draft, Problems problems) {
+        new References(draft, problems).check();
+    }
+}
