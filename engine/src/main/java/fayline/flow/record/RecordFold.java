@@ -84,6 +84,32 @@ public final class RecordFold {
         return head;
     }
 
+    /** A file of a project, or of the shop where the project is empty. */
+    public Optional<KeptFile> file(String project, String path) {
+        SortedMap<String, KeptFile> files = project.isEmpty() ? shopFiles : projectFiles.get(project);
+        return files == null ? Optional.empty() : Optional.ofNullable(files.get(path));
+    }
+
+    /** What is recorded of a step. */
+    public StepRecord step(String id) {
+        return steps.getOrDefault(id, StepRecord.none(id));
+    }
+
+    /** A reading by its entry. */
+    public Optional<TakenReading> reading(long seq) {
+        return Optional.ofNullable(readings.get(seq));
+    }
+
+    /** The conflicts about a step. */
+    public List<Conflict> conflicts(String step) {
+        return stepConflicts.getOrDefault(step, List.of());
+    }
+
+    /** The conflict that an entry became without belonging to a step. */
+    public Optional<Conflict> conflict(long seq) {
+        return otherConflicts.stream().filter(c -> c.seq() == seq).findFirst();
+    }
+
     private SortedMap<String, KeptFile> scope(Entry entry, Value.Fields f) {
         return f.text("scope").equals("shop")
                 ? shopFiles
@@ -306,7 +332,7 @@ public final class RecordFold {
         }
 
         static Touched conflict(long seq) {
-            return new Touched(What.NOTHING, "", Long.toString(seq));
+            return new Touched(What.CONFLICT, "", Long.toString(seq));
         }
 
         /** Sorts of things. */
@@ -314,7 +340,8 @@ public final class RecordFold {
             NOTHING,
             FILE,
             STEP,
-            READING
+            READING,
+            CONFLICT
         }
     }
 }

@@ -1,0 +1,158 @@
+package fayline.store.sql;
+
+import com.zaxxer.hikari.HikariDataSource;
+import com.zaxxer.hikari.pool.HikariPool;
+import fayline.flow.record.EntryLog;
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.Optional;
+import java.util.Properties;
+import javax.sql.DataSource;
+
+/**
+ * A shop's data folder, open. It is made on first use, held for one running program at a time, and its tables are brought to
+ * this version's form. The record lies in {@code shop.db}, or where {@code database.properties} says.
+ */
+public final class DataFolder implements AutoCloseable {
+    /** The database file. */
+    static final String DATABASE = "shop.db";
+
+    /** Names another database: {@code url}, {@code user}, {@code password}. */
+    static final String ELSEWHERE = "database.properties";
+
+    /** Any number that other programs on one database server are unlikely to lock by. */
+    private static final long SHOP_LOCK = 0x6661796c696e65L;
+
+    private final Path path;
+    private final FolderLock lock;
+    private final Optional<Connection> held;
+    private final SqlEntryLog log;
+
+    private DataFolder(Path path, FolderLock lock, Optional<Connection> held, SqlEntryLog log) {
+        this.path = path;
+        this.lock = lock;
+        this.held = held;
+        this.log = log;
+    }
+
+    /**
+     * Opens a folder, or makes it.
+     *
+     * @throws FolderInUseException if another running program has it open
+     * @throws StoreException if it cannot be read or written
+     */
+    public static DataFolder open(Path folder) {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new StoreException("The data folder " + folder + " cannot be made: " + e.getMessage() + ".", e);
+        }
+        FolderLock lock = FolderLock.take(folder);
+        Optional<Connection> held = Optional.empty();
+        try {
+            Optional<Properties> elsewhere = elsewhere(folder);
+            Engine engine = elsewhere.isPresent() ? Engine.POSTGRESQL : Engine.SQLITE;
+            DataSource source = source(folder, elsewhere, false);
+            if (elsewhere.isPresent()) {
+                held = Optional.of(holdServer(folder, source));
+            }
+            return new DataFolder(folder, lock, held, new SqlEntryLog(migrated(engine, source), engine));
+        } catch (HikariPool.PoolInitializationException e) {
+            release(lock, held);
+            throw new StoreException("The database of " + folder + " cannot be opened: " + e.getMessage(), e);
+        } catch (RuntimeException e) {
+            release(lock, held);
+            throw e;
+        }
+    }
+
+    private static HikariDataSource migrated(Engine engine, DataSource source) {
+        HikariDataSource pool = engine.pool(source);
+        try {
+            engine.migrate(pool);
+            return pool;
+        } catch (RuntimeException e) {
+            pool.close();
+            throw e;
+        }
+    }
+
+    static Optional<Properties> elsewhere(Path folder) {
+        Path file = folder.resolve(ELSEWHERE);
+        if (!Files.exists(file)) {
+            return Optional.empty();
+        }
+        Properties named = new Properties();
+        try (Reader in = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+            named.load(in);
+        } catch (IOException e) {
+            throw new StoreException(file + " cannot be read: " + e.getMessage() + ".", e);
+        }
+        if (!named.getProperty("url", "").startsWith("jdbc:postgresql:")) {
+            throw new StoreException(file + ": url: found \"" + named.getProperty("url", "")
+                    + "\", expected one that begins with jdbc:postgresql:");
+        }
+        return Optional.of(named);
+    }
+
+    static DataSource source(Path folder, Optional<Properties> elsewhere, boolean readOnly) {
+        return elsewhere.map(Engine::postgresql).orElseGet(() -> Engine.sqlite(folder.resolve(DATABASE), readOnly));
+    }
+
+    /** Keeps a second program off the same database, whatever folder it comes from; the server frees it with the session. */
+    private static Connection holdServer(Path folder, DataSource source) {
+        try {
+            Connection connection = source.getConnection();
+            try (Statement ask = connection.createStatement();
+                    ResultSet answer = ask.executeQuery("select pg_try_advisory_lock(" + SHOP_LOCK + ")")) {
+                if (answer.next() && answer.getBoolean(1)) {
+                    return connection;
+                }
+            }
+            connection.close();
+            throw new FolderInUseException(folder, "it holds the database server's lock");
+        } catch (SQLException e) {
+            throw new StoreException("The database of " + folder + " cannot be reached: " + e.getMessage(), e);
+        }
+    }
+
+    /** The folder. */
+    public Path path() {
+        return path;
+    }
+
+    /** Its record. */
+    public EntryLog log() {
+        return log;
+    }
+
+    /** Drops the tables for reading and fills them again from the entries. */
+    public void rebuildReadingTables() {
+        log.rebuildReadingTables();
+    }
+
+    @Override
+    public void close() {
+        log.close();
+        release(lock, held);
+    }
+
+    private static void release(FolderLock lock, Optional<Connection> held) {
+        held.ifPresent(c -> {
+            try {
+                c.close();
+            } catch (SQLException e) {
+                // The server frees the lock when the session ends.
+                return;
+            }
+        });
+        lock.close();
+    }
+}

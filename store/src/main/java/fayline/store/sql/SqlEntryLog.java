@@ -1,0 +1,215 @@
+package fayline.store.sql;
+
+import com.zaxxer.hikari.HikariDataSource;
+import fayline.flow.record.Entry;
+import fayline.flow.record.EntryLog;
+import fayline.flow.record.Head;
+import fayline.flow.record.MemoryLog;
+import fayline.flow.record.NewEntry;
+import fayline.flow.record.RecordFold;
+import java.io.IOException;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
+import org.erdtman.jcs.JsonCanonicalizer;
+import org.jooq.DSLContext;
+import org.jooq.exception.DataAccessException;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * The record in a database. One thread writes. After an error of the database the connection is dropped, because the driver
+ * would go on after the engine has already ended the transaction; what became of the entry is answered "unknown", and whoever
+ * sent it sends it again under the same id.
+ */
+final class SqlEntryLog implements EntryLog, AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(SqlEntryLog.class);
+    private static final long CLOSING_S = 10;
+
+    private final HikariDataSource pool;
+    private final Engine engine;
+    private final ExecutorService writer = Executors.newSingleThreadExecutor(work -> {
+        Thread thread = new Thread(work, "record-writer");
+        thread.setDaemon(true);
+        return thread;
+    });
+    /** What the entries amount to, for the reading tables; null where the database must be asked anew. Writer's only. */
+    private @Nullable RecordFold fold;
+
+    SqlEntryLog(HikariDataSource pool, Engine engine) {
+        this.pool = pool;
+        this.engine = engine;
+    }
+
+    @Override
+    public Head head() {
+        return reading(EntryRows::head);
+    }
+
+    @Override
+    public List<Entry> read(long fromSeq) {
+        return reading(db -> {
+            List<Entry> entries = new ArrayList<>();
+            EntryRows.each(db, fromSeq, entries::add);
+            return List.copyOf(entries);
+        });
+    }
+
+    private <T> T reading(Function<DSLContext, T> question) {
+        try (Connection connection = pool.getConnection()) {
+            try {
+                connection.setAutoCommit(false);
+                T answer = question.apply(engine.over(connection));
+                connection.rollback();
+                return answer;
+            } catch (SQLException | DataAccessException e) {
+                pool.evictConnection(connection);
+                throw new StoreException("The record cannot be read: " + e.getMessage(), e);
+            }
+        } catch (SQLException e) {
+            throw new StoreException("The record cannot be reached: " + e.getMessage(), e);
+        }
+    }
+
+    @Override
+    public List<Answer> append(List<NewEntry> fresh) {
+        List<NewEntry> sent = List.copyOf(fresh);
+        if (sent.isEmpty()) {
+            return List.of();
+        }
+        try {
+            return writer.submit(() -> write(sent)).get();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return unknown(sent, "the program is being stopped");
+        } catch (RejectedExecutionException e) {
+            return unknown(sent, "the record is closed");
+        } catch (ExecutionException e) {
+            LOG.error("the writer failed", e.getCause());
+            return unknown(sent, "the writer failed: " + e.getCause());
+        }
+    }
+
+    private static List<Answer> unknown(List<NewEntry> sent, String reason) {
+        return Collections.nCopies(
+                sent.size(),
+                new Answer.Unknown("It is not known whether this was recorded: " + reason + ". Send it again."));
+    }
+
+    private List<Answer> write(List<NewEntry> sent) {
+        RecordFold now = fold;
+        // Taken back only once the transaction is through: after any trouble the database is asked anew.
+        fold = null;
+        try (Connection connection = pool.getConnection()) {
+            try {
+                connection.setAutoCommit(false);
+                DSLContext db = engine.over(connection);
+                RecordFold upToDate = now == null ? readAgain(db) : now;
+                List<Answer> answers = new ArrayList<>();
+                for (NewEntry one : sent) {
+                    answers.add(take(db, upToDate, one));
+                }
+                if (answers.stream().anyMatch(Answer.Taken.class::isInstance)) {
+                    ReadingTables.setHead(db, upToDate.head());
+                    connection.commit();
+                } else {
+                    connection.rollback();
+                }
+                fold = upToDate;
+                return List.copyOf(answers);
+            } catch (SQLException | DataAccessException e) {
+                LOG.warn("the database refused or failed; the connection is dropped", e);
+                pool.evictConnection(connection);
+                return unknown(sent, String.valueOf(e.getMessage()));
+            }
+        } catch (SQLException e) {
+            LOG.warn("the database cannot be reached or a connection did not close", e);
+            fold = null;
+            return unknown(sent, String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static RecordFold readAgain(DSLContext db) {
+        RecordFold again = new RecordFold();
+        EntryRows.each(db, 1, again::take);
+        return again;
+    }
+
+    private static Answer take(DSLContext db, RecordFold fold, NewEntry one) {
+        var before = EntryRows.withClient(db, one.client());
+        if (before.isPresent()) {
+            return MemoryLog.answerTo(before.get(), one);
+        }
+        Entry entry = Entry.next(fold.head(), one);
+        requireCanonical(entry);
+        EntryRows.insert(db, entry);
+        ReadingTables.refresh(db, fold, fold.take(entry));
+        return new Answer.Taken(entry.seq(), entry.hash());
+    }
+
+    /** The form is written by our own code; a public implementation of RFC 8785 agrees, or the entry is not taken. */
+    private static void requireCanonical(Entry entry) {
+        try {
+            for (String text : List.of(entry.payload(), entry.canonicalHead())) {
+                if (!new JsonCanonicalizer(text).getEncodedString().equals(text)) {
+                    throw new IllegalStateException("entry " + entry.seq() + " is not in canonical form");
+                }
+            }
+        } catch (IOException e) {
+            throw new IllegalStateException("entry " + entry.seq() + " is not in canonical form", e);
+        }
+    }
+
+    /** Drops the reading tables and fills them again from the entries. */
+    void rebuildReadingTables() {
+        try {
+            writer.submit(this::rebuild).get();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new StoreException("The reading tables were not rebuilt: the program is being stopped.", e);
+        } catch (ExecutionException e) {
+            throw new StoreException(
+                    "The reading tables were not rebuilt: " + e.getCause().getMessage(), e);
+        }
+    }
+
+    private @Nullable Void rebuild() throws SQLException {
+        fold = null;
+        try (Connection connection = pool.getConnection()) {
+            try {
+                connection.setAutoCommit(false);
+                DSLContext db = engine.over(connection);
+                RecordFold again = readAgain(db);
+                ReadingTables.rebuild(db, again.state());
+                connection.commit();
+                fold = again;
+                return null;
+            } catch (SQLException | DataAccessException e) {
+                pool.evictConnection(connection);
+                throw e;
+            }
+        }
+    }
+
+    @Override
+    public void close() {
+        writer.shutdown();
+        try {
+            if (!writer.awaitTermination(CLOSING_S, TimeUnit.SECONDS)) {
+                LOG.warn("the writer did not end within {} s", CLOSING_S);
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        pool.close();
+    }
+}
