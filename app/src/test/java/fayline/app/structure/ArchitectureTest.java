@@ -42,7 +42,18 @@ class ArchitectureTest {
     private static final String[] ENGINE = {"fayline.basis..", "fayline.method..", "fayline.flow.."};
     private static final List<String> BASIS = List.of("finding", "units", "geometry", "numeric");
     private static final List<String> METHOD = List.of(
-            "material", "laminate", "cure", "climate", "vacuum", "mix", "bag", "joint", "cutting", "airfoil", "fitup", "systems");
+            "material",
+            "laminate",
+            "cure",
+            "climate",
+            "vacuum",
+            "mix",
+            "bag",
+            "joint",
+            "cutting",
+            "airfoil",
+            "fitup",
+            "systems");
     private static final List<String> FLOW =
             List.of("project", "plan", "record", "reading", "result", "audit", "planner", "card");
 
@@ -172,7 +183,8 @@ class ArchitectureTest {
     private static ArchRule onlyResultsAndUseCasesCalculate() {
         return noClasses()
                 .that()
-                .resideOutsideOfPackages("fayline.flow.result..", "fayline.app.usecase..", "fayline.method..", "fayline.basis..")
+                .resideOutsideOfPackages(
+                        "fayline.flow.result..", "fayline.app.usecase..", "fayline.method..", "fayline.basis..")
                 .should()
                 .dependOnClassesThat()
                 .haveSimpleNameEndingWith("Calculator");
@@ -275,13 +287,12 @@ class ArchitectureTest {
         for (JavaClass c : HOUSE) {
             String[] p = c.getPackageName().split("\\.");
             if (p.length > 2) {
-                List<String> known =
-                        switch (p[1]) {
-                            case "basis" -> BASIS;
-                            case "method" -> METHOD;
-                            case "flow" -> FLOW;
-                            default -> List.of(p[2]);
-                        };
+                List<String> known = switch (p[1]) {
+                    case "basis" -> BASIS;
+                    case "method" -> METHOD;
+                    case "flow" -> FLOW;
+                    default -> List.of(p[2]);
+                };
                 if (!known.contains(p[2])) {
                     unknown.add(c.getPackageName());
                 }
@@ -333,9 +344,10 @@ class ArchitectureTest {
                         "planner does not see auditor",
                         "home of java.sql..",
                         "home of picocli..")
-                .map(name -> DynamicTest.dynamicTest(name, () -> assertThat(
-                                r.get(name).evaluate(BREACHES).hasViolation())
-                        .isTrue()));
+                .map(name -> DynamicTest.dynamicTest(
+                        name,
+                        () -> assertThat(r.get(name).evaluate(BREACHES).hasViolation())
+                                .isTrue()));
     }
 
     @Test

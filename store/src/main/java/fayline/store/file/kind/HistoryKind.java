@@ -12,8 +12,8 @@ import java.util.List;
 /** The kind {@code history}. */
 public final class HistoryKind {
     /** The keys of a reading, which are kept as typed. */
-    public static final List<String> AS_TYPED = List.of(
-            "kind", "of", "station", "state", "value", "air", "humidity", "surface", "probe", "instrument", "lot");
+    public static final List<String> AS_TYPED =
+            List.of("value", "air", "humidity", "surface", "probe", "instrument", "lot");
 
     static final Keys SHAPE = Keys.of(
             "an event",

@@ -38,7 +38,7 @@ public final class ShopKind {
             "a stand",
             must("id", Forms.ID, "Its id."),
             must("name", Forms.TEXT, "Its name."),
-            must("room", Forms.REF, "The room; dust in a room keeps wet work out of it."),
+            must("room", Forms.TEXT, "The room; dust in a room keeps wet work out of it."),
             must("dust", new YesNo(), "Whether dusty work may happen here."),
             must("wet", new YesNo(), "Whether wet work may happen here."),
             may(
@@ -50,7 +50,7 @@ public final class ShopKind {
             "a vacuum port",
             must("id", Forms.ID, "Its id."),
             must("name", Forms.TEXT, "Its name."),
-            must("pump", Forms.REF, "The pump behind it."));
+            must("pump", Forms.TEXT, "The pump behind it."));
 
     static final Keys SHAPE = Keys.of(
             "the shop",

@@ -61,7 +61,10 @@ public final class StockKind {
     static final Keys DELIVERY = Keys.of(
             "a delivery",
             must("id", Forms.ID, "Its id."),
-            must("what", Forms.REF, "The material, system or part that was ordered."),
+            must(
+                    "what",
+                    Forms.TEXT,
+                    "The material, system or part that was ordered, by id; or in words what is made outside."),
             must("quantity", Forms.TEXT, "How much, such as 20 kg or 2 pieces."),
             must("due", Forms.DATE, "The promised day."),
             may("latest", Forms.DATE, "The day it may slip to; plans count with it."),

@@ -42,7 +42,7 @@ final class References {
         List<String> ordered = new ArrayList<>(stock);
         ordered.addAll(parts);
         d.deliveries().forEach(l -> {
-            one(l.at().get("what"), ordered, "a material, system or part");
+            one(l.at().get("what").filter(References::isId), ordered, "a material, system or part");
             l.at().down("needed").items().forEach(this::work);
         });
         d.laminates().forEach(l -> {
@@ -73,6 +73,11 @@ final class References {
             one(f.at().get("part"), parts, "a part");
             many(f.at(), "against", parts, "a part");
         });
+    }
+
+    /** What is made outside is told in words, not by id. */
+    private static boolean isId(Tree t) {
+        return t.text().matches("[a-z0-9][a-z0-9-]*");
     }
 
     private static boolean isLayer(Material.Kind kind) {

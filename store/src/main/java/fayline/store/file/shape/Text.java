@@ -78,6 +78,10 @@ public final class Text implements Shape {
 
     @Override
     public void check(Tree at, Problems problems) {
+        if (at.form() == Tree.Form.MAPPING) {
+            problems.stop(at, Problems.found(at), words, "put a text that holds a colon into quotation marks");
+            return;
+        }
         if (!fits(at, problems)) {
             return;
         }

@@ -1,0 +1,73 @@
+package fayline.store.file;
+
+import java.time.Instant;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One thing that happened, as a {@code history} file tells it.
+ *
+ * @param id a name by which a correction finds it; empty where there is none
+ * @param at when
+ * @param by who did it
+ * @param act what happened
+ * @param step the step as {@code made/n/key}; empty where the event is of none
+ * @param with who else worked on it
+ * @param places stands and ports that were taken
+ * @param whichWay the answer to which way round it lies
+ * @param signed who signed the hold point
+ * @param text a note, or the reason of a correction
+ * @param kind what was read, for readings
+ * @param of the part, fit or step that was measured
+ * @param station the station of a fit
+ * @param state the state in which it was measured
+ * @param values values exactly as typed, by name: {@code value}, {@code air}, {@code humidity} ...
+ * @param corrects the id of the event that this one corrects
+ * @param withdrawn whether that event is taken back altogether
+ * @param file the file it stands in
+ * @param line its line
+ */
+public record HistoryEvent(
+        String id,
+        Instant at,
+        String by,
+        Act act,
+        String step,
+        List<String> with,
+        List<String> places,
+        String whichWay,
+        String signed,
+        String text,
+        String kind,
+        String of,
+        String station,
+        String state,
+        Map<String, String> values,
+        Optional<String> corrects,
+        boolean withdrawn,
+        String file,
+        int line) {
+    /** Copies the collections. */
+    public HistoryEvent {
+        with = List.copyOf(with);
+        places = List.copyOf(places);
+        values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+    }
+
+    /** What happened. */
+    public enum Act {
+        /** Hands began a step. */
+        START,
+        /** Hands left it. */
+        FINISH,
+        /** Something was noted. */
+        NOTE,
+        /** Something was measured. */
+        READING,
+        /** An earlier event was wrong. */
+        CORRECT
+    }
+}

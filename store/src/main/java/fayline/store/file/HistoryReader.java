@@ -1,0 +1,160 @@
+package fayline.store.file;
+
+import fayline.flow.project.Definition;
+import fayline.flow.project.Keyed;
+import fayline.flow.project.design.Made;
+import fayline.store.file.kind.Fields;
+import fayline.store.file.kind.HistoryKind;
+import fayline.store.file.kind.Kind;
+import fayline.store.file.yaml.Nearest;
+import fayline.store.file.yaml.Problems;
+import fayline.store.file.yaml.Tree;
+import fayline.store.file.yaml.YamlDoor;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Reads what has happened so far, in YAML, and checks it against the definition. */
+public final class HistoryReader {
+    private final Definition definition;
+    private final Problems problems = new Problems();
+    private final Set<String> seen = new HashSet<>();
+
+    private HistoryReader(Definition definition) {
+        this.definition = definition;
+    }
+
+    /**
+     * Reads the history of a folder.
+     *
+     * @param folder the files
+     * @param definition the definition of the same folder
+     */
+    public static HistoryRead read(DefinitionFolder folder, Definition definition) {
+        HistoryReader reader = new HistoryReader(definition);
+        List<Tree> trees = new ArrayList<>();
+        for (String path : folder.paths()) {
+            if (Kind.ofPath(path).filter(k -> k == Kind.HISTORY).isPresent()) {
+                folder.text(path)
+                        .flatMap(t -> YamlDoor.read(path, t, reader.problems))
+                        .ifPresent(trees::add);
+            }
+        }
+        trees.forEach(t -> Kind.HISTORY.file().check(t, reader.problems));
+        List<HistoryEvent> events = trees.stream()
+                .flatMap(t -> t.down(Kind.HISTORY.key()).items().stream())
+                .filter(t -> t.form() == Tree.Form.MAPPING)
+                .map(reader::event)
+                .sorted(Comparator.comparing(HistoryEvent::at))
+                .toList();
+        trees.forEach(t -> t.down(Kind.HISTORY.key()).items().forEach(reader::check));
+        boolean refused = reader.problems.stops() > 0;
+        return new HistoryRead(refused ? List.of() : events, reader.problems.sorted());
+    }
+
+    private HistoryEvent event(Tree t) {
+        Fields f = new Fields(t);
+        ZoneId zone = definition.shop().zone();
+        Map<String, String> values = new LinkedHashMap<>();
+        HistoryKind.AS_TYPED.forEach(k -> f.text(k).ifPresent(v -> values.put(k, v)));
+        f.text("id").ifPresent(seen::add);
+        return new HistoryEvent(
+                f.text("id", ""),
+                f.moment("at").map(m -> m.atZone(zone).toInstant()).orElse(Instant.EPOCH),
+                f.text("by", ""),
+                f.word("do", HistoryEvent.Act.class).orElse(HistoryEvent.Act.NOTE),
+                f.text("step", ""),
+                f.texts("with"),
+                f.texts("places"),
+                f.text("which-way", ""),
+                f.text("signed", ""),
+                f.text("text", ""),
+                f.text("kind", ""),
+                f.text("of", ""),
+                f.text("station", ""),
+                f.text("state", ""),
+                values,
+                f.text("corrects"),
+                f.yes("withdrawn"),
+                t.file(),
+                t.line());
+    }
+
+    private void check(Tree t) {
+        List<String> people = ids(definition.shop().people().stream());
+        named(t.get("by"), people, "a person");
+        named(t.get("signed"), people, "a person");
+        t.down("with").items().forEach(p -> named(Optional.of(p), people, "a person"));
+        named(t.get("corrects"), List.copyOf(seen), "the id of another event");
+        t.get("step").ifPresent(this::step);
+        switch (new Fields(t).text("do", "")) {
+            case "start", "finish" -> needs(t, "step");
+            case "note" -> {
+                needs(t, "step");
+                needs(t, "text");
+            }
+            case "reading" -> needs(t, "kind");
+            case "correct" -> needs(t, "corrects");
+            default -> {
+                // refused by its shape
+            }
+        }
+        if (new Fields(t).text("kind", "").equals("climate")) {
+            needs(t, "air");
+        }
+    }
+
+    private void needs(Tree t, String key) {
+        if (t.get(key).isEmpty()) {
+            problems.stopAtKey(
+                    t,
+                    key,
+                    "nothing",
+                    "\"" + key + ":\" for do: " + new Fields(t).text("do", ""),
+                    "add \"" + key + ":\"");
+        }
+    }
+
+    private void named(Optional<Tree> at, List<String> known, String what) {
+        at.filter(t -> t.form() == Tree.Form.SCALAR && !known.contains(t.text()))
+                .ifPresent(t -> problems.stop(
+                        t, Problems.quote(t.text()), what + " that exists", Nearest.suggest(t.text(), known)));
+    }
+
+    private void step(Tree at) {
+        String[] bits = at.text().split("/", -1);
+        if (bits.length != 3 || !bits[1].matches("[0-9]{1,3}")) {
+            return;
+        }
+        Optional<Made> made = definition
+                .parts()
+                .find(bits[0])
+                .map(p -> (Made) p)
+                .or(() -> definition.joints().find(bits[0]).map(j -> (Made) j));
+        int n = Integer.parseInt(bits[1]);
+        List<String> steps = made.filter(m -> n >= 1 && n <= m.make().size())
+                .flatMap(m -> definition.recipes().find(m.make().get(n - 1).recipe()))
+                .map(r -> ids(r.steps().stream()))
+                .orElse(List.of());
+        if (!steps.contains(bits[2])) {
+            List<String> things = ids(Stream.concat(definition.parts().stream(), definition.joints().stream()));
+            problems.stop(
+                    at,
+                    Problems.quote(at.text()),
+                    "a step of the definition",
+                    made.isEmpty() ? Nearest.suggest(bits[0], things) : Nearest.suggest(bits[2], steps));
+        }
+    }
+
+    private static List<String> ids(Stream<? extends Keyed> things) {
+        return things.map(Keyed::id).toList();
+    }
+}
