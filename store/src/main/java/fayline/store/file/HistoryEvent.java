@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param act what happened
  * @param step the step as {@code made/n/key}; empty where the event is of none
  * @param with who else worked on it
+ * @param people who worked on it, where it says so outright; otherwise it is who did it and who else worked on it
  * @param places stands and ports that were taken
  * @param whichWay the answer to which way round it lies
  * @param signed who signed the hold point
@@ -27,6 +28,8 @@ import java.util.Optional;
  * @param values values exactly as typed, by name: {@code value}, {@code air}, {@code humidity} ...
  * @param corrects the id of the event that this one corrects
  * @param withdrawn whether that event is taken back altogether
+ * @param to for a correction, the time that takes the place of the wrong one
+ * @param instead for a correction, the note that takes the place of the wrong one; empty where there is none
  * @param file the file it stands in
  * @param line its line
  */
@@ -37,6 +40,7 @@ public record HistoryEvent(
         Act act,
         String step,
         List<String> with,
+        List<String> people,
         List<String> places,
         String whichWay,
         String signed,
@@ -48,11 +52,14 @@ public record HistoryEvent(
         Map<String, String> values,
         Optional<String> corrects,
         boolean withdrawn,
+        Optional<Instant> to,
+        String instead,
         String file,
         int line) {
     /** Copies the collections. */
     public HistoryEvent {
         with = List.copyOf(with);
+        people = List.copyOf(people);
         places = List.copyOf(places);
         values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
     }

@@ -10,8 +10,10 @@ import fayline.store.file.yaml.Nearest;
 import fayline.store.file.yaml.Problems;
 import fayline.store.file.yaml.Tree;
 import fayline.store.file.yaml.YamlDoor;
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -24,6 +26,9 @@ import java.util.stream.Stream;
 
 /** Reads what has happened so far, in YAML, and checks it against the definition. */
 public final class HistoryReader {
+    /** The form of ids that the record gives to events. */
+    private static final String GIVEN_ID = "h-[0-9a-f]{40}|[0-9a-f-]{16,64}";
+
     private final Definition definition;
     private final Problems problems = new Problems();
     private final Set<String> seen = new HashSet<>();
@@ -68,11 +73,12 @@ public final class HistoryReader {
         f.text("id").ifPresent(seen::add);
         return new HistoryEvent(
                 f.text("id", ""),
-                f.moment("at").map(m -> m.atZone(zone).toInstant()).orElse(Instant.EPOCH),
+                moment(f, "at", zone).orElse(Instant.EPOCH),
                 f.text("by", ""),
                 f.word("do", HistoryEvent.Act.class).orElse(HistoryEvent.Act.NOTE),
                 f.text("step", ""),
                 f.texts("with"),
+                f.texts("people"),
                 f.texts("places"),
                 f.text("which-way", ""),
                 f.text("signed", ""),
@@ -84,8 +90,22 @@ public final class HistoryReader {
                 values,
                 f.text("corrects"),
                 f.yes("withdrawn"),
+                moment(f, "to", zone),
+                f.text("instead", ""),
                 t.file(),
                 t.line());
+    }
+
+    private static Optional<Instant> moment(Fields f, String key, ZoneId zone) {
+        Optional<String> offset = f.text("offset").filter(o -> o.matches("[+-][0-9]{2}:[0-9]{2}"));
+        try {
+            return f.moment(key)
+                    .map(m -> offset.isPresent()
+                            ? m.toInstant(ZoneOffset.of(offset.orElseThrow()))
+                            : m.atZone(zone).toInstant());
+        } catch (DateTimeException e) {
+            return Optional.empty();
+        }
     }
 
     private void check(Tree t) {
@@ -93,7 +113,9 @@ public final class HistoryReader {
         named(t.get("by"), people, "a person");
         named(t.get("signed"), people, "a person");
         t.down("with").items().forEach(p -> named(Optional.of(p), people, "a person"));
-        named(t.get("corrects"), List.copyOf(seen), "the id of another event");
+        t.down("people").items().forEach(p -> named(Optional.of(p), people, "a person"));
+        // An event without an id of its own gets one from its content when it is recorded.
+        named(t.get("corrects").filter(c -> !c.text().matches(GIVEN_ID)), List.copyOf(seen), "the id of another event");
         t.get("step").ifPresent(this::step);
         switch (new Fields(t).text("do", "")) {
             case "start", "finish" -> needs(t, "step");

@@ -6,7 +6,9 @@ import static fayline.store.file.shape.Key.must;
 import fayline.store.file.shape.Forms;
 import fayline.store.file.shape.Keys;
 import fayline.store.file.shape.Listed;
+import fayline.store.file.shape.Text;
 import fayline.store.file.shape.Words;
+import fayline.store.file.shape.YesNo;
 import java.util.List;
 
 /** The kind {@code history}. */
@@ -23,11 +25,22 @@ public final class HistoryKind {
             must("do", Words.of("start", "finish", "note", "reading", "correct"), "What happened."),
             may("step", Forms.STEP_REF, "The step, for start, finish and note."),
             may("with", Listed.of(Forms.REF), "Who else worked on it."),
+            may("people", Listed.of(Forms.REF), "Who worked on it, where it was not who tells it."),
+            may("places", Listed.of(Forms.REF), "Stands and ports that were taken."),
+            may("which-way", Forms.TEXT, "The answer to which way round it lies."),
+            may("signed", Forms.REF, "Who signed the hold point."),
             may("text", Forms.TEXT, "A note, or why something is corrected."),
             may(
                     "corrects",
                     Forms.ID,
                     "The id of the event that this one corrects; the fields given here take its place."),
+            may("to", Forms.MOMENT, "For a correction: the time that takes the place of the wrong one."),
+            may("instead", Forms.TEXT, "For a correction: the note that takes the place of the wrong one."),
+            may("withdrawn", new YesNo(), "For a correction: yes takes the event back altogether."),
+            may(
+                    "offset",
+                    Text.of("a distance from UTC such as +01:00", "[+-][0-9]{2}:[0-9]{2}"),
+                    "For times that the clock shows twice, when it is put back."),
             may("kind", Words.of("climate", "mass", "vacuum", "gap", "flush", "mix", "temperature"), "What was read."),
             may("of", Forms.WORK_REF, "The part, fit or step that was measured."),
             may("station", Forms.MARK, "The station of a fit."),
