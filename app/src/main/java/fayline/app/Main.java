@@ -1,0 +1,41 @@
+package fayline.app;
+
+import fayline.app.bench.BenchRun;
+import fayline.app.cli.BenchOptions;
+import fayline.app.cli.Program;
+import fayline.app.cli.Surroundings;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+
+/**
+ * The program. Everything outside the engine that a command needs (console, clock, benches, pages) is handed over here. A
+ * class of the pages or of the database is named only inside the method that starts it, so that the command line loads none.
+ */
+public final class Main {
+    private Main() {}
+
+    /** Runs the command line; ends with its exit code, unless a server stays. */
+    public static void main(String[] args) {
+        PrintStream out = console(FileDescriptor.out);
+        PrintStream err = console(FileDescriptor.err);
+        Surroundings surroundings = new Surroundings(System.in, out, err, Clock.systemUTC(), Main::bench);
+        int code = Program.run(args, surroundings);
+        out.flush();
+        err.flush();
+        if (code != 0) {
+            System.exit(code);
+        }
+    }
+
+    private static int bench(BenchOptions options, PrintStream out, PrintStream err) {
+        return new BenchRun(out, err)
+                .run(options.topic(), options.folder(), options.only(), options.seconds(), options.json());
+    }
+
+    private static PrintStream console(FileDescriptor descriptor) {
+        return new PrintStream(new FileOutputStream(descriptor), false, StandardCharsets.UTF_8);
+    }
+}

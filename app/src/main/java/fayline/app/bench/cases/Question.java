@@ -1,0 +1,21 @@
+package fayline.app.bench.cases;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What a case gives and asks; never what it expects.
+ *
+ * @param given the given quantities, each {@code {"v": value, "u": unit}}
+ * @param borrowed quantities taken from another case that this one refers to, where it does not give them itself
+ * @param asked the names of the quantities asked for
+ */
+public record Question(Map<String, JsonNode> given, Map<String, JsonNode> borrowed, List<String> asked) {
+    /** Copies map and list. */
+    public Question {
+        given = Map.copyOf(given);
+        borrowed = Map.copyOf(borrowed);
+        asked = List.copyOf(asked);
+    }
+}

@@ -1,0 +1,68 @@
+package fayline.app.bench.cases;
+
+import fayline.app.bench.cases.Vocabulary.Choice;
+import fayline.app.bench.cases.Vocabulary.NumberInName;
+import fayline.app.usecase.calc.RelationTopic;
+import fayline.app.usecase.calc.topic.Topics;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/**
+ * The subjects that answer today. A file of a subject's name is that subject's; any other file (mixed tables, tables under a
+ * name of their own) is answered by the first subject that knows every word given and answers every word asked.
+ */
+final class Subjects {
+    private static final List<TopicSubject> ALL = List.of(
+            subject(
+                    "cure",
+                    Map.of(
+                            "times", "time",
+                            "Tg_minus_Tcure_at_stall", "stallAbove"),
+                    Set.of("resin", "constants"),
+                    Map.of(
+                            Pattern.compile("time_at_alpha_(\\d+(?:p\\d+)?)"),
+                            new NumberInName("timeAtAlpha", "alphaLevel", "-")),
+                    Map.of(),
+                    "cure",
+                    "potlife"),
+            subject("units", Map.of(), Set.of(), Map.of(), Map.of(), "units"));
+
+    private Subjects() {}
+
+    static Subject.Answer answer(String fileName, Question question) {
+        for (TopicSubject s : ALL) {
+            if (s.isOf(fileName)) {
+                return s.answer(question);
+            }
+        }
+        List<String> reasons = new ArrayList<>();
+        for (TopicSubject s : ALL) {
+            if (s.knows(question)) {
+                Subject.Answer a = s.answer(question);
+                if (a.why().isEmpty()) {
+                    return a;
+                }
+                reasons.add(a.why());
+            }
+        }
+        return Subject.Answer.notCovered(
+                reasons.isEmpty() ? "no subject here knows all of these quantities" : reasons.get(0));
+    }
+
+    private static TopicSubject subject(
+            String file,
+            Map<String, String> terms,
+            Set<String> passedOver,
+            Map<Pattern, NumberInName> patterns,
+            Map<String, Choice> choices,
+            String... topics) {
+        List<RelationTopic> answering = new ArrayList<>();
+        for (String t : topics) {
+            answering.add(Topics.ofTerms(t));
+        }
+        return new TopicSubject(new Vocabulary(file, terms, passedOver, patterns, choices), answering);
+    }
+}

@@ -1,0 +1,47 @@
+package fayline.app.usecase.calc.topic;
+
+import fayline.app.usecase.calc.CalcInputException;
+import fayline.app.usecase.calc.CalcTopic;
+import fayline.app.usecase.calc.RelationTopic;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Every topic there is. */
+public final class Topics {
+    private Topics() {}
+
+    /** The topics, in the order in which they are listed. */
+    public static List<CalcTopic> all() {
+        return List.copyOf(ofTerms());
+    }
+
+    /** The topics that are made of terms and relations. */
+    public static List<RelationTopic> ofTerms() {
+        return List.of(CureTopic.topic(), PotLifeTopic.topic(), UnitsTopic.topic());
+    }
+
+    /** A topic of terms and relations by its name. */
+    public static RelationTopic ofTerms(String name) {
+        return ofTerms().stream()
+                .filter(t -> t.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no topic of terms is named " + name));
+    }
+
+    /** The names, for messages. */
+    public static String names() {
+        return all().stream().map(CalcTopic::name).collect(Collectors.joining(", "));
+    }
+
+    /**
+     * The topic of a name.
+     *
+     * @throws CalcInputException if there is none
+     */
+    public static CalcTopic named(String name) {
+        return all().stream()
+                .filter(t -> t.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> CalcInputException.of("topic", "\"" + name + "\"", "one of " + names()));
+    }
+}
