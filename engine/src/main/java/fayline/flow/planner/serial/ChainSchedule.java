@@ -1,0 +1,154 @@
+package fayline.flow.planner.serial;
+
+import fayline.flow.plan.Plan;
+import fayline.flow.plan.Plan.PlannedStep;
+import fayline.flow.plan.Plan.Unplanned;
+import fayline.flow.plan.Work;
+import fayline.flow.plan.WorkStep;
+import fayline.flow.plan.Worker.Stretch;
+import fayline.flow.planner.serial.Blocks.Block;
+import fayline.flow.planner.serial.Net.Task;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Several passes over the blocks, each by another priority, of which the best makes the plan. */
+public final class ChainSchedule {
+    /** Passes with a disturbed priority beside the plain ones. */
+    private static final int DISTURBED = 6;
+
+    private static final double HANDS_DEAR = 0.6;
+    private static final double HANDS_CHEAP = 0.15;
+
+    private ChainSchedule() {}
+
+    /**
+     * The best plan of the passes. What looks like chance in the priorities is a fixed sequence: equal work, equal plan.
+     *
+     * @param work the work
+     * @return its plan
+     */
+    public static Plan of(Work work) {
+        Net net = new Net(work);
+        Map<Integer, String> lacking = new LinkedHashMap<>();
+        new Shortfalls(net).find(lacking);
+        Run.spread(net, lacking, List.copyOf(lacking.keySet()));
+        boolean[] alive = new boolean[net.tasks.size()];
+        for (Task task : net.tasks) {
+            alive[task.index] = !lacking.containsKey(task.index);
+        }
+        List<Block> blocks = Blocks.of(net, alive);
+        Optional<Run> best = Optional.empty();
+        for (Priority p : priorities(net, blocks)) {
+            Run run = new Run(net, blocks, p.of(), p.waitPerHands(), lacking).go();
+            if (best.isEmpty() || run.cost() < best.get().cost() - 1e-6) {
+                best = Optional.of(run);
+            }
+        }
+        return plan(net, best.orElseThrow());
+    }
+
+    private record Priority(double[] of, double waitPerHands) {}
+
+    private static List<Priority> priorities(Net net, List<Block> blocks) {
+        double[] tails = Blocks.tails(net);
+        int n = blocks.size();
+        double[] longest = new double[n];
+        double[] listed = new double[n];
+        double[] crowded = new double[n];
+        double[] load = new double[net.places.size()];
+        for (Task task : net.tasks) {
+            for (int k : task.keeps) {
+                for (int place : net.keep(k).usable) {
+                    load[place] += task.step.alone().minutes() / net.keep(k).usable.size();
+                }
+            }
+        }
+        for (Block b : blocks) {
+            int i = b.index();
+            listed[i] = -i;
+            for (int t : b.tasks()) {
+                longest[i] = Math.max(longest[i], tails[t]);
+                for (int k : net.task(t).keeps) {
+                    for (int place : net.keep(k).usable) {
+                        crowded[i] = Math.max(crowded[i], load[place]);
+                    }
+                }
+            }
+            crowded[i] += longest[i] / 2;
+        }
+        List<Priority> all = new ArrayList<>();
+        all.add(new Priority(longest, HANDS_DEAR));
+        all.add(new Priority(longest, HANDS_CHEAP));
+        all.add(new Priority(listed, HANDS_DEAR));
+        all.add(new Priority(crowded, HANDS_DEAR));
+        for (int d = 0; d < DISTURBED; d++) {
+            double[] disturbed = new double[n];
+            for (int i = 0; i < n; i++) {
+                disturbed[i] = longest[i] * (0.7 + 0.6 * fraction(i, d));
+            }
+            all.add(new Priority(disturbed, d % 2 == 0 ? HANDS_DEAR : HANDS_CHEAP));
+        }
+        return all;
+    }
+
+    /** An even, fixed spread over 0 to 1: multiples of the golden ratio. */
+    private static double fraction(int i, int d) {
+        double x = (i + 1) * (d + 1) * 0.6180339887498949;
+        return x - Math.floor(x);
+    }
+
+    private static Plan plan(Net net, Run run) {
+        List<PlannedStep> steps = new ArrayList<>();
+        for (Placement p : run.placements()) {
+            steps.add(planned(net, p));
+        }
+        steps.sort(Comparator.comparing(PlannedStep::start)
+                .thenComparing(s -> net.taskOf.getOrDefault(s.step(), 0)));
+        List<Unplanned> unplanned = new TreeSet<>(run.unplanned())
+                .stream()
+                        .map(t -> new Unplanned(net.task(t).step.id(), run.reasons().getOrDefault(t, "")))
+                        .toList();
+        Optional<Instant> finish = steps.stream().map(PlannedStep::end).max(Comparator.naturalOrder());
+        return new Plan(steps, unplanned, finish);
+    }
+
+    private static PlannedStep planned(Net net, Placement p) {
+        WorkStep step = net.task(p.task()).step;
+        List<Stretch> stretches = p.stretches().stream()
+                .map(s -> new Stretch(net.time.at(s[0]), net.time.at(s[1])))
+                .toList();
+        if (!net.task(p.task()).isTodo()) {
+            WorkStep.Actual actual = step.actual();
+            return new PlannedStep(
+                    step.id(),
+                    actual.started().orElse(net.time.at(p.start())),
+                    actual.handsEnded().orElse(net.time.at(p.handsEnd())),
+                    actual.ended().orElse(net.time.at(p.end())),
+                    actual.people(),
+                    actual.places(),
+                    stretches,
+                    List.of());
+        }
+        Set<Integer> places = new TreeSet<>();
+        p.chosen().forEach(places::addAll);
+        return new PlannedStep(
+                step.id(),
+                net.time.at(p.start()),
+                net.time.at(p.handsEnd()),
+                net.time.at(p.end()),
+                p.people().stream().map(i -> net.work.people().get(i).id()).toList(),
+                places.stream().map(i -> net.places.get(i).id()).toList(),
+                stretches,
+                p.missed().stream()
+                        .map(i -> net.task(i).step.id())
+                        .distinct()
+                        .toList());
+    }
+}

@@ -1,0 +1,162 @@
+package fayline.flow.planner.serial;
+
+import fayline.flow.planner.serial.Net.Keep;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Iterator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is placed so far and how the holds stand. A hold some of whose steps are not placed yet takes its places for ever, so
+ * that nobody puts anything behind it before its end is known.
+ */
+final class Scene {
+    private final Net net;
+    private final Board board;
+    private final @Nullable Placement[] placed;
+    private final int[] starts;
+    private final int[] ends;
+    private final int[] left;
+    private final int[] least;
+    private final List<List<Integer>> places;
+
+    Scene(Net net, Board board) {
+        this.net = net;
+        this.board = board;
+        placed = new @Nullable Placement[net.tasks.size()];
+        int n = net.keeps.size();
+        starts = new int[n];
+        ends = new int[n];
+        left = new int[n];
+        least = new int[n];
+        places = new ArrayList<>();
+        for (Keep keep : net.keeps) {
+            starts[keep.index] = TimeLine.FOREVER;
+            ends[keep.index] = -TimeLine.FOREVER;
+            left[keep.index] = keep.tasks.size();
+            places.add(List.of());
+        }
+    }
+
+    Placement placed(int task) {
+        Placement p = placed[task];
+        if (p == null) {
+            throw new IllegalStateException(net.task(task).step.id() + " is not placed");
+        }
+        return p;
+    }
+
+    boolean isPlaced(int task) {
+        return placed[task] != null;
+    }
+
+    boolean isOpen(int keep) {
+        return !places.get(keep).isEmpty();
+    }
+
+    List<Integer> placesOf(int keep) {
+        return places.get(keep);
+    }
+
+    int startOf(int keep) {
+        return starts[keep];
+    }
+
+    int endOf(int keep) {
+        return ends[keep];
+    }
+
+    /** How long a place must be free before the hold may begin there. */
+    int least(int keep) {
+        return least[keep];
+    }
+
+    void needAtLeast(int keep, int minutes) {
+        least[keep] = minutes;
+    }
+
+    void forgetLeast() {
+        Arrays.fill(least, 0);
+    }
+
+    /** Puts a placement on the board. */
+    void place(Placement p) {
+        placed[p.task()] = p;
+        Set<Integer> rooms = new LinkedHashSet<>();
+        List<Integer> keeps = net.task(p.task()).keeps;
+        Iterator<List<Integer>> chosen = p.chosen().iterator();
+        for (int k : keeps) {
+            List<Integer> where = chosen.next();
+            where.stream().map(w -> net.roomOf[w]).filter(r -> r >= 0).forEach(rooms::add);
+            take(k, where, p.start(), p.end());
+        }
+        board.takeHands(p, rooms);
+    }
+
+    private void take(int k, List<Integer> where, int start, int end) {
+        boolean wasOpen = isOpen(k);
+        int before = starts[k];
+        starts[k] = Math.min(before, start);
+        ends[k] = Math.max(ends[k], end);
+        left[k]--;
+        int to = left[k] == 0 ? ends[k] : TimeLine.FOREVER;
+        for (int place : where) {
+            if (wasOpen) {
+                board.leavePlace(place, before, TimeLine.FOREVER, k);
+            }
+            board.takePlace(place, starts[k], to, k);
+        }
+        places.set(k, where);
+    }
+
+    /** Fixes the places of a begun hold before its running and done steps are put on the board. */
+    void begin(Keep keep, List<Integer> where) {
+        places.set(keep.index, where);
+    }
+
+    /** Counts a running or done step towards its holds. */
+    void placeFixed(Placement p, Iterable<Integer> rooms) {
+        placed[p.task()] = p;
+        for (int k : net.task(p.task()).keeps) {
+            starts[k] = Math.min(starts[k], p.start());
+            ends[k] = Math.max(ends[k], p.end());
+            left[k]--;
+        }
+        board.takeHands(p, rooms);
+    }
+
+    /** Puts begun holds on the board, when all their running and done steps are known. */
+    void occupyBegun() {
+        for (Keep keep : net.keeps) {
+            int k = keep.index;
+            if (keep.begun) {
+                for (int place : places.get(k)) {
+                    board.takePlace(place, starts[k], left[k] == 0 ? ends[k] : TimeLine.FOREVER, k);
+                }
+            }
+        }
+    }
+
+    /** A state to come back to. */
+    record Mark(int board, int[] starts, int[] ends, int[] left, List<List<Integer>> places) {}
+
+    Mark mark() {
+        return new Mark(board.mark(), starts.clone(), ends.clone(), left.clone(), List.copyOf(places));
+    }
+
+    void backTo(Mark mark, Iterable<Integer> tasks) {
+        board.backTo(mark.board());
+        System.arraycopy(mark.starts(), 0, starts, 0, starts.length);
+        System.arraycopy(mark.ends(), 0, ends, 0, ends.length);
+        System.arraycopy(mark.left(), 0, left, 0, left.length);
+        for (int i = 0; i < places.size(); i++) {
+            places.set(i, mark.places().get(i));
+        }
+        for (int t : tasks) {
+            placed[t] = null;
+        }
+    }
+}
