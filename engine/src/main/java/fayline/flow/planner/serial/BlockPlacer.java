@@ -121,8 +121,8 @@ final class BlockPlacer {
             pushes[t] = 0;
         }
         softPushed = false;
-        scene.forgetLeast();
         Set<Integer> in = new HashSet<>(tasks);
+        scene.forgetLeast(in);
         Scene.Mark mark = scene.mark();
         Optional<Failure> failure = Optional.empty();
         for (int round = 0; round < MOST_ROUNDS; round++) {
@@ -233,9 +233,6 @@ final class BlockPlacer {
                 hands += (double) (s[1] - s[0]) * p.people().size();
             }
         }
-        return end
-                + 0.1 * sum / Math.max(1, placements.size())
-                + WAIT_PER_PRICE * price
-                + waitPerHands * hands;
+        return end + 0.1 * sum / Math.max(1, placements.size()) + WAIT_PER_PRICE * price + waitPerHands * hands;
     }
 }

@@ -62,10 +62,10 @@ final class Blocks {
             for (int next : task.next) {
                 after = Math.max(after, tail[next]);
             }
-            int hands = task.step.hands().stream().mapToInt(h -> h.minutes()).min().orElse(0);
-            tail[task.index] = after
-                    + hands * CALENDAR_PER_WORKING
-                    + task.step.alone().minutes();
+            int hands =
+                    task.step.hands().stream().mapToInt(h -> h.minutes()).min().orElse(0);
+            tail[task.index] =
+                    after + hands * CALENDAR_PER_WORKING + task.step.alone().minutes();
         }
         return tail;
     }
@@ -189,9 +189,7 @@ final class Blocks {
             Set<Integer> before = new HashSet<>();
             for (int t : m.getValue()) {
                 for (Need need : net.task(t).needs) {
-                    if (need.task() != Net.UNKNOWN
-                            && isIn(need.task())
-                            && find(need.task()) != find(t)) {
+                    if (need.task() != Net.UNKNOWN && isIn(need.task()) && find(need.task()) != find(t)) {
                         before.add(indexOf.getOrDefault(find(need.task()), -1));
                     }
                 }

@@ -38,7 +38,7 @@ public final class ChainSchedule {
         Net net = new Net(work);
         Map<Integer, String> lacking = new LinkedHashMap<>();
         new Shortfalls(net).find(lacking);
-        Run.spread(net, lacking, List.copyOf(lacking.keySet()));
+        Run.spreadOverHolds(net, lacking);
         boolean[] alive = new boolean[net.tasks.size()];
         for (Task task : net.tasks) {
             alive[task.index] = !lacking.containsKey(task.index);
@@ -66,7 +66,8 @@ public final class ChainSchedule {
         for (Task task : net.tasks) {
             for (int k : task.keeps) {
                 for (int place : net.keep(k).usable) {
-                    load[place] += task.step.alone().minutes() / net.keep(k).usable.size();
+                    load[place] +=
+                            task.step.alone().minutes() / net.keep(k).usable.size();
                 }
             }
         }
@@ -109,11 +110,11 @@ public final class ChainSchedule {
         for (Placement p : run.placements()) {
             steps.add(planned(net, p));
         }
-        steps.sort(Comparator.comparing(PlannedStep::start)
-                .thenComparing(s -> net.taskOf.getOrDefault(s.step(), 0)));
+        steps.sort(Comparator.comparing(PlannedStep::start).thenComparing(s -> net.taskOf.getOrDefault(s.step(), 0)));
         List<Unplanned> unplanned = new TreeSet<>(run.unplanned())
                 .stream()
-                        .map(t -> new Unplanned(net.task(t).step.id(), run.reasons().getOrDefault(t, "")))
+                        .map(t -> new Unplanned(
+                                net.task(t).step.id(), run.reasons().getOrDefault(t, "")))
                         .toList();
         Optional<Instant> finish = steps.stream().map(PlannedStep::end).max(Comparator.naturalOrder());
         return new Plan(steps, unplanned, finish);
@@ -146,9 +147,6 @@ public final class ChainSchedule {
                 p.people().stream().map(i -> net.work.people().get(i).id()).toList(),
                 places.stream().map(i -> net.places.get(i).id()).toList(),
                 stretches,
-                p.missed().stream()
-                        .map(i -> net.task(i).step.id())
-                        .distinct()
-                        .toList());
+                p.missed().stream().map(i -> net.task(i).step.id()).distinct().toList());
     }
 }

@@ -116,7 +116,8 @@ final class Crews {
                     }
                 }
             }
-            return Optional.of(new Crew(chosen.stream().map(p -> p.index).sorted().toList(), stretches));
+            return Optional.of(
+                    new Crew(chosen.stream().map(p -> p.index).sorted().toList(), stretches));
         }
 
         /** Work that stops over breaks and nights, but for no other work. Empty where other work is in the way. */

@@ -28,25 +28,27 @@ final class FailureWords {
         }
         String till = net.time.words(net.horizon);
         return switch (failure.obstacle().orElseThrow()) {
-            case PEOPLE, COMPANY -> String.format(
-                    Locale.ROOT,
-                    "Before %s there is no time when %s%s can do it%s. More hours, more hands or fewer other steps would help.",
-                    till,
-                    people(task),
-                    skills(task.step.skills()),
-                    task.step.accompanied() ? " with a second person in the shop" : "");
+            case PEOPLE, COMPANY ->
+                String.format(
+                        Locale.ROOT,
+                        "Before %s there is no time when %s%s can do it%s. More hours, more hands or fewer other steps would help.",
+                        till,
+                        people(task),
+                        skills(task.step.skills()),
+                        task.step.accompanied() ? " with a second person in the shop" : "");
             case PLACE, HOLD -> place(task, failure.clash(), till);
-            case AIR -> "Before " + till + " dusty and wet work leave no time for it in the room of its stand. Another room, or"
-                    + " less settling time, would help.";
-            case WATCH -> "Before " + till + " nobody is in the shop at the times after it when someone must look at it ("
-                    + task.step.watchMin() + " min), whenever it is put. Come in once more, or begin earlier in the day.";
+            case AIR ->
+                "Before " + till + " dusty and wet work leave no time for it in the room of its stand. Another room, or"
+                        + " less settling time, would help.";
+            case WATCH ->
+                "Before " + till + " nobody is in the shop at the times after it when someone must look at it ("
+                        + task.step.watchMin()
+                        + " min), whenever it is put. Come in once more, or begin earlier in the day.";
         };
     }
 
     private static String people(Task task) {
-        return task.step.hands().stream()
-                .map(FailureWords::crew)
-                .collect(Collectors.joining(" or "));
+        return task.step.hands().stream().map(FailureWords::crew).collect(Collectors.joining(" or "));
     }
 
     private static String crew(CrewTime c) {
@@ -97,8 +99,7 @@ final class FailureWords {
                 }
                 + " of \"" + earlier.step.title() + "\" of " + earlier.step.made();
         if (!earlier.isTodo()) {
-            words += ", which was before "
-                    + net.time.words(need.lastAt(net.time, scene.placed(need.task())));
+            words += ", which was before " + net.time.words(need.lastAt(net.time, scene.placed(need.task())));
             return words + ", and cannot any more. Decide what is to be done to it, and give the window its price.";
         }
         return words

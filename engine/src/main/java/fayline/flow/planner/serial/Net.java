@@ -113,9 +113,8 @@ final class Net {
         for (int i = 0; i < roomOf.length; i++) {
             placeOf.put(places.get(i).id(), i);
             Place p = places.get(i);
-            roomOf[i] = p.kind() == Place.Kind.STAND
-                    ? roomIndex.computeIfAbsent(p.room(), r -> roomIndex.size())
-                    : UNKNOWN;
+            roomOf[i] =
+                    p.kind() == Place.Kind.STAND ? roomIndex.computeIfAbsent(p.room(), r -> roomIndex.size()) : UNKNOWN;
         }
         rooms = roomIndex.size();
         for (int i = 0; i < work.people().size(); i++) {

@@ -11,6 +11,7 @@ import java.util.Collection;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -63,10 +64,7 @@ final class Run {
             sum += p.end();
             price += p.price();
         }
-        return 1e7 * reasons.size()
-                + finish
-                + BlockPlacer.WAIT_PER_PRICE * price
-                + 0.2 * sum / Math.max(1, all.size());
+        return 1e7 * reasons.size() + finish + BlockPlacer.WAIT_PER_PRICE * price + 0.2 * sum / Math.max(1, all.size());
     }
 
     Run go() {
@@ -75,7 +73,9 @@ final class Run {
         for (int i = 0; i < blocks.size(); i++) {
             int best = -1;
             for (Block b : blocks) {
-                if (!through[b.index()] && b.before().stream().allMatch(x -> through[x]) && comesFirst(b.index(), best, urgent)) {
+                if (!through[b.index()]
+                        && b.before().stream().allMatch(x -> through[x])
+                        && comesFirst(b.index(), best, urgent)) {
                     best = b.index();
                 }
             }
@@ -136,6 +136,30 @@ final class Run {
         spread(net, reasons, List.of(task));
     }
 
+    /** Takes along the other steps of holds not begun yet: without an end they would take their places from others for good. */
+    static void spreadOverHolds(Net net, Map<Integer, String> reasons) {
+        spread(net, reasons, List.copyOf(reasons.keySet()));
+        Deque<Integer> open = new ArrayDeque<>(reasons.keySet());
+        while (!open.isEmpty()) {
+            Task task = net.task(open.pop());
+            for (int k : task.keeps) {
+                Net.Keep keep = net.keep(k);
+                for (int t : keep.begun ? List.<Integer>of() : keep.tasks) {
+                    if (!reasons.containsKey(t)) {
+                        int before = reasons.size();
+                        reasons.put(
+                                t,
+                                "It would take a " + keep.hold.kind().name().toLowerCase(Locale.ROOT)
+                                        + " that is not given back, because \"" + task.step.title() + "\" of "
+                                        + task.step.made() + " cannot be planned.");
+                        spread(net, reasons, List.of(t));
+                        open.addAll(reasons.keySet().stream().skip(before).toList());
+                    }
+                }
+            }
+        }
+    }
+
     /** What cannot be planned takes along what comes after it, and what must not be begun without it. */
     static void spread(Net net, Map<Integer, String> reasons, Collection<Integer> from) {
         Deque<Integer> open = new ArrayDeque<>(from);
@@ -143,7 +167,10 @@ final class Run {
             Task task = net.task(open.pop());
             for (int next : new TreeSet<>(task.next)) {
                 if (net.task(next).isTodo() && !reasons.containsKey(next)) {
-                    reasons.put(next, "It comes after \"" + task.step.title() + "\" of " + task.step.made() + ", which cannot be planned.");
+                    reasons.put(
+                            next,
+                            "It comes after \"" + task.step.title() + "\" of " + task.step.made()
+                                    + ", which cannot be planned.");
                     open.add(next);
                 }
             }

@@ -2,7 +2,6 @@ package fayline.flow.planner.serial;
 
 import fayline.flow.planner.serial.Net.Keep;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -78,8 +77,12 @@ final class Scene {
         least[keep] = minutes;
     }
 
-    void forgetLeast() {
-        Arrays.fill(least, 0);
+    /** Begins anew for some tasks. A hold with a step that is neither placed nor among them will never be given back. */
+    void forgetLeast(Set<Integer> tasks) {
+        for (Keep keep : net.keeps) {
+            boolean ends = keep.tasks.stream().allMatch(t -> placed[t] != null || tasks.contains(t));
+            least[keep.index] = ends ? 0 : TimeLine.FOREVER;
+        }
     }
 
     /** Puts a placement on the board. */

@@ -53,8 +53,8 @@ final class Shortfalls {
             }
         }
         if (!net.time.knows(task.step.alone())) {
-            return Optional.of("Its unattended time runs on the clock " + task.step.alone().clock()
-                    + ", which is not in the work. Correct the step.");
+            return Optional.of("Its unattended time runs on the clock "
+                    + task.step.alone().clock() + ", which is not in the work. Correct the step.");
         }
         Optional<String> place = task.keeps.stream()
                 .map(k -> placeLack(task, net.keep(k)))
@@ -110,8 +110,7 @@ final class Shortfalls {
         if (task.step.hands().stream().anyMatch(h -> h.minutes() < 1 || h.people() < 1)) {
             return Optional.of("One of its crews has no people or no time. Correct the step.");
         }
-        for (Map.Entry<String, Integer> skill :
-                new java.util.TreeMap<>(task.step.skills()).entrySet()) {
+        for (Map.Entry<String, Integer> skill : new java.util.TreeMap<>(task.step.skills()).entrySet()) {
             List<String> have = net.work.people().stream()
                     .filter(p -> p.skills().contains(skill.getKey()))
                     .map(p -> p.name())
@@ -150,20 +149,22 @@ final class Shortfalls {
         task.step.hands().forEach(h -> crews.add(h.minutes() + " min with " + h.people()));
         return Optional.of(
                 switch (found.obstacle()) {
-                    case WATCH -> "Nobody is ever in the shop at the times after it when someone must look at it ("
-                            + task.step.watchMin() + " min). Come in then, or start it at another time.";
-                    case COMPANY, PEOPLE, PLACE, AIR, HOLD -> String.format(
-                            Locale.ROOT,
-                            "It takes %s%s, and no such crew%s is in the shop together for so long before %s (the longest presence of"
-                                    + " one person is %d min). Split the step, stay longer that day, or take more hands.",
-                            String.join(" or ", crews),
-                            task.step.interruptible() ? "" : " without a stop",
-                            task.step.accompanied() ? " and a second person" : "",
-                            net.time.words(net.horizon),
-                            board.people.stream()
-                                    .mapToInt(Person::longestPresence)
-                                    .max()
-                                    .orElse(0));
+                    case WATCH ->
+                        "Nobody is ever in the shop at the times after it when someone must look at it ("
+                                + task.step.watchMin() + " min). Come in then, or start it at another time.";
+                    case COMPANY, PEOPLE, PLACE, AIR, HOLD ->
+                        String.format(
+                                Locale.ROOT,
+                                "It takes %s%s, and no such crew%s is in the shop together for so long before %s (the longest presence of"
+                                        + " one person is %d min). Split the step, stay longer that day, or take more hands.",
+                                String.join(" or ", crews),
+                                task.step.interruptible() ? "" : " without a stop",
+                                task.step.accompanied() ? " and a second person" : "",
+                                net.time.words(net.horizon),
+                                board.people.stream()
+                                        .mapToInt(Person::longestPresence)
+                                        .max()
+                                        .orElse(0));
                 });
     }
 }

@@ -140,7 +140,13 @@ final class StartSearch {
             if (crew.isPresent()) {
                 nobody = false;
                 Optional<Placement> placed = complete(
-                        task, t, crew.get().handsEnd(), crew.get().people(), crew.get().stretches(), missed, price);
+                        task,
+                        t,
+                        crew.get().handsEnd(),
+                        crew.get().people(),
+                        crew.get().stretches(),
+                        missed,
+                        price);
                 if (placed.isPresent()) {
                     return placed;
                 }
@@ -272,8 +278,7 @@ final class StartSearch {
         return delay == 0;
     }
 
-    private List<Integer> chosen(
-            Task task, Keep keep, int t, int end, List<int[]> stretches, List<Integer> taken) {
+    private List<Integer> chosen(Task task, Keep keep, int t, int end, List<int[]> stretches, List<Integer> taken) {
         List<Integer> places = new ArrayList<>();
         int to = Math.max(end, t + scene.least(keep.index));
         for (int place : keep.usable) {
