@@ -67,7 +67,8 @@ public final class PotLifeCalculator {
                     FORMAT.mass(new Mass(law.largest())))));
             return none(law.exponent(), most, findings);
         }
-        double factor = containerFactor(question, points, findings);
+        double factor = factor(question, points.get(0).shape());
+        sayFactor(question, points.get(0).shape(), findings);
         if (law.estimatedAt(mass)) {
             findings.add(new Finding(
                     Severity.CAUTION,
@@ -93,22 +94,25 @@ public final class PotLifeCalculator {
                 findings);
     }
 
-    private static double containerFactor(PotLife question, List<SheetPoint> points, List<Finding> findings) {
-        double factor = 1;
-        PotShape sheet = points.get(0).shape();
+    /** The factor on the data-sheet life for container and thickener. */
+    static double factor(PotLife question, PotShape sheet) {
+        double factor = question.thickened() ? THICKENED : 1;
+        if (sheet == question.shape()) {
+            return factor;
+        }
+        return factor * (question.shape() == PotShape.TRAY ? TRAY_FOR_CUP : CUP_FOR_TRAY);
+    }
+
+    private static void sayFactor(PotLife question, PotShape sheet, List<Finding> findings) {
         if (sheet == PotShape.CUP && question.shape() == PotShape.TRAY) {
-            factor *= TRAY_FOR_CUP;
             findings.add(
                     estimate("A shallow tray is counted as 1.2 times the life of the data sheet's cup (estimate)."));
         } else if (sheet == PotShape.TRAY && question.shape() == PotShape.CUP) {
-            factor *= CUP_FOR_TRAY;
             findings.add(estimate("A cup is counted as a quarter of the life of the data sheet's tray (estimate)."));
         }
         if (question.thickened()) {
-            factor *= THICKENED;
             findings.add(estimate("A thickened mix is counted as 0.7 times the life of the plain one (estimate)."));
         }
-        return factor;
     }
 
     private static Figure figure(
