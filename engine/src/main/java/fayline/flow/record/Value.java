@@ -22,6 +22,11 @@ public sealed interface Value permits Value.Text, Value.Whole, Value.Many, Value
         return out.toString();
     }
 
+    /** SHA-256 of the canonical form, 64 hexadecimal digits. */
+    default String sha256() {
+        return CanonicalText.sha256(canonical());
+    }
+
     /**
      * Reads a canonical text back.
      *

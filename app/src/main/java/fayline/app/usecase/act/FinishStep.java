@@ -1,0 +1,113 @@
+package fayline.app.usecase.act;
+
+import fayline.app.usecase.shop.Outcome;
+import fayline.app.usecase.shop.Sent;
+import fayline.app.usecase.shop.ShopRecord;
+import fayline.basis.finding.Finding;
+import fayline.basis.finding.Severity;
+import fayline.flow.project.Definition;
+import fayline.flow.project.shop.Skill;
+import fayline.flow.record.EntryKind;
+import fayline.flow.record.StepRecord;
+import fayline.flow.record.Value;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Hands leave a step. A hold point is finished by the signature of someone whom the shop lets sign; that is the shop's own
+ * record and no licensed signature.
+ */
+public final class FinishStep {
+    private final ShopRecord shop;
+
+    /** On a shop's record. */
+    public FinishStep(ShopRecord shop) {
+        this.shop = shop;
+    }
+
+    /**
+     * Records a finish.
+     *
+     * @param sent who sends it under which id
+     * @param step the step
+     * @param people who joined later; empty where nobody did
+     * @param signed who signs the hold point; empty where it is none
+     * @param at when the hands left, on a whole minute; now where nothing is said
+     */
+    public Outcome finish(Sent sent, String step, List<String> people, String signed, Optional<Instant> at) {
+        return shop.deciding(() -> decide(sent, step, people, signed, at.orElseGet(() -> shop.timeOf(sent))));
+    }
+
+    private Outcome decide(Sent sent, String step, List<String> people, String signed, Instant at) {
+        Optional<Definition> definition = shop.definition(StartStep.project(step));
+        if (definition.isEmpty()) {
+            return Outcome.refused("The project of " + step + " is not in this shop.");
+        }
+        Definition d = definition.get();
+        Checks checks = new Checks(d);
+        Optional<FoundStep> found = checks.step(step);
+        checks.person("by", sent.by());
+        people.forEach(p -> checks.person("people", p));
+        checks.time(at, shop.now());
+        if (!signed.isEmpty()) {
+            checks.person("signed", signed);
+        }
+        StepRecord kept = shop.state().step(step);
+        if (kept.started().isPresent() && at.isBefore(kept.started().get())) {
+            checks.stop(
+                    "at",
+                    Checks.words(at, d.shop().zone()),
+                    "no earlier than the start, "
+                            + Checks.words(kept.started().get(), d.shop().zone()),
+                    "correct the start first if that is wrong");
+        }
+        if (found.isEmpty() || !checks.problems().isEmpty()) {
+            return Outcome.refused("The finish was not recorded.", checks.problems());
+        }
+        if (sent.live() && found.get().step().hold() && !maySign(d, signed)) {
+            return Outcome.refused(
+                    signed.isEmpty()
+                            ? "This is a hold point: it is finished by the signature of someone who may sign."
+                            : "This is a hold point, and " + signed + " is not among those who may sign it.");
+        }
+        Value.Fields payload =
+                Value.Fields.NONE.with("step", step).with("at", at.toString()).withUnlessEmpty("signed", signed);
+        return shop.append(Checks.entry(
+                        shop,
+                        sent,
+                        StartStep.project(step),
+                        EntryKind.STEP_FINISHED,
+                        people.isEmpty() ? payload : payload.with("people", people)))
+                .with(cautions(d, step, kept));
+    }
+
+    private static boolean maySign(Definition d, String person) {
+        return d.shop()
+                .people()
+                .find(person)
+                .filter(p -> p.skills().contains(Skill.SIGN))
+                .isPresent();
+    }
+
+    private static List<Finding> cautions(Definition d, String step, StepRecord kept) {
+        List<Finding> cautions = new ArrayList<>();
+        if (kept.started().isEmpty()) {
+            cautions.add(new Finding(
+                    Severity.CAUTION,
+                    step,
+                    "No start of this step is recorded; add it, so that times can be learned from it.",
+                    "the record"));
+        }
+        kept.finished()
+                .ifPresent(t -> cautions.add(new Finding(
+                        Severity.CAUTION,
+                        step,
+                        "This step was already finished at "
+                                + Checks.words(t, d.shop().zone())
+                                + "; that finish holds, this one stands beside it.",
+                        "the record")));
+        return cautions;
+    }
+}

@@ -1,0 +1,24 @@
+package fayline.app.usecase.act;
+
+import java.time.Instant;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A reading as it is sent.
+ *
+ * @param kind {@code climate}, {@code mass}, {@code vacuum}, {@code gap}, {@code flush}, {@code mix} or {@code temperature}
+ * @param of the part, joint, fit or step that was measured; empty for the shop's air
+ * @param station the station of a fit; empty elsewhere
+ * @param state the state in which it was measured; empty where none was said
+ * @param values the values exactly as typed, by name: {@code value}, or {@code air}, {@code humidity}, {@code surface} for
+ *     the shop's air; {@code probe}, {@code instrument} and {@code lot} may stand beside them
+ * @param at when, on a whole minute; now where nothing is said
+ */
+public record Measured(
+        String kind, String of, String station, String state, Map<String, String> values, Optional<Instant> at) {
+    /** Copies the map. */
+    public Measured {
+        values = Map.copyOf(values);
+    }
+}

@@ -1,0 +1,124 @@
+package fayline.app.usecase.act;
+
+import fayline.app.usecase.shop.Outcome;
+import fayline.app.usecase.shop.Sent;
+import fayline.app.usecase.shop.ShopRecord;
+import fayline.basis.finding.Finding;
+import fayline.basis.finding.Severity;
+import fayline.flow.project.Definition;
+import fayline.flow.record.EntryKind;
+import fayline.flow.record.RecordState;
+import fayline.flow.record.StepRecord;
+import fayline.flow.record.Value;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Hands begin a step. What happened is recorded, with cautions where something before it is not finished. At the bench it is
+ * refused while a hold point before it is unsigned, or while the card's question which way round is unanswered.
+ */
+public final class StartStep {
+    private final ShopRecord shop;
+
+    /** On a shop's record. */
+    public StartStep(ShopRecord shop) {
+        this.shop = shop;
+    }
+
+    /**
+     * Records a start.
+     *
+     * @param sent who sends it under which id
+     * @param step the step: {@code project/made/make-number/key}
+     * @param people who works on it; at least one
+     * @param places where, as far as it is said: moulds, stands, ports
+     * @param whichWay the answer to which way round; empty where it was not given
+     * @param at when, on a whole minute; now where nothing is said
+     */
+    public Outcome start(
+            Sent sent, String step, List<String> people, List<String> places, String whichWay, Optional<Instant> at) {
+        return shop.deciding(() -> decide(sent, step, people, places, whichWay, at.orElseGet(() -> shop.timeOf(sent))));
+    }
+
+    private Outcome decide(
+            Sent sent, String step, List<String> people, List<String> places, String whichWay, Instant at) {
+        Optional<Definition> definition = shop.definition(project(step));
+        if (definition.isEmpty()) {
+            return Outcome.refused("The project of " + step + " is not in this shop.");
+        }
+        Checks checks = new Checks(definition.get());
+        Optional<FoundStep> found = checks.step(step);
+        checks.person("by", sent.by());
+        checks.people("people", people);
+        checks.places(places);
+        checks.text("which-way", whichWay, false);
+        checks.time(at, shop.now());
+        if (found.isEmpty() || !checks.problems().isEmpty()) {
+            return Outcome.refused("The start was not recorded.", checks.problems());
+        }
+        if (sent.live()) {
+            Optional<String> barred = barred(definition.get(), found.get(), whichWay);
+            if (barred.isPresent()) {
+                return Outcome.refused(barred.get());
+            }
+        }
+        Value.Fields payload = Value.Fields.NONE
+                .with("step", step)
+                .with("at", at.toString())
+                .with("people", people)
+                .withUnlessEmpty("which-way", whichWay);
+        List<Finding> cautions = cautions(definition.get(), found.get());
+        return shop.append(Checks.entry(
+                        shop,
+                        sent,
+                        project(step),
+                        EntryKind.STEP_STARTED,
+                        places.isEmpty() ? payload : payload.with("places", places)))
+                .with(cautions);
+    }
+
+    static String project(String step) {
+        return step.substring(0, Math.max(0, step.indexOf('/')));
+    }
+
+    private Optional<String> barred(Definition d, FoundStep step, String whichWay) {
+        RecordState state = shop.state();
+        for (FoundStep hold : step.holdsBefore(d)) {
+            StepRecord kept = state.step(hold.id());
+            if (kept.finished().isEmpty() || kept.signed().isEmpty()) {
+                return Optional.of("The hold point \"" + hold.name()
+                        + "\" is not signed. It must be signed before this step begins.");
+            }
+        }
+        if (step.step().whichWay() && whichWay.isBlank()) {
+            return Optional.of("Which way round does it lie? Answer that on the card before the hands begin.");
+        }
+        return Optional.empty();
+    }
+
+    private List<Finding> cautions(Definition d, FoundStep step) {
+        List<Finding> cautions = new ArrayList<>();
+        RecordState state = shop.state();
+        for (FoundStep before : step.before(d)) {
+            if (state.step(before.id()).finished().isEmpty()) {
+                cautions.add(new Finding(
+                        Severity.CAUTION,
+                        step.id(),
+                        "\"" + before.name() + "\" comes before this step and is not recorded as finished.",
+                        "the definition"));
+            }
+        }
+        StepRecord kept = state.step(step.id());
+        kept.started()
+                .ifPresent(t -> cautions.add(new Finding(
+                        Severity.CAUTION,
+                        step.id(),
+                        "This step was already started at "
+                                + Checks.words(t, d.shop().zone())
+                                + "; that start holds, this one stands beside it.",
+                        "the record")));
+        return cautions;
+    }
+}

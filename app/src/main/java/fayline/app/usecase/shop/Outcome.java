@@ -1,0 +1,61 @@
+package fayline.app.usecase.shop;
+
+import fayline.basis.finding.Finding;
+import fayline.basis.finding.InputProblem;
+import java.util.List;
+
+/**
+ * What became of something that was sent.
+ *
+ * @param kind whether it stands in the record
+ * @param seq its place there; 0 where it does not stand there
+ * @param sentence what happened, in a sentence for the sender
+ * @param problems what was wrong with it, where it was refused
+ * @param cautions what to look at, though it was recorded
+ */
+public record Outcome(Kind kind, long seq, String sentence, List<InputProblem> problems, List<Finding> cautions) {
+    /** Copies the lists. */
+    public Outcome {
+        problems = List.copyOf(problems);
+        cautions = List.copyOf(cautions);
+    }
+
+    /** What can become of it. */
+    public enum Kind {
+        /** It stands in the record now. */
+        RECORDED,
+        /** It stood there before. */
+        ALREADY,
+        /** It was not taken; the sentence says why. */
+        REFUSED,
+        /** Nobody knows; send it again under the same id. */
+        UNKNOWN,
+        /** There was nothing to record. */
+        NOTHING
+    }
+
+    /** Whether it stands in the record. */
+    public boolean stands() {
+        return kind == Kind.RECORDED || kind == Kind.ALREADY;
+    }
+
+    /** A refusal with its reason. */
+    public static Outcome refused(String sentence) {
+        return new Outcome(Kind.REFUSED, 0, sentence, List.of(), List.of());
+    }
+
+    /** A refusal because of what was given. */
+    public static Outcome refused(String sentence, List<InputProblem> problems) {
+        return new Outcome(Kind.REFUSED, 0, sentence, problems, List.of());
+    }
+
+    /** Nothing to record. */
+    public static Outcome nothing(String sentence) {
+        return new Outcome(Kind.NOTHING, 0, sentence, List.of(), List.of());
+    }
+
+    /** The same with cautions. */
+    public Outcome with(List<Finding> found) {
+        return new Outcome(kind, seq, sentence, problems, found);
+    }
+}

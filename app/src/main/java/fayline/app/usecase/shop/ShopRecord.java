@@ -1,0 +1,217 @@
+package fayline.app.usecase.shop;
+
+import fayline.basis.finding.InputProblem;
+import fayline.flow.project.Definition;
+import fayline.flow.record.Entry;
+import fayline.flow.record.EntryLog;
+import fayline.flow.record.EntryLog.Answer;
+import fayline.flow.record.KeptFile;
+import fayline.flow.record.NewEntry;
+import fayline.flow.record.RecordFold;
+import fayline.flow.record.RecordState;
+import fayline.store.file.DefinitionFolder;
+import fayline.store.file.DefinitionRead;
+import fayline.store.file.DefinitionReader;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * The record with what it amounts to now, kept up to date as entries come. Safe for several threads: whoever decides on the
+ * state and then appends does both inside {@link #deciding}.
+ */
+public final class ShopRecord {
+    private final EntryLog log;
+    private final Clock clock;
+    private final Map<String, Version> definitions = new HashMap<>();
+    private final Map<String, Instant> happened = new HashMap<>();
+    private final RecordFold fold = new RecordFold();
+    private RecordState state = RecordState.EMPTY;
+
+    /**
+     * A record seen at a clock.
+     *
+     * @param log the entries
+     * @param clock the shop's clock
+     */
+    public ShopRecord(EntryLog log, Clock clock) {
+        this.log = log;
+        this.clock = clock;
+    }
+
+    /** The same record at another clock. */
+    public ShopRecord at(Clock other) {
+        return new ShopRecord(log, other);
+    }
+
+    /** The shop's clock. */
+    public Clock clock() {
+        return clock;
+    }
+
+    /** The moment now, to the second as entries are stamped. */
+    public Instant now() {
+        return clock.instant().truncatedTo(ChronoUnit.SECONDS);
+    }
+
+    /** The present minute, as what happens is noted. */
+    public Instant minute() {
+        return clock.instant().truncatedTo(ChronoUnit.MINUTES);
+    }
+
+    /** What the entries amount to now. */
+    public synchronized RecordState state() {
+        if (log.head().seq() != state.head().seq()) {
+            for (Entry e : log.read(state.head().seq() + 1)) {
+                fold.take(e);
+                happened.put(e.client(), happened(e));
+            }
+            state = fold.state();
+        }
+        return state;
+    }
+
+    private static Instant happened(Entry e) {
+        try {
+            return Instant.parse(e.fields().text("at"));
+        } catch (DateTimeParseException e2) {
+            return e.taken();
+        }
+    }
+
+    /** Whether an entry stands under an id. */
+    public synchronized boolean knows(String client) {
+        state();
+        return happened.containsKey(client);
+    }
+
+    /**
+     * The time at which something happens for which no time is given: the present minute, or what was taken for it when the
+     * same thing was sent before, so that it says the same again.
+     */
+    public synchronized Instant timeOf(Sent sent) {
+        state();
+        return happened.getOrDefault(sent.client(), minute());
+    }
+
+    /** The entries from one on. */
+    public List<Entry> entries(long fromSeq) {
+        return log.read(fromSeq);
+    }
+
+    /** A decision that reads the state and may append. */
+    @FunctionalInterface
+    public interface Decision<T> {
+        /** Decides. */
+        T decide();
+    }
+
+    /** Keeps others from appending while something is decided. */
+    public synchronized <T> T deciding(Decision<T> decision) {
+        return decision.decide();
+    }
+
+    /** Adds one entry; where it is not known what became of it, it is sent once more under its id. */
+    public synchronized Outcome append(NewEntry fresh) {
+        Answer answer = log.append(fresh);
+        if (answer instanceof Answer.Unknown) {
+            answer = log.append(fresh);
+        }
+        return outcome(answer);
+    }
+
+    /** Adds entries in one transaction. */
+    public synchronized List<Outcome> append(List<NewEntry> fresh) {
+        List<Answer> answers = log.append(fresh);
+        if (answers.stream().anyMatch(Answer.Unknown.class::isInstance)) {
+            answers = log.append(fresh);
+        }
+        return answers.stream().map(ShopRecord::outcome).toList();
+    }
+
+    private static Outcome outcome(Answer answer) {
+        if (answer instanceof Answer.Taken t) {
+            return new Outcome(
+                    Outcome.Kind.RECORDED, t.seq(), "Recorded as entry " + t.seq() + ".", List.of(), List.of());
+        }
+        if (answer instanceof Answer.AlreadyThere t) {
+            return new Outcome(
+                    Outcome.Kind.ALREADY,
+                    t.seq(),
+                    "Was recorded before, as entry " + t.seq() + ".",
+                    List.of(),
+                    List.of());
+        }
+        if (answer instanceof Answer.Refused r) {
+            return Outcome.refused(r.reason());
+        }
+        if (answer instanceof Answer.Unknown u) {
+            return new Outcome(Outcome.Kind.UNKNOWN, 0, u.reason(), List.of(), List.of());
+        }
+        throw new IllegalStateException("no outcome for " + answer.getClass());
+    }
+
+    /** The files of a project now, the shop's included. */
+    public DefinitionFolder folder(String project) {
+        return folder(state().files(project));
+    }
+
+    private static DefinitionFolder folder(SortedMap<String, KeptFile> files) {
+        SortedMap<String, byte[]> bytes = new TreeMap<>();
+        files.forEach((path, file) -> bytes.put(path, file.bytes()));
+        return DefinitionFolder.ofBytes(bytes);
+    }
+
+    /** The definition of a project now, where it can be read. */
+    public Optional<Definition> definition(String project) {
+        return version(project).read().definition();
+    }
+
+    /**
+     * The definition of a project now.
+     *
+     * @throws UnreadableDefinitionException if it cannot be read
+     */
+    public Definition readDefinition(String project) {
+        Version version = version(project);
+        return version.read()
+                .definition()
+                .orElseThrow(() -> new UnreadableDefinitionException(
+                        "The definition of " + project, version.read().problems()));
+    }
+
+    /** What is to be said about the definition of a project now. */
+    public List<InputProblem> problems(String project) {
+        return version(project).read().problems();
+    }
+
+    private synchronized Version version(String project) {
+        SortedMap<String, KeptFile> files = state().files(project);
+        // Between two saves files can only be removed, so both numbers together name one state of the files.
+        String key = files.size() + " "
+                + files.values().stream().mapToLong(KeptFile::seq).max().orElse(0);
+        Version known = definitions.get(project);
+        if (known == null || !known.key().equals(key)) {
+            known = new Version(key, DefinitionReader.read(folder(files)));
+            definitions.put(project, known);
+        }
+        return known;
+    }
+
+    private record Version(String key, DefinitionRead read) {}
+
+    /** The definitions of all projects that can be read, the first project first. */
+    public List<Definition> definitions() {
+        List<Definition> all = new ArrayList<>();
+        state().projects().forEach(p -> definition(p).ifPresent(all::add));
+        return List.copyOf(all);
+    }
+}
