@@ -28,6 +28,7 @@ import java.util.function.DoubleBinaryOperator;
 public final class ShopAir {
     private static final int JOIN_HOURS = 12;
     private static final int HOLD_HOURS = 6;
+    private static final int EXPECTED_DAYS = 14;
     private static final LocalTime MORNING = LocalTime.of(7, 0);
     private static final LocalTime EVENING = LocalTime.of(19, 0);
 
@@ -113,6 +114,21 @@ public final class ShopAir {
     public Temperature expectedByDay(LocalDate day) {
         Climate.Day known = days.get(day);
         return known == null ? usual.day() : known.day();
+    }
+
+    /**
+     * The warmest working day that is expected in the next two weeks: what batches are reckoned with before a day is set.
+     *
+     * @param of the zone in which days are counted
+     */
+    public Temperature warmestDay(ZoneId of) {
+        LocalDate today = now.atZone(of).toLocalDate();
+        Temperature warmest = expectedByDay(today);
+        for (int i = 1; i < EXPECTED_DAYS; i++) {
+            Temperature day = expectedByDay(today.plusDays(i));
+            warmest = day.compareTo(warmest) > 0 ? day : warmest;
+        }
+        return warmest;
     }
 
     /** The expected relative humidity of a day. */

@@ -1,0 +1,109 @@
+package fayline.flow.result;
+
+import fayline.basis.finding.Finding;
+import fayline.flow.project.Definition;
+import fayline.flow.result.air.AirCheck;
+import fayline.flow.result.air.AirNow;
+import fayline.flow.result.air.ClockBook;
+import fayline.flow.result.air.ShopAir;
+import fayline.flow.result.expand.Expansion;
+import fayline.flow.result.expand.StepExpander;
+import fayline.flow.result.quantity.Drawn;
+import fayline.flow.result.quantity.JointResult;
+import fayline.flow.result.quantity.PartResult;
+import fayline.flow.result.shop.Moulds;
+import fayline.flow.result.shop.RunningClocks;
+import fayline.flow.result.shop.WorkMaker;
+import fayline.flow.result.state.ShopState;
+import fayline.flow.result.step.ClockRunning;
+import fayline.flow.result.step.MouldUse;
+import fayline.flow.result.step.OpenWindow;
+import fayline.flow.result.step.StepResult;
+import fayline.flow.result.stock.StoresCheck;
+import fayline.flow.result.stock.StoresResult;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Computes everything that follows from a definition and what has happened: the one place where the methods are put to a
+ * project. Pure: the same definition and state give the same result.
+ */
+public final class ProjectCalculator {
+    /** How far back cure clocks reach: what was mixed longer ago has cured. */
+    private static final Duration BACK = Duration.ofDays(21);
+
+    private ProjectCalculator() {}
+
+    /**
+     * Computes.
+     *
+     * @param definition a verified definition: references lead somewhere
+     * @param state what has happened
+     */
+    public static ProjectResult calculate(Definition definition, ShopState state) {
+        ShopAir air = new ShopAir(
+                definition.climate(), state.readings(), definition.shop().zone(), state.now());
+        ClockBook clocks = new ClockBook(air, earliest(state), WorkMaker.horizon(state.now()));
+        Expansion expansion = new StepExpander(definition, state, air, clocks).expand();
+        List<StepResult> steps = expansion.steps();
+        Map<String, List<StepResult>> byMade = steps.stream().collect(Collectors.groupingBy(StepResult::made));
+        Parts parts = new Parts(definition, state);
+        List<PartResult> partResults = definition.parts().stream()
+                .map(p -> parts.part(p, byMade.getOrDefault(p.id(), List.of())))
+                .toList();
+        List<JointResult> jointResults = definition.joints().stream()
+                .map(j -> parts.joint(j, byMade.getOrDefault(j.id(), List.of())))
+                .toList();
+        RunningClocks running = new RunningClocks(definition, state, clocks, steps);
+        List<ClockRunning> clocksRunning = running.clocks();
+        List<OpenWindow> windows = running.windows();
+        Moulds moulds = new Moulds(definition, state, steps);
+        List<MouldUse> mouldUses = moulds.uses();
+        AirNow airNow = AirCheck.check(definition, air);
+        StoresResult stores = new StoresCheck(definition, state).check(steps, Map.of());
+        List<Finding> findings = new ArrayList<>(expansion.findings());
+        steps.forEach(s -> findings.addAll(s.findings()));
+        partResults.forEach(p -> findings.addAll(p.findings()));
+        findings.addAll(moulds.findings(mouldUses));
+        findings.addAll(airNow.findings());
+        findings.addAll(stores.findings());
+        return new ProjectResult(
+                definition.hash(),
+                definition.facts().id(),
+                definition.facts().revision(),
+                partResults,
+                jointResults,
+                steps,
+                Drawn.sum(steps.stream().flatMap(s -> s.needs().stream()).toList()),
+                clocksRunning,
+                windows,
+                air,
+                airNow,
+                stores,
+                mouldUses,
+                WorkMaker.make(definition, state, expansion),
+                distinct(findings));
+    }
+
+    /** The earliest moment from which something that happened may still count on a clock. */
+    private static Instant earliest(ShopState state) {
+        Instant back = state.now().minus(BACK);
+        return state.steps().values().stream()
+                .map(f -> f.started())
+                .filter(t -> t.isAfter(back))
+                .min(Instant::compareTo)
+                .filter(t -> t.isBefore(state.now()))
+                .orElse(state.now());
+    }
+
+    private static List<Finding> distinct(List<Finding> findings) {
+        Set<Finding> seen = new LinkedHashSet<>(findings);
+        return List.copyOf(seen);
+    }
+}

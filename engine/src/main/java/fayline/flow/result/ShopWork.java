@@ -1,0 +1,113 @@
+package fayline.flow.result;
+
+import fayline.flow.plan.CureClock;
+import fayline.flow.plan.Hold;
+import fayline.flow.plan.Place;
+import fayline.flow.plan.Work;
+import fayline.flow.plan.WorkStep;
+import fayline.flow.plan.Worker;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Puts the work of several projects of one shop together, so that one plan sees all. */
+public final class ShopWork {
+    private ShopWork() {}
+
+    /**
+     * Combines works.
+     *
+     * @param results projects of one shop at one moment, in the order in which they shall come first; at least one
+     * @return the work of all; where two projects have clocks of one name that run unlike, the later one's is renamed
+     * @throws IllegalArgumentException if there is none, or they differ in the moment or the zone
+     */
+    public static Work combine(List<ProjectResult> results) {
+        if (results.isEmpty()) {
+            throw new IllegalArgumentException("no project to combine");
+        }
+        Work first = results.get(0).work();
+        Map<String, Worker> people = new LinkedHashMap<>();
+        Map<String, Place> places = new LinkedHashMap<>();
+        Map<String, CureClock> clocks = new LinkedHashMap<>();
+        Map<String, Work.Awaited> awaited = new LinkedHashMap<>();
+        List<WorkStep> steps = new ArrayList<>();
+        List<Hold> holds = new ArrayList<>();
+        List<String> hashes = new ArrayList<>();
+        List<String> revisions = new ArrayList<>();
+        for (ProjectResult result : results) {
+            Work work = result.work();
+            if (!work.now().equals(first.now()) || !work.zone().equals(first.zone())) {
+                throw new IllegalArgumentException("projects at different moments or in different zones: "
+                        + results.get(0).project() + " and " + result.project());
+            }
+            Map<String, String> renamed = rename(work, result.project(), clocks);
+            work.people().forEach(p -> people.putIfAbsent(p.id(), p));
+            work.places().forEach(p -> places.putIfAbsent(p.id(), p));
+            work.deliveries().forEach(d -> awaited.putIfAbsent(d.id(), d));
+            work.steps().forEach(s -> steps.add(renamed.isEmpty() ? s : onClocks(s, renamed)));
+            holds.addAll(work.holds());
+            hashes.add(work.definition());
+            revisions.add(work.revision());
+        }
+        return new Work(
+                first.version(),
+                String.join("+", hashes),
+                String.join("+", revisions),
+                first.now(),
+                first.zone(),
+                first.horizon(),
+                first.dustSettlesMin(),
+                List.copyOf(people.values()),
+                List.copyOf(places.values()),
+                List.copyOf(clocks.values()),
+                List.copyOf(awaited.values()),
+                steps,
+                holds);
+    }
+
+    /** Takes a work's clocks in; returns the new names of those that had to be renamed. */
+    private static Map<String, String> rename(Work work, String project, Map<String, CureClock> clocks) {
+        Map<String, String> renamed = new LinkedHashMap<>();
+        for (CureClock c : work.clocks()) {
+            CureClock known = clocks.get(c.id());
+            if (known == null) {
+                clocks.put(c.id(), c);
+            } else if (!known.equals(c)) {
+                String id = project + ":" + c.id();
+                clocks.put(id, new CureClock(id, c.from(), c.stepMin(), c.rates()));
+                renamed.put(c.id(), id);
+            }
+        }
+        return renamed;
+    }
+
+    private static WorkStep onClocks(WorkStep s, Map<String, String> names) {
+        List<WorkStep.Link> after = s.after().stream()
+                .map(l -> new WorkStep.Link(
+                        l.step(), l.from(), on(l.opens(), names), l.shuts().map(x -> on(x, names)), l.miss()))
+                .toList();
+        return new WorkStep(
+                s.id(),
+                s.project(),
+                s.made(),
+                s.title(),
+                s.kind(),
+                s.hands(),
+                s.skills(),
+                s.air(),
+                s.interruptible(),
+                on(s.alone(), names),
+                after,
+                s.notBefore(),
+                s.awaits(),
+                s.watchMin(),
+                s.accompanied(),
+                s.state(),
+                s.actual());
+    }
+
+    private static WorkStep.Span on(WorkStep.Span span, Map<String, String> names) {
+        return new WorkStep.Span(span.minutes(), names.getOrDefault(span.clock(), span.clock()));
+    }
+}

@@ -1,0 +1,81 @@
+package fayline.flow.result.shop;
+
+import fayline.flow.plan.Place;
+import fayline.flow.plan.Work;
+import fayline.flow.plan.Worker;
+import fayline.flow.project.Definition;
+import fayline.flow.project.shop.Mould;
+import fayline.flow.project.shop.Port;
+import fayline.flow.project.shop.Shop;
+import fayline.flow.project.shop.Stand;
+import fayline.flow.result.expand.Arrivals;
+import fayline.flow.result.expand.Expansion;
+import fayline.flow.result.state.ShopState;
+import fayline.flow.result.step.StepResult;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Makes the work for the planner: the steps with the people, places, clocks and deliveries around them. Volunteers take part
+ * only where the lead counts on them.
+ */
+public final class WorkMaker {
+    /** How far ahead hours are known: sixteen weeks. */
+    private static final Duration HORIZON = Duration.ofDays(16 * 7);
+
+    private static final String VERSION = "0.1.0";
+
+    private WorkMaker() {}
+
+    /** The moment up to which hours of people and the air are looked at. */
+    public static Instant horizon(Instant now) {
+        return now.plus(HORIZON);
+    }
+
+    /**
+     * Makes the work of one project.
+     *
+     * @param definition the definition
+     * @param state what has happened
+     * @param expansion its steps
+     */
+    public static Work make(Definition definition, ShopState state, Expansion expansion) {
+        Shop shop = definition.shop();
+        Instant horizon = horizon(state.now());
+        Presence presence = new Presence(shop.zone(), state.now(), horizon);
+        List<Worker> people = shop.people().stream()
+                .filter(p -> !p.volunteer() || state.counted().contains(p.id()))
+                .map(presence::worker)
+                .toList();
+        return new Work(
+                VERSION,
+                definition.hash(),
+                definition.facts().revision(),
+                state.now(),
+                shop.zone(),
+                horizon,
+                (int) Math.round(shop.dustSettles().minutes()),
+                people,
+                places(shop),
+                expansion.clocks().clocks(),
+                new Arrivals(definition, state.now(), expansion.tree()).awaited(),
+                expansion.steps().stream().map(StepResult::work).toList(),
+                expansion.holds());
+    }
+
+    private static List<Place> places(Shop shop) {
+        List<Place> places = new ArrayList<>();
+        for (Mould m : shop.moulds()) {
+            places.add(new Place(m.id(), m.name(), Place.Kind.MOULD, "", false, false));
+        }
+        for (Stand s : shop.stands()) {
+            places.add(new Place(s.id(), s.name(), Place.Kind.STAND, s.room(), s.dust(), s.wet()));
+        }
+        for (Port p : shop.ports()) {
+            places.add(new Place(p.id(), p.name(), Place.Kind.PORT, "", false, false));
+        }
+        return places;
+    }
+}
