@@ -64,8 +64,9 @@ public final class ClockBook {
      */
     public Optional<Span> span(ResinSystem system, CureState state, boolean shuts, double warmerK) {
         return CureLaw.of(system.cure(), state)
-                .map(law -> new Span(law.time().minutes(), clock(system, law, shuts, warmerK)
-                        .id()));
+                .map(law -> new Span(
+                        Math.rint(law.time().minutes() * 1e6) / 1e6,
+                        clock(system, law, shuts, warmerK).id()));
     }
 
     /** The clock with an id that was given out in a span. */

@@ -25,7 +25,7 @@ import java.util.Optional;
  * when they are laid. Release is counted at {@value #RELEASE_KG_PER_M2} kg for each m2 and coat, common practice, no source.
  */
 final class Amounts {
-    private static final double RELEASE_KG_PER_M2 = 0.020;
+    private static final double RELEASE_KG_PER_M2 = 0.015;
 
     private final Definition definition;
     private final MixAmounts mixes;

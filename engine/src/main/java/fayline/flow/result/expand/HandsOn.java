@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.function.IntSupplier;
 import java.util.function.IntUnaryOperator;
 
 /**
@@ -52,22 +53,25 @@ final class HandsOn {
         int useful = Math.max(least, step.crew().useful());
         List<CrewTime> hands = new ArrayList<>();
         for (int n = least; n <= useful; n++) {
-            double person = personMinutes(step.hands(), node, shape, stage, batches.applyAsInt(n), findings)
+            int crew = n;
+            double person = personMinutes(
+                            step.hands(), node, shape, stage, () -> batches.applyAsInt(crew), findings)
                     * step.crewFactor().getOrDefault(n, 1.0);
             int minutes = (int) Math.ceil(person / n / ROUND_MIN - NEARLY) * ROUND_MIN;
             hands.add(new CrewTime(n, Math.max(ROUND_MIN, minutes)));
         }
-        double atLeast = personMinutes(step.hands(), node, shape, stage, batches.applyAsInt(least), new ArrayList<>())
+        double atLeast = personMinutes(
+                        step.hands(), node, shape, stage, () -> batches.applyAsInt(least), new ArrayList<>())
                 * step.crewFactor().getOrDefault(least, 1.0);
         return new Time(
                 hands,
                 (int) Math.ceil(atLeast - NEARLY),
-                figures(step, node, shape, stage, batches.applyAsInt(least), atLeast, hands));
+                figures(step, node, shape, stage, () -> batches.applyAsInt(least), atLeast, hands));
     }
 
     /** Elapsed minutes of a step with a crew, the mixing of batches left out; not rounded. */
     double applyingMinutes(MakeNode node, RecipeStep step, Shape shape, int people) {
-        return personMinutes(step.hands(), node, shape, node.stage(step), 0, new ArrayList<>())
+        return personMinutes(step.hands(), node, shape, node.stage(step), () -> 0, new ArrayList<>())
                 * step.crewFactor().getOrDefault(people, 1.0)
                 / people;
     }
@@ -80,11 +84,11 @@ final class HandsOn {
 
     /** Person-minutes of rates outside a step's own, as the price of a missed window. */
     int personMinutes(List<HandsRate> rates, MakeNode node, Shape shape, int stage, List<Finding> findings) {
-        return (int) Math.ceil(personMinutes(rates, node, shape, stage, 1, findings) - NEARLY);
+        return (int) Math.ceil(personMinutes(rates, node, shape, stage, () -> 1, findings) - NEARLY);
     }
 
     private double personMinutes(
-            List<HandsRate> rates, MakeNode node, Shape shape, int stage, int batches, List<Finding> findings) {
+            List<HandsRate> rates, MakeNode node, Shape shape, int stage, IntSupplier batches, List<Finding> findings) {
         double sum = 0;
         for (HandsRate rate : rates) {
             OptionalDouble driver = driver(rate.per(), shape, stage, batches);
@@ -105,16 +109,16 @@ final class HandsOn {
         return sum;
     }
 
-    private OptionalDouble driver(String per, Shape shape, int stage, int batches) {
+    private OptionalDouble driver(String per, Shape shape, int stage, IntSupplier batches) {
         return switch (per) {
-            case "batch" -> OptionalDouble.of(batches);
+            case "batch" -> OptionalDouble.of(batches.getAsInt());
             case "tape-m" -> OptionalDouble.of(shape.size(per).orElseGet(() -> amounts.tapeM(shape, stage)));
             default -> shape.driver(per, stage);
         };
     }
 
     private List<Figure> figures(
-            RecipeStep step, MakeNode node, Shape shape, int stage, int batches, double person, List<CrewTime> hands) {
+            RecipeStep step, MakeNode node, Shape shape, int stage, IntSupplier batches, double person, List<CrewTime> hands) {
         List<Input> inputs = new ArrayList<>();
         for (HandsRate rate : step.hands()) {
             OptionalDouble driver = driver(rate.per(), shape, stage, batches);

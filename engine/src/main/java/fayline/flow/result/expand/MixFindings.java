@@ -18,6 +18,10 @@ final class MixFindings {
         boolean wayOut = list.waysOut().stream().anyMatch(WayOut::possible);
         List<Finding> findings = new ArrayList<>();
         for (Finding f : list.findings()) {
+            // What is merely assumed stands with the figure.
+            if (f.severity() == Severity.NOTE) {
+                continue;
+            }
             Severity severity = f.severity() == Severity.STOP && wayOut ? Severity.CAUTION : f.severity();
             findings.add(new Finding(severity, about, f.sentence(), f.source()));
         }

@@ -62,8 +62,12 @@ final class MixJobs {
         double more = step.crewFactor().getOrDefault(people + 1, 1.0) / here;
         BatchPlan.Prices prices = prices(node, step, shape, bag);
         List<MixJob> jobs = new ArrayList<>();
+        double restMin = handsMin;
         for (StepMix mix : mixes) {
             double share = totalKg > 0 ? mix.toMix().kilograms() / totalKg : 0;
+            // What is mixed first must last until the mixes after it are applied and the bag is tight.
+            restMin -= handsMin * share;
+            TimeSpan untilTight = bagging.plus(TimeSpan.ofMinutes(Math.max(0, restMin)));
             jobs.add(new MixJob(
                     mix,
                     at,
@@ -71,7 +75,7 @@ final class MixJobs {
                     Math.max(people, step.crew().useful()),
                     more,
                     TimeSpan.ofMinutes(handsMin * share),
-                    bagging,
+                    untilTight,
                     dayLeft.or(() -> day),
                     day,
                     prices));

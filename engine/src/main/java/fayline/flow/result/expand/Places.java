@@ -18,9 +18,13 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * Where steps may happen. A stand is the one that the make names with its parameter {@code stand} (several parted by commas),
- * else the one its mould cannot leave, else any; but only where it allows the air of the work. What has begun stays where it is.
+ * else the one its mould cannot leave, else any; but only where it allows the air of the work. A warm box, kept more than
+ * {@value #WARM_BOX_K} K over the shop, is taken only where it is named, and nobody works in it: hands work at the shop's own
+ * temperature before it is closed. What has begun stays where it is.
  */
 final class Places {
+    private static final double WARM_BOX_K = 10;
+
     private final Definition definition;
     private final ShopState state;
 
@@ -61,6 +65,15 @@ final class Places {
     /** The most warmth over the shop's air, in kelvins, of the stands at which a step may happen. */
     double warmestK(MakeNode node, RecipeStep step) {
         return warmth(node, step).stream().mapToDouble(w -> w).max().orElse(0);
+    }
+
+    /** The most warmth over the shop's air, in kelvins, in which hands work at a step: that of a warm box does not count. */
+    double workingK(MakeNode node, RecipeStep step) {
+        return warmth(node, step).stream()
+                .mapToDouble(w -> w)
+                .filter(w -> w <= WARM_BOX_K)
+                .max()
+                .orElse(0);
     }
 
     private List<Double> warmth(MakeNode node, RecipeStep step) {
@@ -124,7 +137,13 @@ final class Places {
                 .filter(fitting::contains)
                 .map(List::of)
                 .orElse(List.of());
-        return fixed.isEmpty() ? fitting : fixed;
+        if (!fixed.isEmpty()) {
+            return fixed;
+        }
+        List<String> usual = fitting.stream()
+                .filter(id -> definition.shop().stands().get(id).warmer().kelvins() <= WARM_BOX_K)
+                .toList();
+        return usual.isEmpty() ? fitting : usual;
     }
 
     private static boolean fits(Stand stand, List<RecipeStep> span) {

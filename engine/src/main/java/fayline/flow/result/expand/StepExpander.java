@@ -128,9 +128,10 @@ public final class StepExpander {
     private Draft draft(MakeNode node, RecipeStep step, Shape shape, Map<String, String> titles, boolean whichWay) {
         StepAmounts taken = amounts.of(node, step, shape);
         List<Finding> findings = new ArrayList<>(taken.findings());
-        Temperature at = Temperature.ofKelvins(warmest.kelvins() + places.warmestK(node, step));
-        IntUnaryOperator count =
-                n -> mixer.batches(jobs.of(node, step, shape, taken.mixes(), at, n, Optional.empty()));
+        Temperature at = Temperature.ofKelvins(warmest.kelvins() + places.workingK(node, step));
+        Map<Integer, Integer> counted = new HashMap<>();
+        IntUnaryOperator count = n -> counted.computeIfAbsent(
+                n, k -> mixer.batches(jobs.of(node, step, shape, taken.mixes(), at, k, Optional.empty())));
         HandsOn.Time time = handsOn.of(node, step, shape, count, findings);
         int least = Math.max(1, step.crew().least());
         List<MixList> batches = new ArrayList<>();

@@ -2,6 +2,7 @@ package fayline.flow.result.mix;
 
 import fayline.basis.finding.Figure;
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Severity;
 import fayline.basis.units.Mass;
 import fayline.basis.units.QuantityFormat;
 import fayline.basis.units.TimeSpan;
@@ -18,12 +19,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * Splits the mixes of a step into batches for a crew at a temperature, by {@link BatchPlanCalculator}: each batch under the
  * container's limit and used up within the trusted share of its own life.
  */
 public final class MixPlanner {
+    private static final Set<String> AS_IT_GOES = Set.of("coat", "fillet");
+
     private final Definition definition;
     private final QuantityFormat format;
 
@@ -44,8 +48,13 @@ public final class MixPlanner {
         Optional<Batch> first = plan.batches().stream().findFirst();
         Mass none = new Mass(0);
         Mass batch = first.map(Batch::mass).orElse(none);
+        // A coat or fillet is finished as it goes: only its batches, not its whole length, must fit the resin's life.
+        boolean asItGoes = AS_IT_GOES.contains(job.mix().purpose()) && !plan.batches().isEmpty() && plan.fitsDay();
         List<Finding> findings = new ArrayList<>();
         for (Finding f : plan.findings()) {
+            if (asItGoes && f.severity() == Severity.STOP) {
+                continue;
+            }
             findings.add(new Finding(f.severity(), system.name(), f.sentence(), f.source()));
         }
         List<Figure> figures = new ArrayList<>();
@@ -71,9 +80,9 @@ public final class MixPlanner {
                 job.mix().thickener(),
                 plan.tight(),
                 plan.resinLife(),
-                plan.fits(),
+                plan.fits() || asItGoes,
                 plan.batches(),
-                plan.waysOut(),
+                asItGoes ? List.of() : plan.waysOut(),
                 figures,
                 findings);
     }
