@@ -10,6 +10,7 @@ import fayline.flow.plan.WorkStep;
 import fayline.flow.project.design.Hand;
 import fayline.flow.project.recipe.StepKind;
 import fayline.flow.result.mix.MixList;
+import fayline.flow.result.step.ClockRunning;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
@@ -33,6 +34,7 @@ import java.util.Optional;
  * @param readings what is read off and written down
  * @param signed whether a signature is needed before what follows; a tick is no licensed signature
  * @param windows in which windows the step must begin, and which it opens
+ * @param clocks cures that run in this step, or in one that it waits for, soonest state first
  * @param cautions dangers of this step
  * @param lessons what earlier parts and the opposite hand taught
  * @param findings what the computation says about this step
@@ -54,6 +56,7 @@ public record Card(
         List<String> readings,
         boolean signed,
         List<WindowLine> windows,
+        List<ClockRunning> clocks,
         List<Caution> cautions,
         List<String> lessons,
         List<Finding> findings,
@@ -68,6 +71,7 @@ public record Card(
         checks = List.copyOf(checks);
         readings = List.copyOf(readings);
         windows = List.copyOf(windows);
+        clocks = List.copyOf(clocks);
         cautions = List.copyOf(cautions);
         lessons = List.copyOf(lessons);
         findings = List.copyOf(findings);

@@ -52,8 +52,7 @@ final class Parts {
         double other = steps.stream()
                 .flatMap(s -> s.mixes().stream())
                 .filter(m -> !m.purpose().equals("plies"))
-                .mapToDouble(m ->
-                        m.inPart().kilograms() * (1 + m.thickener().ratio()))
+                .mapToDouble(m -> m.inPart().kilograms() * (1 + m.thickener().ratio()))
                 .sum();
         Mass asMade = new Mass(fibre + core + resin + other);
         List<Need> needs = needs(steps);
@@ -64,7 +63,10 @@ final class Parts {
             figures.add(cost(needs));
         }
         steps.stream().flatMap(s -> s.mixes().stream()).map(StepMix::figure).forEach(figures::add);
-        steps.stream().flatMap(s -> s.bag().stream()).flatMap(b -> b.figures().stream()).forEach(figures::add);
+        steps.stream()
+                .flatMap(s -> s.bag().stream())
+                .flatMap(b -> b.figures().stream())
+                .forEach(figures::add);
         return new PartResult(
                 part.id(),
                 shape.area(0),
@@ -138,22 +140,25 @@ final class Parts {
                 .map(n -> new Input(
                         n.of(),
                         n.cost().isPresent()
-                                ? String.format(java.util.Locale.ROOT, "%.2f", n.cost().getAsDouble())
+                                ? String.format(
+                                        java.util.Locale.ROOT, "%.2f", n.cost().getAsDouble())
                                 : "no price",
                         n.cost().isPresent() ? Origin.COMPUTED : Origin.ASSUMED))
                 .toList();
         return new Figure(
                 "cost of materials",
                 String.format(
-                        java.util.Locale.ROOT, "%.2f %s", Drawn.cost(needs), definition.facts().currency()),
+                        java.util.Locale.ROOT,
+                        "%.2f %s",
+                        Drawn.cost(needs),
+                        definition.facts().currency()),
                 "sum of amount x price",
                 inputs,
                 "the definition",
                 List.of());
     }
 
-    private List<Finding> findings(
-            Part part, Mass asMade, Optional<Entered<Mass>> weighed, List<Need> needs) {
+    private List<Finding> findings(Part part, Mass asMade, Optional<Entered<Mass>> weighed, List<Need> needs) {
         List<Finding> findings = new ArrayList<>();
         part.target().ifPresent(t -> {
             Mass mass = weighed.map(Entered::value).orElse(asMade);

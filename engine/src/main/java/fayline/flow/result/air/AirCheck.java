@@ -51,8 +51,7 @@ public final class AirCheck {
                         Optional.of(shop.limits().coldest()),
                         Optional.of(shop.limits().dampest()),
                         Optional.of(shop.limits().dewMargin()))));
-        boolean stale = last.isEmpty()
-                || Duration.between(last.get().at(), now).compareTo(STALE_AFTER) > 0;
+        boolean stale = last.isEmpty() || Duration.between(last.get().at(), now).compareTo(STALE_AFTER) > 0;
         List<Finding> findings = new ArrayList<>(result.findings());
         if (stale) {
             findings.add(new Finding(
@@ -60,8 +59,8 @@ public final class AirCheck {
                     "air",
                     last.map(r -> "The air was last read "
                                     + new QuantityFormat(definition.facts().units())
-                                            .span(TimeSpan.ofSeconds(
-                                                    Duration.between(r.at(), now).toSeconds()))
+                                            .span(TimeSpan.ofSeconds(Duration.between(r.at(), now)
+                                                    .toSeconds()))
                                     + " ago: read air, humidity and the coldest surface again before wet work.")
                             .orElse("The air was never read; what is shown is only expected. Read it before wet work."),
                     "common practice, no source"));

@@ -29,14 +29,13 @@ public final class ClockBook {
     private static final int STEP_MIN = 60;
     private static final int SAMPLE_MIN = 10;
     private static final int DIGITS = 6;
-    private static final double NEARLY = 1e-6;
-    private static final int MOST_DAYS = 400;
 
     private final ShopAir air;
     private final Instant from;
     private final int hours;
     private final boolean probesDiffer;
     private final Map<String, CureClock> clocks = new LinkedHashMap<>();
+    private final ClockReader reader = new ClockReader(List.of());
 
     /**
      * Opens a book.
@@ -69,82 +68,24 @@ public final class ClockBook {
                         clock(system, law, shuts, warmerK).id()));
     }
 
-    /** The clock with an id that was given out in a span. */
-    public CureClock get(String id) {
-        CureClock clock = clocks.get(id);
-        if (clock == null) {
-            throw new IllegalArgumentException("no such clock: " + id);
-        }
-        return clock;
-    }
-
     /** Every clock asked for so far. */
     public List<CureClock> clocks() {
         return List.copyOf(clocks.values());
     }
 
-    /**
-     * The first whole minute at which a span is over.
-     *
-     * @param span the span
-     * @param start the moment from which it counts
-     * @return the moment; empty where it is more than {@value #MOST_DAYS} days away
-     */
+    /** The first whole minute at which a span is over; see {@link ClockReader#over}. */
     public Optional<Instant> over(Span span, Instant start) {
-        if (span.clock().isEmpty()) {
-            return Optional.of(start.plusSeconds((long) Math.ceil(span.minutes() - NEARLY) * 60));
-        }
-        CureClock clock = get(span.clock());
-        double wanted = span.minutes() * (1 - NEARLY);
-        double sum = 0;
-        Instant at = start;
-        Instant last = start.plus(Duration.ofDays(MOST_DAYS));
-        while (at.isBefore(last)) {
-            double rate = rate(clock, at);
-            Instant edge = edge(clock, at);
-            double minutes = Duration.between(at, edge).toSeconds() / 60.0;
-            if (sum + rate * minutes >= wanted) {
-                long whole = (long) Math.ceil((wanted - sum) / rate - NEARLY);
-                return Optional.of(at.plusSeconds(Math.max(0, whole) * 60));
-            }
-            sum += rate * minutes;
-            at = edge;
-        }
-        return Optional.empty();
+        return reader.over(span, start);
     }
 
-    /**
-     * The last whole minute at which a window is still open: after it the sum exceeds the span.
-     *
-     * @param span the span after which it shuts
-     * @param start the moment from which it counts
-     * @return the moment; empty where it is more than {@value #MOST_DAYS} days away
-     */
+    /** The last whole minute at which a window is still open; see {@link ClockReader#lastMinute}. */
     public Optional<Instant> lastMinute(Span span, Instant start) {
-        return over(span, start).map(end -> {
-            boolean exact = age(span, start, end) <= span.minutes() * (1 + NEARLY);
-            return exact || !end.isAfter(start) ? end : end.minusSeconds(60);
-        });
+        return reader.lastMinute(span, start);
     }
 
     /** Equivalent minutes on the clock of a span between two moments. */
     public double age(Span span, Instant start, Instant end) {
-        if (!end.isAfter(start)) {
-            return 0;
-        }
-        if (span.clock().isEmpty()) {
-            return Duration.between(start, end).toSeconds() / 60.0;
-        }
-        CureClock clock = get(span.clock());
-        double sum = 0;
-        Instant at = start;
-        while (at.isBefore(end)) {
-            Instant edge = edge(clock, at);
-            Instant to = edge.isBefore(end) ? edge : end;
-            sum += rate(clock, at) * Duration.between(at, to).toSeconds() / 60.0;
-            at = to;
-        }
-        return sum;
+        return reader.age(span, start, end);
     }
 
     /** The share of a stretch of time that rests on readings, from 0 to 1; 1 for a stretch of no length. */
@@ -160,9 +101,13 @@ public final class ClockBook {
 
     private CureClock clock(ResinSystem system, CureLaw law, boolean shuts, double warmerK) {
         boolean warmest = shuts && probesDiffer;
-        String id = system.id() + (isOwnLaw(system, law) ? "@" + law.state().key() : "") + warmer(warmerK)
+        String id = system.id()
+                + (isOwnLaw(system, law) ? "@" + law.state().key() : "")
+                + warmer(warmerK)
                 + (warmest ? "/warmest" : "");
-        return clocks.computeIfAbsent(id, i -> make(i, law, shuts, warmerK));
+        CureClock clock = clocks.computeIfAbsent(id, i -> make(i, law, shuts, warmerK));
+        reader.add(clock);
+        return clock;
     }
 
     private CureClock make(String id, CureLaw law, boolean shuts, double warmerK) {
@@ -175,9 +120,8 @@ public final class ClockBook {
                 Temperature t = shuts ? air.warmest(at) : air.coldest(at);
                 sum += law.factorAt(Temperature.ofKelvins(t.kelvins() + warmerK));
             }
-            rates.add(new BigDecimal(sum / samples)
-                    .round(new MathContext(DIGITS))
-                    .doubleValue());
+            rates.add(
+                    new BigDecimal(sum / samples).round(new MathContext(DIGITS)).doubleValue());
         }
         return new CureClock(id, from, STEP_MIN, rates);
     }
@@ -202,19 +146,5 @@ public final class ClockBook {
                 .stripTrailingZeros()
                 .toPlainString();
         return (kelvins > 0 ? "+" : "") + number + "K";
-    }
-
-    private static double rate(CureClock clock, Instant at) {
-        long index = Math.floorDiv(
-                Duration.between(clock.from(), at).toSeconds(), clock.stepMin() * 60L);
-        int i = (int) Math.max(0, Math.min(clock.rates().size() - 1, index));
-        return clock.rates().get(i);
-    }
-
-    /** The next moment at which the clock's step changes. */
-    private static Instant edge(CureClock clock, Instant at) {
-        long stepS = clock.stepMin() * 60L;
-        long index = Math.floorDiv(Duration.between(clock.from(), at).toSeconds(), stepS);
-        return clock.from().plusSeconds((index + 1) * stepS);
     }
 }

@@ -69,11 +69,11 @@ final class Amounts {
     }
 
     private static boolean lays(RecipeStep step) {
-        return step.kind() == StepKind.CUT || (!step.stage().isBlank() && !step.stage().equals("0") && !step.bagged());
+        return step.kind() == StepKind.CUT
+                || (!step.stage().isBlank() && !step.stage().equals("0") && !step.bagged());
     }
 
-    private void cloth(
-            MakeNode node, RecipeStep step, int stage, List<PlyCut> plies, List<Need> needs) {
+    private void cloth(MakeNode node, RecipeStep step, int stage, List<PlyCut> plies, List<Need> needs) {
         boolean cutApart = node.steps().stream()
                 .anyMatch(s -> s.kind() == StepKind.CUT && (node.stage(s) == 0 || node.stage(s) == stage));
         if (step.kind() != StepKind.CUT && cutApart) {
@@ -115,7 +115,9 @@ final class Amounts {
                         Severity.NOTE,
                         node.made().id(),
                         String.format(
-                                Locale.ROOT, "No material of kind %s stands in the definition; it is not counted.", layer.what()),
+                                Locale.ROOT,
+                                "No material of kind %s stands in the definition; it is not counted.",
+                                layer.what()),
                         "the definition"));
             }
         }
@@ -129,13 +131,13 @@ final class Amounts {
                 .max()
                 .orElse(1);
         double kg = shape.area(0).squareMetres() * coats * RELEASE_KG_PER_M2;
-        return chosen(node, Material.Kind.RELEASE)
-                .filter(m -> kg > 0)
-                .map(m -> drawn.need(m, new Mass(kg), "release"));
+        return chosen(node, Material.Kind.RELEASE).filter(m -> kg > 0).map(m -> drawn.need(m, new Mass(kg), "release"));
     }
 
     private Optional<String> chosen(MakeNode node, Material.Kind kind) {
-        Optional<String> named = node.with().get(kind.key()).filter(v -> definition.materials().find(v).isPresent());
+        Optional<String> named = node.with()
+                .get(kind.key())
+                .filter(v -> definition.materials().find(v).isPresent());
         return named.isPresent()
                 ? named
                 : definition.materials().stream()

@@ -49,10 +49,13 @@ public final class Arrivals {
                 continue;
             }
             awaited.add(new Awaited(
-                    d.id(), d.what(), day.atTime(UNPACKED).atZone(definition.shop().zone()).toInstant()));
+                    d.id(),
+                    d.what(),
+                    day.atTime(UNPACKED).atZone(definition.shop().zone()).toInstant()));
             for (String ref : d.needed()) {
                 List<String> steps = tree.starts(ref);
-                steps.forEach(s -> byStep.computeIfAbsent(s, k -> new ArrayList<>()).add(d.id()));
+                steps.forEach(
+                        s -> byStep.computeIfAbsent(s, k -> new ArrayList<>()).add(d.id()));
                 if (steps.isEmpty()) {
                     findings.add(new Finding(
                             Severity.CAUTION,

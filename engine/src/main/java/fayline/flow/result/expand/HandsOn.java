@@ -54,15 +54,14 @@ final class HandsOn {
         List<CrewTime> hands = new ArrayList<>();
         for (int n = least; n <= useful; n++) {
             int crew = n;
-            double person = personMinutes(
-                            step.hands(), node, shape, stage, () -> batches.applyAsInt(crew), findings)
+            double person = personMinutes(step.hands(), node, shape, stage, () -> batches.applyAsInt(crew), findings)
                     * step.crewFactor().getOrDefault(n, 1.0);
             int minutes = (int) Math.ceil(person / n / ROUND_MIN - NEARLY) * ROUND_MIN;
             hands.add(new CrewTime(n, Math.max(ROUND_MIN, minutes)));
         }
-        double atLeast = personMinutes(
-                        step.hands(), node, shape, stage, () -> batches.applyAsInt(least), new ArrayList<>())
-                * step.crewFactor().getOrDefault(least, 1.0);
+        double atLeast =
+                personMinutes(step.hands(), node, shape, stage, () -> batches.applyAsInt(least), new ArrayList<>())
+                        * step.crewFactor().getOrDefault(least, 1.0);
         return new Time(
                 hands,
                 (int) Math.ceil(atLeast - NEARLY),
@@ -96,8 +95,8 @@ final class HandsOn {
                 Finding missing = new Finding(
                         Severity.STOP,
                         node.made().id() + "/" + node.number(),
-                        "A rate counts by " + rate.per() + ", which " + node.made().name()
-                                + " does not state among its sizes; its time is left out.",
+                        "A rate counts by " + rate.per() + ", which "
+                                + node.made().name() + " does not state among its sizes; its time is left out.",
                         "the definition");
                 if (!findings.contains(missing)) {
                     findings.add(missing);
@@ -118,7 +117,13 @@ final class HandsOn {
     }
 
     private List<Figure> figures(
-            RecipeStep step, MakeNode node, Shape shape, int stage, IntSupplier batches, double person, List<CrewTime> hands) {
+            RecipeStep step,
+            MakeNode node,
+            Shape shape,
+            int stage,
+            IntSupplier batches,
+            double person,
+            List<CrewTime> hands) {
         List<Input> inputs = new ArrayList<>();
         for (HandsRate rate : step.hands()) {
             OptionalDouble driver = driver(rate.per(), shape, stage, batches);
@@ -134,7 +139,11 @@ final class HandsOn {
                 .forEach((n, f) -> inputs.add(new Input("factor for a crew of " + n, number(f), Origin.ENTERED)));
         StringBuilder shown = new StringBuilder(number(Math.ceil(person - NEARLY)) + " person-minutes; ");
         for (CrewTime c : hands) {
-            shown.append(c == hands.get(0) ? "" : ", ").append(c.people()).append(": ").append(c.minutes()).append(" min");
+            shown.append(c == hands.get(0) ? "" : ", ")
+                    .append(c.people())
+                    .append(": ")
+                    .append(c.minutes())
+                    .append(" min");
         }
         return List.of(new Figure(
                 "hands-on time",

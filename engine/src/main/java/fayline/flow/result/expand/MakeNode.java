@@ -1,7 +1,7 @@
 package fayline.flow.result.expand;
 
-import fayline.flow.project.design.Make;
 import fayline.flow.project.design.Made;
+import fayline.flow.project.design.Make;
 import fayline.flow.project.recipe.After;
 import fayline.flow.project.recipe.Recipe;
 import fayline.flow.project.recipe.RecipeStep;

@@ -128,8 +128,7 @@ public final class MakeTree {
                 }
             }
         }
-        return node.number() > 1
-                && waitsFor(byMade.get(node.made().id()).get(node.number() - 2), asker, seen);
+        return node.number() > 1 && waitsFor(byMade.get(node.made().id()).get(node.number() - 2), asker, seen);
     }
 
     private static List<String> refs(MakeNode node) {

@@ -55,22 +55,21 @@ final class MixAmounts {
             return Optional.empty();
         }
         List<Input> inputs = new ArrayList<>();
-        Optional<Amount> amount =
-                switch (use.purpose()) {
-                    case "plies" -> plies(node, system.get(), stage, inputs, findings);
-                    case "joint" -> joint(node, use, system.get(), shape, inputs, findings);
-                    case "core-bedding" -> spread(node, use, system.get(), shape.coreAreaM2(stage), inputs, findings);
-                    case "fillet" -> fillet(node, use, system.get(), shape, inputs, findings);
-                    case "coat" -> spread(
-                            node, use, system.get(), shape.area(stage).squareMetres(), inputs, findings);
-                    default -> fixed(node, use, inputs, findings);
-                };
+        Optional<Amount> amount = switch (use.purpose()) {
+            case "plies" -> plies(node, system.get(), stage, inputs, findings);
+            case "joint" -> joint(node, use, system.get(), shape, inputs, findings);
+            case "core-bedding" -> spread(node, use, system.get(), shape.coreAreaM2(stage), inputs, findings);
+            case "fillet" -> fillet(node, use, system.get(), shape, inputs, findings);
+            case "coat" -> spread(node, use, system.get(), shape.area(stage).squareMetres(), inputs, findings);
+            default -> fixed(node, use, inputs, findings);
+        };
         return amount.map(a -> mix(system.get(), use, a, inputs));
     }
 
     private StepMix mix(ResinSystem system, MixUse use, Amount a, List<Input> inputs) {
         Mass toMix = new Mass(a.inPartKg() * (1 + a.waste()));
-        inputs.add(new Input("waste, of what stays in the part", format.percent(new Fraction(a.waste())), a.wasteOrigin()));
+        inputs.add(new Input(
+                "waste, of what stays in the part", format.percent(new Fraction(a.waste())), a.wasteOrigin()));
         Figure figure = new Figure(
                 "mix of " + system.name() + " for " + use.purpose(),
                 format.mass(toMix),
@@ -94,16 +93,15 @@ final class MixAmounts {
             double f = plyMass.fibreKg(zone, stage);
             if (f > 0) {
                 inputs.add(new Input(
-                        zone.name() + ": cloth at fibre mass fraction "
-                                + format.percent(laminate.fibreMassFraction()),
+                        zone.name() + ": cloth at fibre mass fraction " + format.percent(laminate.fibreMassFraction()),
                         format.mass(new Mass(f)),
                         Origin.COMPUTED));
                 if (!laminate.system().equals(system.id())) {
                     findings.add(new Finding(
                             Severity.CAUTION,
                             node.made().id(),
-                            "Laminate " + laminate.name() + " is drawn with " + laminate.system() + " but the recipe mixes "
-                                    + system.id() + ": settle which before mixing.",
+                            "Laminate " + laminate.name() + " is drawn with " + laminate.system()
+                                    + " but the recipe mixes " + system.id() + ": settle which before mixing.",
                             "the definition"));
                 }
             }
@@ -144,8 +142,7 @@ final class MixAmounts {
             radius.ifPresent(q -> findings.add(stop(node, "A fillet's amount must be its radius, as 6 mm.")));
             return Optional.empty();
         }
-        double lengthM = shape.size("fillet")
-                .orElse(shape.jointLengthM() > 0 ? shape.jointLengthM() : shape.edgeM(0));
+        double lengthM = shape.size("fillet").orElse(shape.jointLengthM() > 0 ? shape.jointLengthM() : shape.edgeM(0));
         inputs.add(new Input("length", format.length(new Length(lengthM)), Origin.ENTERED));
         inputs.add(new Input("radius r", format.length(r), Origin.ENTERED));
         inputs.add(density(system));
@@ -174,11 +171,8 @@ final class MixAmounts {
         inputs.add(new Input("amount", node.with().value(use.amount()), Origin.ENTERED));
         if (amount.get() instanceof Length film) {
             inputs.add(density(system));
-            return Optional.of(new Amount(
-                    line(new Area(areaM2), film, system),
-                    waste,
-                    Origin.ENTERED,
-                    "area x film x density"));
+            return Optional.of(
+                    new Amount(line(new Area(areaM2), film, system), waste, Origin.ENTERED, "area x film x density"));
         }
         return Optional.of(new Amount(areaM2 * amount.get().si(), waste, Origin.ENTERED, "area x mass per area"));
     }
@@ -218,13 +212,17 @@ final class MixAmounts {
     }
 
     private static double stays(AdhesiveMass question) {
-        return AdhesiveMassCalculator.calculate(question).inJoint().map(Mass::kilograms).orElse(0.0);
+        return AdhesiveMassCalculator.calculate(question)
+                .inJoint()
+                .map(Mass::kilograms)
+                .orElse(0.0);
     }
 
     private static Input density(ResinSystem system) {
         return new Input(
                 "density of the mix",
-                String.format(java.util.Locale.ROOT, "%.3f g/cm3", system.density().gramsPerCubicCentimetre()),
+                String.format(
+                        java.util.Locale.ROOT, "%.3f g/cm3", system.density().gramsPerCubicCentimetre()),
                 Origin.DATA_SHEET);
     }
 

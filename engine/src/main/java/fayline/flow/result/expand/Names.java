@@ -17,7 +17,10 @@ public final class Names {
 
     /** The name of a material, system, mould, stand, port, part or joint; the id itself where there is none. */
     public String of(String id) {
-        return definition.materials().find(id).map(m -> m.name())
+        return definition
+                .materials()
+                .find(id)
+                .map(m -> m.name())
                 .or(() -> definition.systems().find(id).map(s -> s.name()))
                 .or(() -> definition.shop().stands().find(id).map(s -> s.name()))
                 .or(() -> definition.shop().moulds().find(id).map(m -> m.name()))

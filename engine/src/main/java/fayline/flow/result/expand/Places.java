@@ -44,7 +44,8 @@ final class Places {
             }
             String kind = h.what().name().toLowerCase(java.util.Locale.ROOT);
             String id = project + "/" + node.local(kind + ":" + h.from() + "-" + h.to());
-            List<String> steps = span.stream().map(s -> project + "/" + node.local(s.id())).toList();
+            List<String> steps =
+                    span.stream().map(s -> project + "/" + node.local(s.id())).toList();
             holds.add(new Hold(id, Place.Kind.valueOf(h.what().name()), candidates, count(node, h), steps));
         }
         return holds;
@@ -77,8 +78,12 @@ final class Places {
     }
 
     private List<Double> warmth(MakeNode node, RecipeStep step) {
-        ToDoubleFunction<String> warmer =
-                id -> definition.shop().stands().find(id).map(s -> s.warmer().kelvins()).orElse(0.0);
+        ToDoubleFunction<String> warmer = id -> definition
+                .shop()
+                .stands()
+                .find(id)
+                .map(s -> s.warmer().kelvins())
+                .orElse(0.0);
         return node.recipe().holds().stream()
                 .filter(h -> h.what() == Recipe.Place.STAND)
                 .filter(h -> node.between(h.from(), h.to()).contains(step))

@@ -82,7 +82,8 @@ final class Progress {
         }
         Optional<Instant> finished = left;
         Optional<Instant> ended = facts.ended().or(() -> ended(draft, finished));
-        return new Actual(Optional.of(facts.started()), finished.or(() -> ended), ended, facts.people(), facts.places());
+        return new Actual(
+                Optional.of(facts.started()), finished.or(() -> ended), ended, facts.people(), facts.places());
     }
 
     private Optional<Instant> ended(Draft draft, Optional<Instant> left) {
@@ -111,12 +112,11 @@ final class Progress {
         Instant start = Instant.MIN;
         for (Link link : draft.after()) {
             Actual earlier = actual(link.step());
-            Optional<Instant> from =
-                    switch (link.from()) {
-                        case "start" -> earlier.started();
-                        case "hands-end" -> earlier.handsEnded();
-                        default -> earlier.ended();
-                    };
+            Optional<Instant> from = switch (link.from()) {
+                case "start" -> earlier.started();
+                case "hands-end" -> earlier.handsEnded();
+                default -> earlier.ended();
+            };
             Optional<Instant> open = from.flatMap(f -> clocks.over(link.opens(), f));
             if (open.isEmpty() || open.get().isAfter(shop.now())) {
                 return Actual.NONE;

@@ -29,13 +29,13 @@ final class RecipeCheck {
     /** What is missing. */
     List<Finding> check(MakeNode node, Shape shape) {
         List<Finding> findings = new ArrayList<>();
-        Optional<RecipeStep> bag = node.steps().stream().filter(RecipeStep::bagged).findFirst();
+        Optional<RecipeStep> bag =
+                node.steps().stream().filter(RecipeStep::bagged).findFirst();
         Optional<RecipeStep> mix =
                 node.steps().stream().filter(s -> !s.mixes().isEmpty()).findFirst();
         if (bag.isPresent() && mix.isPresent()) {
-            boolean tested = node.steps().stream()
-                    .takeWhile(s -> !s.equals(mix.get()))
-                    .anyMatch(RecipeCheck::testsForLeaks);
+            boolean tested =
+                    node.steps().stream().takeWhile(s -> !s.equals(mix.get())).anyMatch(RecipeCheck::testsForLeaks);
             if (!tested) {
                 findings.add(new Finding(
                         Severity.CAUTION,
@@ -66,8 +66,8 @@ final class RecipeCheck {
                 .map(s -> new Finding(
                         Severity.CAUTION,
                         node.made().id(),
-                        "Stage " + s + " of " + node.made().name() + " is drawn but no step of " + node.recipe().name()
-                                + " lays it.",
+                        "Stage " + s + " of " + node.made().name() + " is drawn but no step of "
+                                + node.recipe().name() + " lays it.",
                         "the definition"))
                 .toList();
     }

@@ -97,8 +97,10 @@ public final class StepExpander {
         List<Hold> holds = new ArrayList<>();
         Map<String, String> titles = new HashMap<>();
         for (MakeNode node : tree.all()) {
-            node.steps().forEach(s -> titles.put(
-                    node.local(s.id()), names.of(node.made().id()) + ": " + node.with().words(s.title(), names)));
+            node.steps()
+                    .forEach(s -> titles.put(
+                            node.local(s.id()),
+                            names.of(node.made().id()) + ": " + node.with().words(s.title(), names)));
         }
         for (MakeNode node : tree.all()) {
             Shape shape = Shape.of(definition, node.made());

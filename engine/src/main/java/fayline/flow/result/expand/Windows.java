@@ -83,18 +83,16 @@ final class Windows {
         Span opens = after.opens()
                 .map(a -> span(node, a, false, places.coldestK(node, earlier), findings))
                 .orElse(Span.NONE);
-        Optional<Span> shuts =
-                after.shuts().map(a -> span(node, a, true, places.warmestK(node, earlier), findings));
+        Optional<Span> shuts = after.shuts().map(a -> span(node, a, true, places.warmestK(node, earlier), findings));
         Optional<Miss> miss = after.miss()
                 .map(m -> new Miss(
                         node.with().words(m.does(), new Names(definition)),
                         handsOn.personMinutes(m.hands(), node, shape, node.stage(step), findings)));
-        String from =
-                switch (after.from()) {
-                    case START -> "start";
-                    case HANDS_END -> "hands-end";
-                    case END -> "end";
-                };
+        String from = switch (after.from()) {
+            case START -> "start";
+            case HANDS_END -> "hands-end";
+            case END -> "end";
+        };
         List<String> why = new ArrayList<>();
         String opensText = after.opens().map(a -> words(node, a, why)).orElse("");
         String shutsText = after.shuts().map(a -> words(node, a, why)).orElse("");
@@ -139,7 +137,8 @@ final class Windows {
                         + other.map(o -> "its " + o.state().words() + " is taken instead, on the safe side.")
                                 .orElse("nothing is waited for."),
                 "the definition"));
-        return other.flatMap(o -> clocks.span(system, o.state(), shuts, warmerK)).orElse(Span.NONE);
+        return other.flatMap(o -> clocks.span(system, o.state(), shuts, warmerK))
+                .orElse(Span.NONE);
     }
 
     private String words(MakeNode node, Alone alone, List<String> why) {

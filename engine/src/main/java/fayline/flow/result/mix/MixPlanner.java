@@ -49,7 +49,8 @@ public final class MixPlanner {
         Mass none = new Mass(0);
         Mass batch = first.map(Batch::mass).orElse(none);
         // A coat or fillet is finished as it goes: only its batches, not its whole length, must fit the resin's life.
-        boolean asItGoes = AS_IT_GOES.contains(job.mix().purpose()) && !plan.batches().isEmpty() && plan.fitsDay();
+        boolean asItGoes =
+                AS_IT_GOES.contains(job.mix().purpose()) && !plan.batches().isEmpty() && plan.fitsDay();
         List<Finding> findings = new ArrayList<>();
         for (Finding f : plan.findings()) {
             if (asItGoes && f.severity() == Severity.STOP) {
@@ -93,7 +94,9 @@ public final class MixPlanner {
         for (MixJob job : jobs) {
             if (job.mix().toMix().kilograms() > 0) {
                 ResinSystem system = definition.systems().get(job.mix().system());
-                int n = BatchPlanCalculator.calculate(question(system, job)).batches().size();
+                int n = BatchPlanCalculator.calculate(question(system, job))
+                        .batches()
+                        .size();
                 sum += Math.max(n, 1);
             }
         }

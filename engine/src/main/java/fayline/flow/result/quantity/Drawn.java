@@ -96,9 +96,10 @@ public final class Drawn {
         }
         Price price = material.get().price().get();
         return switch (price.per()) {
-            case "m2" -> amount instanceof Area a
-                    ? OptionalDouble.of(price.amount() * a.squareMetres())
-                    : OptionalDouble.empty();
+            case "m2" ->
+                amount instanceof Area a
+                        ? OptionalDouble.of(price.amount() * a.squareMetres())
+                        : OptionalDouble.empty();
             case "m" -> inMetres(material.get(), amount, price.amount());
             case "kg" -> inKilograms(material.get(), amount, price.amount());
             case "each" -> inPieces(material.get(), amount, price.amount());
@@ -111,8 +112,9 @@ public final class Drawn {
             return OptionalDouble.of(perMetre * l.metres());
         }
         if (amount instanceof Area a && material.rollWidth().isPresent()) {
-            return OptionalDouble.of(
-                    perMetre * a.squareMetres() / material.rollWidth().get().value().metres());
+            return OptionalDouble.of(perMetre
+                    * a.squareMetres()
+                    / material.rollWidth().get().value().metres());
         }
         return OptionalDouble.empty();
     }
@@ -139,8 +141,9 @@ public final class Drawn {
             return OptionalDouble.of(perPiece * l.metres() / lengthM);
         }
         if (amount instanceof Area a && material.rollWidth().isPresent()) {
-            return OptionalDouble.of(
-                    perPiece * a.squareMetres() / (lengthM * material.rollWidth().get().value().metres()));
+            return OptionalDouble.of(perPiece
+                    * a.squareMetres()
+                    / (lengthM * material.rollWidth().get().value().metres()));
         }
         return OptionalDouble.empty();
     }

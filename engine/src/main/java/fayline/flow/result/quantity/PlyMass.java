@@ -32,7 +32,8 @@ public final class PlyMass {
     /** Whether a ply is fibre that resin wets, and not core or sheet. */
     public boolean isFibre(String material, boolean core) {
         return !core
-                && definition.materials()
+                && definition
+                        .materials()
                         .find(material)
                         .filter(m -> m.kind() == Material.Kind.CLOTH || m.kind() == Material.Kind.TAPE)
                         .isPresent();
@@ -48,8 +49,8 @@ public final class PlyMass {
             return OptionalDouble.of(m.arealMass().get().value().kilogramsPerSquareMetre());
         }
         if (m.thickness().isPresent() && m.density().isPresent()) {
-            return OptionalDouble.of(
-                    m.thickness().get().value().metres() * m.density().get().value().kilogramsPerCubicMetre());
+            return OptionalDouble.of(m.thickness().get().value().metres()
+                    * m.density().get().value().kilogramsPerCubicMetre());
         }
         return OptionalDouble.empty();
     }
@@ -124,8 +125,8 @@ public final class PlyMass {
     private double sum(Zone zone, int stage, boolean fibre) {
         return definition.laminates().get(zone.laminate()).plies().stream()
                 .filter(p -> (stage == 0 || p.stage() == stage) && isFibre(p.material(), p.core()) == fibre)
-                .mapToDouble(p -> zone.area().squareMetres()
-                        * arealKgPerM2(p.material()).orElse(0))
+                .mapToDouble(p ->
+                        zone.area().squareMetres() * arealKgPerM2(p.material()).orElse(0))
                 .sum();
     }
 }

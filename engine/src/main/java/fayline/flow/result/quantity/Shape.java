@@ -160,8 +160,9 @@ public final class Shape {
             case "step" -> OptionalDouble.of(1);
             case "m2", "coat-m2" -> OptionalDouble.of(areaM2(stage));
             case "ply" -> OptionalDouble.of(laid.size());
-            case "ply-m2" -> OptionalDouble.of(
-                    laid.stream().mapToDouble(p -> p.area().squareMetres()).sum());
+            case "ply-m2" ->
+                OptionalDouble.of(
+                        laid.stream().mapToDouble(p -> p.area().squareMetres()).sum());
             case "m" -> OptionalDouble.of(jointLengthM > 0 && zones.isEmpty() ? jointLengthM : edgeM(stage));
             case "corner" -> OptionalDouble.of(corners(stage));
             case "pleat" -> OptionalDouble.of(pleats(stage));

@@ -72,15 +72,17 @@ public final class Moulds {
                 findings.add(new Finding(
                         Severity.CAUTION,
                         use.mould(),
-                        name + " has been pulled " + use.sinceFull() + " times since its last full release: strip, seal and"
-                                + " release it fully before " + use.next() + ".",
+                        name + " has been pulled " + use.sinceFull()
+                                + " times since its last full release: strip, seal and" + " release it fully before "
+                                + use.next() + ".",
                         "the definition"));
             } else if (!released) {
                 findings.add(new Finding(
                         Severity.STOP,
                         use.mould(),
-                        name + " has been pulled " + use.sinceTouchUp() + " times since its last touch-up and the recipe of "
-                                + use.next() + " has no release step to come: touch it up first.",
+                        name + " has been pulled " + use.sinceTouchUp()
+                                + " times since its last touch-up and the recipe of " + use.next()
+                                + " has no release step to come: touch it up first.",
                         "the definition"));
             }
         }

@@ -43,7 +43,8 @@ final class Presence {
                 if (h.days().contains(day.getDayOfWeek()) && h.to().isAfter(h.from())) {
                     present.add(stretch(day, h.from(), h.to()));
                     if (h.pause().isPresent()) {
-                        breaks.add(stretch(day, h.pause().get().from(), h.pause().get().to()));
+                        breaks.add(stretch(
+                                day, h.pause().get().from(), h.pause().get().to()));
                     }
                 }
             }
@@ -54,8 +55,7 @@ final class Presence {
     }
 
     private static boolean away(Person person, LocalDate day) {
-        return person.absences().stream()
-                .anyMatch(a -> !day.isBefore(a.from()) && !day.isAfter(a.to()));
+        return person.absences().stream().anyMatch(a -> !day.isBefore(a.from()) && !day.isAfter(a.to()));
     }
 
     private Stretch stretch(LocalDate day, LocalTime start, LocalTime end) {

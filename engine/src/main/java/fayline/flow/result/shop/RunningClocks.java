@@ -65,7 +65,8 @@ public final class RunningClocks {
         this.clocks = clocks;
         this.steps = steps;
         this.zone = definition.shop().zone();
-        this.time = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH).withZone(zone);
+        this.time =
+                DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH).withZone(zone);
         this.format = new QuantityFormat(definition.facts().units());
         steps.forEach(s -> byId.put(s.id(), s));
     }
@@ -84,10 +85,10 @@ public final class RunningClocks {
                 definition.systems().find(id).ifPresent(s -> running.addAll(states(step, s, actual)));
             }
         }
-        running.sort(Comparator.comparing(
-                        (ClockRunning c) -> c.at().orElse(Instant.MAX), Comparator.<Instant>naturalOrder())
-                .thenComparing(ClockRunning::step)
-                .thenComparing(ClockRunning::state));
+        running.sort(
+                Comparator.comparing((ClockRunning c) -> c.at().orElse(Instant.MAX), Comparator.<Instant>naturalOrder())
+                        .thenComparing(ClockRunning::step)
+                        .thenComparing(ClockRunning::state));
         return running;
     }
 
@@ -175,7 +176,8 @@ public final class RunningClocks {
                 Math.round(measured * 100) + " %",
                 measured > 0 ? Origin.MEASURED : Origin.ASSUMED));
         if (warmerK != 0) {
-            inputs.add(new Input("stand kept warmer by", String.format(Locale.ROOT, "%.1f K", warmerK), Origin.ENTERED));
+            inputs.add(
+                    new Input("stand kept warmer by", String.format(Locale.ROOT, "%.1f K", warmerK), Origin.ENTERED));
         }
         inputs.add(new Input("air from now on", "as forecast, else as usual", Origin.ASSUMED));
         return new Figure(

@@ -40,7 +40,8 @@ final class Amount {
         if (amount.getClass() == like.getClass()) {
             return Optional.of(amount.si());
         }
-        Optional<Double> width = material.flatMap(m -> m.rollWidth().map(w -> w.value().metres()));
+        Optional<Double> width =
+                material.flatMap(m -> m.rollWidth().map(w -> w.value().metres()));
         Optional<Double> areal =
                 material.flatMap(m -> m.arealMass().map(a -> a.value().kilogramsPerSquareMetre()));
         if (like instanceof Area) {

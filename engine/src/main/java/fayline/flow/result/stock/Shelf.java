@@ -12,8 +12,7 @@ import java.util.Optional;
 
 /** The lots of one thing with what is left of each; taken from first expired, first out. Amounts in SI of the thing's kind. */
 final class Shelf {
-    private static final Comparator<Row> FIRST_OUT = Comparator.comparing(
-                    (Row r) -> r.expires.orElse(LocalDate.MAX))
+    private static final Comparator<Row> FIRST_OUT = Comparator.comparing((Row r) -> r.expires.orElse(LocalDate.MAX))
             .thenComparing(r -> r.from)
             .thenComparing(r -> r.id);
 
@@ -112,6 +111,9 @@ final class Shelf {
     /** Lots that may be used on a day and are not empty, the first to take leading. */
     List<String> lots(Instant at) {
         LocalDate day = at.atZone(zone).toLocalDate();
-        return rows.stream().filter(r -> r.good(day) && r.left > 0).map(r -> r.id).toList();
+        return rows.stream()
+                .filter(r -> r.good(day) && r.left > 0)
+                .map(r -> r.id)
+                .toList();
     }
 }

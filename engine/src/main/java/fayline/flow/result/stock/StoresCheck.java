@@ -72,8 +72,7 @@ public final class StoresCheck {
                 split(need).forEach((component, amount) -> {
                     Thing thing = things.computeIfAbsent(
                             need.of() + "|" + component,
-                            k -> new Thing(
-                                    need.of(), component, need.amount(), new ArrayList<>(), new ArrayList<>()));
+                            k -> new Thing(need.of(), component, need.amount(), new ArrayList<>(), new ArrayList<>()));
                     draw(thing, step, amount, starts);
                 });
             }
@@ -201,8 +200,7 @@ public final class StoresCheck {
             if (here || !d.what().equals(thing.of())) {
                 continue;
             }
-            Optional<Double> amount =
-                    Amount.read(d.quantity()).flatMap(q -> Amount.as(q, thing.kind(), material));
+            Optional<Double> amount = Amount.read(d.quantity()).flatMap(q -> Amount.as(q, thing.kind(), material));
             if (amount.isEmpty()) {
                 findings.add(new Finding(
                         Severity.CAUTION,
@@ -221,7 +219,8 @@ public final class StoresCheck {
 
     /** The share of a delivered mix that one component is. */
     private double share(Thing thing) {
-        return definition.systems()
+        return definition
+                .systems()
                 .find(thing.of())
                 .map(s -> (thing.component().equals("resin") ? s.partsResin() : s.partsHardener())
                         / (s.partsResin() + s.partsHardener()))
@@ -229,7 +228,8 @@ public final class StoresCheck {
     }
 
     private Optional<Shortage> shortage(Shelf shelf, Thing thing) {
-        Instant far = LocalDate.of(9999, 1, 1).atTime(LocalTime.NOON).atZone(zone).toInstant();
+        Instant far =
+                LocalDate.of(9999, 1, 1).atTime(LocalTime.NOON).atZone(zone).toInstant();
         List<Draw> draws = new ArrayList<>(thing.todo());
         draws.sort(Comparator.comparing(d -> d.dated() ? d.at() : far));
         double missing = 0;
@@ -253,8 +253,8 @@ public final class StoresCheck {
 
     private Shortage shortage(Thing thing, Draw first, double missing) {
         Optional<Instant> by = first.dated() ? Optional.of(first.at()) : Optional.empty();
-        Optional<LocalDate> orderBy = by.flatMap(b -> leadDays(thing.of())
-                .map(days -> b.atZone(zone).toLocalDate().minusDays(days)));
+        Optional<LocalDate> orderBy = by.flatMap(b ->
+                leadDays(thing.of()).map(days -> b.atZone(zone).toLocalDate().minusDays(days)));
         LocalDate today = state.now().atZone(zone).toLocalDate();
         return new Shortage(
                 thing.of(),
@@ -267,7 +267,8 @@ public final class StoresCheck {
     }
 
     private Optional<Long> leadDays(String of) {
-        return definition.systems()
+        return definition
+                .systems()
                 .find(of)
                 .flatMap(ResinSystem::leadTime)
                 .or(() -> definition.materials().find(of).flatMap(Material::leadTime))
@@ -279,14 +280,17 @@ public final class StoresCheck {
         s.by().ifPresent(b -> text.append(", first on ").append(b.atZone(zone).toLocalDate()));
         text.append(" at ").append(s.step());
         s.orderBy()
-                .ifPresent(o -> text.append(
-                        s.late() ? ": it should have been ordered by " + o : ": order it by " + o));
+                .ifPresent(o -> text.append(s.late() ? ": it should have been ordered by " + o : ": order it by " + o));
         return new Finding(
-                s.late() ? Severity.STOP : Severity.CAUTION, s.of(), text.append(".").toString(), "the definition");
+                s.late() ? Severity.STOP : Severity.CAUTION,
+                s.of(),
+                text.append(".").toString(),
+                "the definition");
     }
 
     private String name(String of, String component) {
-        String name = definition.systems()
+        String name = definition
+                .systems()
                 .find(of)
                 .map(ResinSystem::name)
                 .or(() -> definition.materials().find(of).map(Material::name))
