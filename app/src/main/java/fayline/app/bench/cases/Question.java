@@ -1,6 +1,8 @@
 package fayline.app.bench.cases;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -14,8 +16,8 @@ import java.util.Map;
 public record Question(Map<String, JsonNode> given, Map<String, JsonNode> borrowed, List<String> asked) {
     /** Copies map and list. */
     public Question {
-        given = Map.copyOf(given);
-        borrowed = Map.copyOf(borrowed);
+        given = Collections.unmodifiableMap(new LinkedHashMap<>(given));
+        borrowed = Collections.unmodifiableMap(new LinkedHashMap<>(borrowed));
         asked = List.copyOf(asked);
     }
 }

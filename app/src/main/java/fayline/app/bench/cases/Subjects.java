@@ -1,5 +1,6 @@
 package fayline.app.bench.cases;
 
+import com.fasterxml.jackson.databind.node.TextNode;
 import fayline.app.bench.cases.Vocabulary.Choice;
 import fayline.app.bench.cases.Vocabulary.NumberInName;
 import fayline.app.usecase.calc.RelationTopic;
@@ -26,9 +27,30 @@ final class Subjects {
                             Pattern.compile("time_at_alpha_(\\d+(?:p\\d+)?)"),
                             new NumberInName("timeAtAlpha", "alphaLevel", "-")),
                     Map.of(),
-                    "cure",
-                    "potlife"),
-            subject("units", Map.of(), Set.of(), Map.of(), Map.of(), "units"));
+                    List.of("cure", "potlife")),
+            subject(
+                    "climate",
+                    Map.of(),
+                    Set.of(),
+                    Map.of(),
+                    // Tables of saturation pressure are made with the finer formula, and formulas must never be mixed
+                    // in a row.
+                    Map.of("saturation", new Choice("formula", TextNode.valueOf("buck"))),
+                    List.of("climate")),
+            subject(
+                    "mixes",
+                    Map.of(),
+                    Set.of(),
+                    Map.of(
+                            Pattern.compile("pot_life_at_(\\d+(?:p\\d+)?)_g"),
+                            new NumberInName("potLife", "mixedMass", "g")),
+                    Map.of(),
+                    List.of("quantities", "mix", "potlife", "totals")),
+            subject("bagging", Map.of(), Set.of(), Map.of(), Map.of(), List.of("bag")),
+            new TopicSubject(
+                    new Vocabulary("vacuum", Map.of(), Set.of(), Map.of(), Map.of(), Map.of("max_drop", "minutes")),
+                    List.of(Topics.ofTerms("vacuum"))),
+            subject("units", Map.of(), Set.of(), Map.of(), Map.of(), List.of("units")));
 
     private Subjects() {}
 
@@ -58,11 +80,11 @@ final class Subjects {
             Set<String> passedOver,
             Map<Pattern, NumberInName> patterns,
             Map<String, Choice> choices,
-            String... topics) {
+            List<String> topics) {
         List<RelationTopic> answering = new ArrayList<>();
         for (String t : topics) {
             answering.add(Topics.ofTerms(t));
         }
-        return new TopicSubject(new Vocabulary(file, terms, passedOver, patterns, choices), answering);
+        return new TopicSubject(new Vocabulary(file, terms, passedOver, patterns, choices, Map.of()), answering);
     }
 }

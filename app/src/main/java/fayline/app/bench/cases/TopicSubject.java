@@ -14,12 +14,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A subject answered by topics of named terms. A word of the tables is a term of the topic written with capitals instead of
  * underscores, unless the {@link Vocabulary} says otherwise.
  */
 final class TopicSubject implements Subject {
+    private static final Pattern OVER_TIME = Pattern.compile(".* in (\\d+(?:\\.\\d+)?) (\\S+)");
+
+    /** A pressure has the second to the power -2; a pressure over a time has -3. */
+    private static final int PRESSURE_TIME = -2;
+
     private final Vocabulary words;
     private final RelationTopic topic;
 
@@ -64,6 +71,34 @@ final class TopicSubject implements Subject {
         return new Answer(values, "");
     }
 
+    /** A limit over a time is given as a rate; a test that names no time of its own takes the limit's. */
+    private void overTime(ObjectNode inputs, String limitWord, String timeWord) {
+        String limit = words.given(limitWord).orElse(limitWord);
+        String time = words.given(timeWord).orElse(timeWord);
+        if (!inputs.has(limit)) {
+            return;
+        }
+        String unit = inputs.path(limit).path("u").asText("");
+        Matcher m = OVER_TIME.matcher(unit);
+        if (m.matches() && !inputs.has(time)) {
+            inputs.putObject(time).put("v", Double.parseDouble(m.group(1))).put("u", m.group(2));
+        } else if (!m.matches() && inputs.path(time).path("v").isNumber() && !isRate(unit)) {
+            JsonNode span = inputs.path(time);
+            ObjectNode rate = Json.object();
+            rate.set("v", inputs.path(limit).path("v"));
+            rate.put(
+                    "u",
+                    unit + "/(" + span.path("v").asText() + " " + span.path("u").asText() + ")");
+            inputs.set(limit, rate);
+        }
+    }
+
+    private static boolean isRate(String unit) {
+        return UnitOfMeasure.parse(unit)
+                .map(u -> u.dimension().time() != PRESSURE_TIME)
+                .orElse(true);
+    }
+
     private Optional<Object> reckon(Question question, Vocabulary.Asked asked) {
         ObjectNode inputs = Json.object();
         Map<String, String> taken = new HashMap<>();
@@ -78,6 +113,7 @@ final class TopicSubject implements Subject {
                 }
             }
         }
+        words.overTime().forEach((limit, time) -> overTime(inputs, limit, time));
         Set<String> together = Set.copyOf(question.asked());
         words.choices().forEach((word, choice) -> {
             if (together.contains(word)) {

@@ -16,18 +16,22 @@ import java.util.regex.Pattern;
  * @param passedOver words that name or describe and say nothing to reckon with
  * @param patterns asked words that carry a number in their name, as {@code time_at_alpha_0p3}
  * @param choices what is chosen because a word is asked
+ * @param overTime words whose unit says over what time they hold ({@code inHg in 5 min}), and the word of that time: where the
+ *     one is left out the other tells it
  */
 record Vocabulary(
         String file,
         Map<String, String> terms,
         Set<String> passedOver,
         Map<Pattern, NumberInName> patterns,
-        Map<String, Choice> choices) {
+        Map<String, Choice> choices,
+        Map<String, String> overTime) {
     Vocabulary {
         terms = Map.copyOf(terms);
         passedOver = Set.copyOf(passedOver);
         patterns = Map.copyOf(patterns);
         choices = Map.copyOf(choices);
+        overTime = Map.copyOf(overTime);
     }
 
     /** The term of a given word; empty if the word is passed over. */

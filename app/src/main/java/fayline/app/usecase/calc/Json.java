@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
 
@@ -22,6 +23,11 @@ public final class Json {
     /** A new empty object. */
     public static ObjectNode object() {
         return MAPPER.createObjectNode();
+    }
+
+    /** A new empty list. */
+    public static ArrayNode array() {
+        return MAPPER.createArrayNode();
     }
 
     /**

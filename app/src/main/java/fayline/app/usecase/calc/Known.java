@@ -44,6 +44,24 @@ public final class Known {
         }
     }
 
+    /**
+     * Takes a value from a result: where it is there, whatever the result says of itself is a caution (a stop beside a value is
+     * the answer no); where it is not, the reason is the result's stop.
+     *
+     * @throws NotCoveredException if the value is not there
+     */
+    public <V> V take(Optional<V> value, Collection<Finding> findings) {
+        if (value.isEmpty()) {
+            throw new NotCoveredException(findings.stream()
+                    .filter(f -> f.severity() == Severity.STOP)
+                    .map(Finding::sentence)
+                    .findFirst()
+                    .orElse("the method gives no answer for these inputs"));
+        }
+        findings.forEach(f -> trace.caution(f.sentence()));
+        return value.get();
+    }
+
     /** Passes a caution on. */
     public void caution(String sentence) {
         trace.caution(sentence);

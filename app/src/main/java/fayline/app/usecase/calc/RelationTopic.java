@@ -2,9 +2,14 @@ package fayline.app.usecase.calc;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.BooleanNode;
+import com.fasterxml.jackson.databind.node.DoubleNode;
+import com.fasterxml.jackson.databind.node.LongNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import fayline.basis.finding.InputProblem;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -63,9 +68,9 @@ public final class RelationTopic implements CalcTopic {
         return about;
     }
 
-    /** The terms by name. */
+    /** The terms by name, in the topic's order. */
     public Map<String, Term> terms() {
-        return Map.copyOf(terms);
+        return Collections.unmodifiableMap(terms);
     }
 
     @Override
@@ -140,39 +145,33 @@ public final class RelationTopic implements CalcTopic {
         return new CalcAnswer(outputs, units, reckoning.methods(), reckoning.sources(), cautions, saysNo);
     }
 
+    /** Writes one output; returns whether it says no. */
     private static boolean write(ObjectNode outputs, Map<String, String> units, Term t, Object v) {
         if (!t.units().isEmpty() && !t.isPlain()) {
             units.put(t.name(), t.unit().text());
         }
+        outputs.set(t.name(), node(t, v, 0));
+        return v instanceof List ? ((List<?>) v).contains(false) : Boolean.FALSE.equals(v);
+    }
+
+    private static JsonNode node(Term t, Object v, int column) {
         if (v instanceof List) {
-            ArrayNode array = outputs.putArray(t.name());
-            boolean no = false;
-            for (Object item : (List<?>) v) {
-                if (item instanceof Boolean) {
-                    array.add((Boolean) item);
-                    no |= !((Boolean) item);
-                } else if (item instanceof String) {
-                    array.add((String) item);
-                } else if (t.shape() == Term.Shape.COUNT) {
-                    array.add(Math.round((Double) item));
-                } else {
-                    array.add(t.unit().fromSi((Double) item));
-                }
+            ArrayNode array = Json.array();
+            List<?> items = (List<?>) v;
+            for (int i = 0; i < items.size(); i++) {
+                array.add(node(t, items.get(i), Math.min(i, t.units().size() - 1)));
             }
-            return no;
+            return array;
         }
         if (v instanceof Boolean) {
-            outputs.put(t.name(), (Boolean) v);
-            return !((Boolean) v);
+            return BooleanNode.valueOf((Boolean) v);
         }
         if (v instanceof String) {
-            outputs.put(t.name(), (String) v);
-        } else if (t.shape() == Term.Shape.COUNT) {
-            outputs.put(t.name(), Math.round((Double) v));
-        } else {
-            outputs.put(t.name(), t.unit().fromSi((Double) v));
+            return TextNode.valueOf((String) v);
         }
-        return false;
+        return t.shape() == Term.Shape.COUNT
+                ? LongNode.valueOf(Math.round((Double) v))
+                : DoubleNode.valueOf(t.units().get(Math.max(0, column)).fromSi((Double) v));
     }
 
     private CalcInputException nothingFollows(Reckoning reckoning, JsonNode inputs) {

@@ -150,7 +150,8 @@ final class TermReader {
 
     private static Double inUnit(Term t, double number, String symbol, UnitOfMeasure expected) {
         Optional<UnitOfMeasure> unit = UnitOfMeasure.parse(symbol);
-        boolean bare = symbol.isEmpty() || "-".equals(symbol);
+        // A dash says that the number is meant as a plain ratio; nothing at all may be a unit forgotten.
+        boolean bare = symbol.isEmpty();
         if (unit.isEmpty()
                 || !unit.get().dimension().equals(expected.dimension())
                 || (bare && !t.isPlain() && expected.factor() != 1)) {

@@ -63,7 +63,7 @@ final class PotLifeTopic {
                         "J/mol",
                         "activation energy; without it a factor of two per 10 K is assumed"),
                 number("gasConstant", "J/(mol K)", "molar gas constant that belongs to the activation energy"),
-                number("mass", "g", "the mixed mass; the data sheet's own where it is not given"),
+                number("mixedMass", "g", "the mixed mass; the data sheet's own where it is not given"),
                 Term.text("shape", "how the mix stands: cup or tray"),
                 Term.yesNo("thickened", "whether a thickener was stirred in"),
                 number("exponent", "-", "exponent n between the two data-sheet masses"),
@@ -72,9 +72,14 @@ final class PotLifeTopic {
 
     private static List<Relation> relations() {
         return List.of(
-                of("exponent", TWO_POINTS + " [temperature] [tempRef]", PotLifeTopic::exponent),
-                of("potLife", TWO_POINTS + " [mass]" + CIRCUMSTANCES, PotLifeTopic::potLife),
-                of("potLife", ONE_POINT + " [mass]" + CIRCUMSTANCES, PotLifeTopic::potLife));
+                exponent(),
+                of("potLife", TWO_POINTS + " [mixedMass]" + CIRCUMSTANCES, PotLifeTopic::potLife),
+                of("potLife", ONE_POINT + " [mixedMass]" + CIRCUMSTANCES, PotLifeTopic::potLife));
+    }
+
+    /** The exponent between two data-sheet masses. */
+    static Relation exponent() {
+        return of("exponent", TWO_POINTS + " [temperature] [tempRef]", PotLifeTopic::exponent);
     }
 
     private static Object exponent(Known k) {
@@ -85,7 +90,7 @@ final class PotLifeTopic {
     }
 
     private static Object potLife(Known k) {
-        return potLife(k, k.maybe("mass", Mass::new)).si();
+        return potLife(k, k.maybe("mixedMass", Mass::new)).si();
     }
 
     /** The pot life of a mass; method, source and cautions are left with {@code k}. */

@@ -3,8 +3,10 @@ package fayline.app.usecase.calc.topic;
 import fayline.app.usecase.calc.CalcInputException;
 import fayline.app.usecase.calc.CalcTopic;
 import fayline.app.usecase.calc.RelationTopic;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Every topic there is. */
 public final class Topics {
@@ -12,17 +14,28 @@ public final class Topics {
 
     /** The topics, in the order in which they are listed. */
     public static List<CalcTopic> all() {
-        return List.copyOf(ofTerms());
+        List<CalcTopic> all = new ArrayList<>(ofTerms());
+        all.add(new PlanAuditTopic());
+        return List.copyOf(all);
     }
 
     /** The topics that are made of terms and relations. */
     public static List<RelationTopic> ofTerms() {
-        return List.of(CureTopic.topic(), PotLifeTopic.topic(), UnitsTopic.topic());
+        return List.of(
+                CureTopic.topic(),
+                PotLifeTopic.topic(),
+                ClimateTopic.topic(),
+                QuantitiesTopic.topic(),
+                MixTopic.topic(),
+                BagTopic.topic(),
+                VacuumTopic.topic(),
+                AirfoilTopic.topic(),
+                UnitsTopic.topic());
     }
 
-    /** A topic of terms and relations by its name. */
+    /** A topic of terms and relations by its name; {@code totals} is how a whole mix follows from quantities. */
     public static RelationTopic ofTerms(String name) {
-        return ofTerms().stream()
+        return Stream.concat(ofTerms().stream(), Stream.of(MixTopic.totals()))
                 .filter(t -> t.name().equals(name))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no topic of terms is named " + name));
