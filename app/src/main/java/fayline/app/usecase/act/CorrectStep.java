@@ -69,7 +69,7 @@ public final class CorrectStep {
         Checks checks = new Checks(definitions.get(0));
         checks.person("by", sent.by());
         checks.text("why", why, sent.live());
-        mended.ifPresent(m -> check(checks, m));
+        mended.ifPresent(m -> check(checks, sent, m));
         Value.Fields with = mended.map(m -> fields(wrong, m)).orElse(Value.Fields.NONE);
         if (mended.isPresent() && with.fields().isEmpty()) {
             checks.stop("correction", "nothing", "what holds instead", "give the right time, people, text or value");
@@ -86,10 +86,10 @@ public final class CorrectStep {
                 mended.isPresent() ? payload.with("with", with) : payload.with("withdrawn", "yes")));
     }
 
-    private void check(Checks checks, Mended m) {
+    private void check(Checks checks, Sent sent, Mended m) {
         m.people().forEach(p -> checks.person("people", p));
         checks.places(m.places());
-        m.at().ifPresent(t -> checks.time(t, shop.now()));
+        m.at().ifPresent(t -> checks.time(sent, t, shop.now()));
         if (!m.signed().isEmpty()) {
             checks.person("signed", m.signed());
         }

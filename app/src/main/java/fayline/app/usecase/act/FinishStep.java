@@ -50,7 +50,7 @@ public final class FinishStep {
         Optional<FoundStep> found = checks.step(step);
         checks.person("by", sent.by());
         people.forEach(p -> checks.person("people", p));
-        checks.time(at, shop.now());
+        checks.time(sent, at, shop.now());
         if (!signed.isEmpty()) {
             checks.person("signed", signed);
         }

@@ -37,7 +37,7 @@ public final class NoteStep {
             checks.step(step);
             checks.person("by", sent.by());
             checks.text("text", text, true);
-            checks.time(when, shop.now());
+            checks.time(sent, when, shop.now());
             if (!checks.problems().isEmpty()) {
                 return Outcome.refused("The note was not recorded.", checks.problems());
             }

@@ -54,7 +54,7 @@ public final class StartStep {
         checks.people("people", people);
         checks.places(places);
         checks.text("which-way", whichWay, false);
-        checks.time(at, shop.now());
+        checks.time(sent, at, shop.now());
         if (found.isEmpty() || !checks.problems().isEmpty()) {
             return Outcome.refused("The start was not recorded.", checks.problems());
         }

@@ -52,7 +52,7 @@ public final class TakeReading {
             Instant at = measured.at().orElseGet(() -> shop.timeOf(sent));
             Checks checks = new Checks(definition.get());
             checks.person("by", sent.by());
-            checks.time(at, shop.now());
+            checks.time(sent, at, shop.now());
             measured.values().forEach((name, typed) -> checks.text(name, typed, false));
             if (measured.kind().equals(CLIMATE)) {
                 checkAir(checks, measured);

@@ -5,16 +5,17 @@ import java.util.UUID;
 /**
  * Who sends something, under which id.
  *
- * @param client the id: 8 to 64 of {@code a-z 0-9 -}, made by the sender; sent twice it makes one entry
+ * @param client the id, made by the sender: a random number of at least 16 hexadecimal digits and hyphens, as a UUID; sent
+ *     twice it makes one entry. Events of a history file have {@code h-} and 40 digits taken from their content
  * @param by who did it: a person of the crew, as picked on the page
  * @param live whether it is done now at the bench; otherwise it is told afterwards, and what happened is not refused
  */
 public record Sent(String client, String by, boolean live) {
     /** Checks the id. */
     public Sent {
-        if (!client.matches("[a-z0-9][a-z0-9-]{7,63}")) {
-            throw new IllegalArgumentException("client id \"" + client
-                    + "\": expected 8 to 64 of a-z, 0-9 and hyphens, beginning with a letter or digit");
+        if (!client.matches("[0-9a-f][0-9a-f-]{15,63}|h-[0-9a-f]{40}")) {
+            throw new IllegalArgumentException(
+                    "client id \"" + client + "\": expected 16 to 64 hexadecimal digits and hyphens, as a UUID");
         }
     }
 

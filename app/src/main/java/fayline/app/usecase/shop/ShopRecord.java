@@ -32,7 +32,7 @@ public final class ShopRecord {
     private final EntryLog log;
     private final Clock clock;
     private final Map<String, Version> definitions = new HashMap<>();
-    private final Map<String, Instant> happened = new HashMap<>();
+    private final Map<String, Known> known = new HashMap<>();
     private final RecordFold fold = new RecordFold();
     private RecordState state = RecordState.EMPTY;
 
@@ -72,7 +72,7 @@ public final class ShopRecord {
         if (log.head().seq() != state.head().seq()) {
             for (Entry e : log.read(state.head().seq() + 1)) {
                 fold.take(e);
-                happened.put(e.client(), happened(e));
+                known.put(e.client(), new Known(e.seq(), happened(e)));
             }
             state = fold.state();
         }
@@ -90,8 +90,16 @@ public final class ShopRecord {
     /** Whether an entry stands under an id. */
     public synchronized boolean knows(String client) {
         state();
-        return happened.containsKey(client);
+        return known.containsKey(client);
     }
+
+    /** The place of the entry that stands under an id. */
+    public synchronized Optional<Long> seqOf(String client) {
+        state();
+        return Optional.ofNullable(known.get(client)).map(Known::seq);
+    }
+
+    private record Known(long seq, Instant happened) {}
 
     /**
      * The time at which something happens for which no time is given: the present minute, or what was taken for it when the
@@ -99,7 +107,8 @@ public final class ShopRecord {
      */
     public synchronized Instant timeOf(Sent sent) {
         state();
-        return happened.getOrDefault(sent.client(), minute());
+        Known before = known.get(sent.client());
+        return before == null ? minute() : before.happened();
     }
 
     /** The entries from one on. */
@@ -198,12 +207,12 @@ public final class ShopRecord {
         // Between two saves files can only be removed, so both numbers together name one state of the files.
         String key = files.size() + " "
                 + files.values().stream().mapToLong(KeptFile::seq).max().orElse(0);
-        Version known = definitions.get(project);
-        if (known == null || !known.key().equals(key)) {
-            known = new Version(key, DefinitionReader.read(folder(files)));
-            definitions.put(project, known);
+        Version last = definitions.get(project);
+        if (last == null || !last.key().equals(key)) {
+            last = new Version(key, DefinitionReader.read(folder(files)));
+            definitions.put(project, last);
         }
-        return known;
+        return last;
     }
 
     private record Version(String key, DefinitionRead read) {}

@@ -1,0 +1,181 @@
+package fayline.app.usecase.folder;
+
+import fayline.flow.record.Entry;
+import fayline.flow.record.EntryKind;
+import fayline.flow.record.Value;
+import fayline.store.file.kind.HistoryKind;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** Writes entries as a history file that reads in again to the same record. */
+final class HistoryText {
+    private static final String HEAD =
+            "# What the record holds beyond the other history files. Written by export; read in again"
+                    + " by import.\nhistory:\n";
+    private final ZoneId zone;
+    private final Map<Long, String> clients;
+    private final StringBuilder out = new StringBuilder(HEAD);
+
+    /**
+     * A writer.
+     *
+     * @param zone the shop's zone
+     * @param clients the id of every entry by its sequence number
+     */
+    HistoryText(ZoneId zone, Map<Long, String> clients) {
+        this.zone = zone;
+        this.clients = clients;
+    }
+
+    /** The file so far. */
+    String text() {
+        return out.toString();
+    }
+
+    /** Writes one entry; kinds that are no events are passed over. */
+    void add(Entry e) {
+        Optional<EntryKind> kind = EntryKind.of(e.kind());
+        if (kind.isEmpty()) {
+            return;
+        }
+        Value.Fields f = e.fields();
+        switch (kind.get()) {
+            case STEP_STARTED -> {
+                begin(e, "start", f);
+                work(f);
+            }
+            case STEP_FINISHED -> {
+                begin(e, "finish", f);
+                work(f);
+            }
+            case STEP_NOTED -> {
+                begin(e, "note", f);
+                text("text", f.text("text"));
+            }
+            case READING_TAKEN -> {
+                begin(e, "reading", f);
+                plain("kind", f.text("kind"));
+                measured(f);
+            }
+            case CORRECTED -> correct(e, f);
+            case FILE_SAVED, FILE_REMOVED, PROJECT_ADDED, FOLDER_IMPORTED, PLAN_PUBLISHED -> {}
+        }
+    }
+
+    private void correct(Entry e, Value.Fields f) {
+        begin(e, "correct", f);
+        String named = clients.get(f.whole("entry").orElse(0L));
+        plain("corrects", named == null ? "" : named);
+        text("text", f.text("why"));
+        if (f.text("withdrawn").equals("yes")) {
+            plain("withdrawn", "yes");
+            return;
+        }
+        Value.Fields with = f.inner("with");
+        if (!with.text("at").isEmpty()) {
+            plain("to", local(Instant.parse(with.text("at"))));
+        }
+        work(with);
+        text("instead", with.text("text"));
+        measured(with);
+    }
+
+    private void begin(Entry e, String act, Value.Fields f) {
+        Instant at = f.text("at").isEmpty() ? e.taken() : Instant.parse(f.text("at"));
+        out.append("  - id: ").append(e.client()).append('\n');
+        plain("at", local(at));
+        // Of a correction only the mended time counts; when it was made is told for the reader alone.
+        Instant counts = f.inner("with").text("at").isEmpty()
+                ? at
+                : Instant.parse(f.inner("with").text("at"));
+        if (isTwice(counts)) {
+            text("offset", zone.getRules().getOffset(counts).getId().replace("Z", "+00:00"));
+        }
+        plain("by", e.by());
+        plain("do", act);
+        plain("step", f.text("step").substring(f.text("step").indexOf('/') + 1));
+    }
+
+    /** Whether the shop's clock shows this time twice, because it is put back. */
+    private boolean isTwice(Instant at) {
+        return zone.getRules()
+                        .getValidOffsets(LocalDateTime.ofInstant(at, zone))
+                        .size()
+                > 1;
+    }
+
+    private String local(Instant at) {
+        return LocalDateTime.ofInstant(at, zone).truncatedTo(ChronoUnit.SECONDS).toString();
+    }
+
+    private void work(Value.Fields f) {
+        list("people", f.texts("people"));
+        list("places", f.texts("places"));
+        text("which-way", f.text("which-way"));
+        plain("signed", f.text("signed"));
+    }
+
+    private void measured(Value.Fields f) {
+        plain("of", f.text("of"));
+        text("station", f.text("station"));
+        text("state", f.text("state"));
+        Value.Fields values = f.inner("values");
+        HistoryKind.AS_TYPED.forEach(k -> text(k, values.text(k)));
+    }
+
+    private void plain(String key, String word) {
+        if (!word.isEmpty()) {
+            out.append("    ").append(key).append(": ").append(word).append('\n');
+        }
+    }
+
+    private void list(String key, List<String> words) {
+        if (!words.isEmpty()) {
+            out.append("    ")
+                    .append(key)
+                    .append(": [")
+                    .append(String.join(", ", words))
+                    .append("]\n");
+        }
+    }
+
+    private void text(String key, String text) {
+        if (!text.isEmpty()) {
+            out.append("    ").append(key).append(": ").append(quoted(text)).append('\n');
+        }
+    }
+
+    /** A text in double quotes as YAML 1.2 reads it back unchanged. */
+    static String quoted(String text) {
+        StringBuilder b = new StringBuilder("\"");
+        text.codePoints().forEach(c -> {
+            switch (c) {
+                case '"' -> b.append("\\\"");
+                case '\\' -> b.append("\\\\");
+                case '\n' -> b.append("\\n");
+                case '\t' -> b.append("\\t");
+                case '\r' -> b.append("\\r");
+                default -> {
+                    if (c < 0x20
+                            || c >= 0x7f && c < 0xa0
+                            || c == 0x2028
+                            || c == 0x2029
+                            || c == 0xfeff
+                            || c == 0xfffe
+                            || c == 0xffff) {
+                        b.append(String.format(Locale.ROOT, "\\u%04x", c));
+                    } else {
+                        b.appendCodePoint(c);
+                    }
+                }
+            }
+        });
+        return b.append('"').toString();
+    }
+}

@@ -1,0 +1,85 @@
+package fayline.app.usecase.view;
+
+import fayline.app.usecase.shop.ShopRecord;
+import fayline.app.usecase.shop.UnreadableDefinitionException;
+import fayline.flow.planner.PlanSolver;
+import fayline.flow.planner.SerialPlanner;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Computes what the shop looks like now: results of every project, one plan over all, its audit, and what moved. The picture
+ * is kept until an entry comes or a quarter of an hour has passed, so that pages answer at once.
+ */
+public final class LookAtShop {
+    private static final Duration FRESH = Duration.ofMinutes(15);
+
+    private final ShopRecord shop;
+    private final PlanSolver planner;
+    private final Morning morning;
+    private Optional<Kept> kept = Optional.empty();
+
+    /** With the serial planner. */
+    public LookAtShop(ShopRecord shop) {
+        this(shop, new SerialPlanner());
+    }
+
+    /** With a planner. */
+    public LookAtShop(ShopRecord shop, PlanSolver planner) {
+        this.shop = shop;
+        this.planner = planner;
+        this.morning = new Morning(planner);
+    }
+
+    private record Kept(long seq, long quarter, Picture picture, List<Moved> moved) {}
+
+    /**
+     * Looks.
+     *
+     * @param project the project to see; empty for the first
+     * @return what is seen; empty while the shop has no such project
+     * @throws UnreadableDefinitionException if the project's definition cannot be read
+     */
+    public Optional<ShopView> look(String project) {
+        List<String> projects = shop.state().projects();
+        if (projects.isEmpty() || !project.isEmpty() && !projects.contains(project)) {
+            return Optional.empty();
+        }
+        String chosen = project.isEmpty() ? projects.get(0) : project;
+        shop.readDefinition(chosen);
+        return kept().flatMap(k -> k.picture().project(chosen).map(s -> view(k, s)));
+    }
+
+    private synchronized Optional<Kept> kept() {
+        Instant now = shop.minute();
+        long seq = shop.state().head().seq();
+        long quarter = now.getEpochSecond() / FRESH.toSeconds();
+        if (kept.isEmpty() || kept.get().seq() != seq || kept.get().quarter() != quarter) {
+            kept = Picture.of(shop, now, planner)
+                    .map(p -> new Kept(p.record().head().seq(), quarter, p, morning.moved(shop, p)));
+        }
+        return kept;
+    }
+
+    private ShopView view(Kept k, Picture.Seen seen) {
+        Picture p = k.picture();
+        return new ShopView(
+                p.now(),
+                p.work().zone(),
+                p.projects().stream()
+                        .map(s -> s.definition().facts())
+                        .map(f -> new ShopView.ProjectName(f.id(), f.name(), f.serial()))
+                        .toList(),
+                seen.definition(),
+                seen.state(),
+                seen.result(),
+                p.work(),
+                p.plan(),
+                p.audit(),
+                k.moved(),
+                p.record(),
+                shop.problems(seen.definition().facts().id()));
+    }
+}

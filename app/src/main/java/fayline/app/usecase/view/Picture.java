@@ -1,0 +1,54 @@
+package fayline.app.usecase.view;
+
+import fayline.app.usecase.shop.ShopRecord;
+import fayline.flow.audit.BrokenRule;
+import fayline.flow.audit.PlanAuditor;
+import fayline.flow.plan.Plan;
+import fayline.flow.plan.Work;
+import fayline.flow.planner.PlanSolver;
+import fayline.flow.project.Definition;
+import fayline.flow.record.RecordState;
+import fayline.flow.result.ProjectCalculator;
+import fayline.flow.result.ProjectResult;
+import fayline.flow.result.ShopWork;
+import fayline.flow.result.state.ShopState;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything computed of a shop at a moment, all projects at once.
+ *
+ * @param now the moment
+ * @param record what the entries amount to
+ * @param projects each project that can be read
+ * @param work the work of all
+ * @param plan the plan of all
+ * @param audit what the plan breaks
+ */
+record Picture(Instant now, RecordState record, List<Seen> projects, Work work, Plan plan, List<BrokenRule> audit) {
+    record Seen(Definition definition, ShopState state, ProjectResult result) {}
+
+    /** Computes; empty where no project can be read. */
+    static Optional<Picture> of(ShopRecord shop, Instant now, PlanSolver planner) {
+        RecordState record = shop.state();
+        List<Seen> seen = new ArrayList<>();
+        for (Definition d : shop.definitions()) {
+            ShopState state = RecordedState.of(record, d.facts().id(), now);
+            seen.add(new Seen(d, state, ProjectCalculator.calculate(d, state)));
+        }
+        if (seen.isEmpty()) {
+            return Optional.empty();
+        }
+        Work work = ShopWork.combine(seen.stream().map(Seen::result).toList());
+        Plan plan = planner.plan(work);
+        return Optional.of(new Picture(now, record, seen, work, plan, new PlanAuditor().audit(work, plan)));
+    }
+
+    Optional<Seen> project(String id) {
+        return projects.stream()
+                .filter(s -> id.isEmpty() || s.definition().facts().id().equals(id))
+                .findFirst();
+    }
+}

@@ -1,0 +1,65 @@
+package fayline.app.usecase.view;
+
+import fayline.basis.finding.InputProblem;
+import fayline.flow.audit.BrokenRule;
+import fayline.flow.plan.Plan;
+import fayline.flow.plan.Work;
+import fayline.flow.project.Definition;
+import fayline.flow.record.RecordState;
+import fayline.flow.result.ProjectResult;
+import fayline.flow.result.state.ShopState;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+
+/**
+ * A shop at a moment, seen from one of its projects. The plan sees all projects, the rest shows the chosen one.
+ *
+ * @param now the moment, on a whole minute
+ * @param zone the shop's zone
+ * @param projects all projects, in the order in which they joined
+ * @param definition the chosen project's definition
+ * @param state what has happened to it, as the calculator was told
+ * @param result what follows from both
+ * @param work the work of all projects
+ * @param plan the plan of all projects
+ * @param audit every rule that the plan breaks, as the auditor finds it
+ * @param moved what moved since the plan that counted this morning, or that was published since, soonest first
+ * @param record what the entries amount to
+ * @param problems cautions about the chosen project's definition
+ */
+public record ShopView(
+        Instant now,
+        ZoneId zone,
+        List<ProjectName> projects,
+        Definition definition,
+        ShopState state,
+        ProjectResult result,
+        Work work,
+        Plan plan,
+        List<BrokenRule> audit,
+        List<Moved> moved,
+        RecordState record,
+        List<InputProblem> problems) {
+    /** Copies the lists. */
+    public ShopView {
+        projects = List.copyOf(projects);
+        audit = List.copyOf(audit);
+        moved = List.copyOf(moved);
+        problems = List.copyOf(problems);
+    }
+
+    /** The id of the chosen project. */
+    public String project() {
+        return definition.facts().id();
+    }
+
+    /**
+     * A project by its name.
+     *
+     * @param id its id
+     * @param name the aircraft's name
+     * @param serial its serial
+     */
+    public record ProjectName(String id, String name, String serial) {}
+}
