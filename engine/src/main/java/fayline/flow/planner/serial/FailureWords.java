@@ -29,13 +29,14 @@ final class FailureWords {
         String till = net.time.words(net.horizon);
         return switch (failure.obstacle().orElseThrow()) {
             case PEOPLE, COMPANY ->
-                String.format(
-                        Locale.ROOT,
-                        "Before %s there is no time when %s%s can do it%s. More hours, more hands or fewer other steps would help.",
-                        till,
-                        people(task),
-                        skills(task.step.skills()),
-                        task.step.accompanied() ? " with a second person in the shop" : "");
+                hardWindow(task)
+                        + String.format(
+                                Locale.ROOT,
+                                "Before %s there is no time when %s%s can do it%s. More hours, more hands or fewer other steps would help.",
+                                till,
+                                people(task),
+                                skills(task.step.skills()),
+                                task.step.accompanied() ? " with a second person in the shop" : "");
             case PLACE, HOLD -> place(task, failure.clash(), till);
             case AIR ->
                 "Before " + till + " dusty and wet work leave no time for it in the room of its stand. Another room, or"
@@ -45,6 +46,15 @@ final class FailureWords {
                         + task.step.watchMin()
                         + " min), whenever it is put. Come in once more, or begin earlier in the day.";
         };
+    }
+
+    /** The hard window that the step must meet, where it has one: then the hours alone are not the reason. */
+    private String hardWindow(Task task) {
+        return task.needs.stream()
+                .filter(n -> n.isHard() && net.task(n.task()).isTodo())
+                .findFirst()
+                .map(n -> opening(n) + ". ")
+                .orElse("");
     }
 
     private static String people(Task task) {
@@ -91,13 +101,7 @@ final class FailureWords {
 
     private String window(Need need) {
         Task earlier = net.task(need.task());
-        String words = "It must start at most " + span(need.shut()) + " after the "
-                + switch (need.moment()) {
-                    case "start" -> "start";
-                    case "hands-end" -> "hands' end";
-                    default -> "end";
-                }
-                + " of \"" + earlier.step.title() + "\" of " + earlier.step.made();
+        String words = opening(need);
         if (!earlier.isTodo()) {
             words += ", which was before " + net.time.words(need.lastAt(net.time, scene.placed(need.task())));
             return words + ", and cannot any more. Decide what is to be done to it, and give the window its price.";
@@ -105,6 +109,17 @@ final class FailureWords {
         return words
                 + ", and no people, hours and places before " + net.time.words(net.horizon)
                 + " allow that. More hands, longer hours that day, a slower system, or a price for the window would help.";
+    }
+
+    private String opening(Need need) {
+        Task earlier = net.task(need.task());
+        return "It must start at most " + span(need.shut()) + " after the "
+                + switch (need.moment()) {
+                    case "start" -> "start";
+                    case "hands-end" -> "hands' end";
+                    default -> "end";
+                }
+                + " of \"" + earlier.step.title() + "\" of " + earlier.step.made();
     }
 
     private static String span(Span span) {

@@ -12,9 +12,9 @@ import java.util.Locale;
 import java.util.Map;
 
 /** Times of one work as whole minutes from a quarter hour at or before its now, and spans on its clocks. */
-final class TimeLine {
+public final class TimeLine {
     /** Later than anything, and still safe to add to. */
-    static final int FOREVER = 1 << 29;
+    public static final int FOREVER = 1 << 29;
 
     private static final double PART = 1e-6;
     private static final double ROUND_OFF = 1e-9;
@@ -24,7 +24,12 @@ final class TimeLine {
     private final ZoneId zone;
     private final Map<String, Rates> clocks = new HashMap<>();
 
-    TimeLine(Work work) {
+    /**
+     * The times of a work.
+     *
+     * @param work the work; each of its clocks has at least one rate, all positive
+     */
+    public TimeLine(Work work) {
         baseMin = Math.floorDiv(Math.floorDiv(work.now().getEpochSecond(), 60L), 15L) * 15L;
         zone = work.zone();
         for (CureClock clock : work.clocks()) {
@@ -33,12 +38,12 @@ final class TimeLine {
     }
 
     /** Whole minutes, rounded down. */
-    int floor(Instant at) {
+    public int floor(Instant at) {
         return clamp(Math.floorDiv(at.getEpochSecond(), 60L) - baseMin);
     }
 
     /** Whole minutes, rounded up. */
-    int ceil(Instant at) {
+    public int ceil(Instant at) {
         long s = at.getEpochSecond() + (at.getNano() > 0 ? 1 : 0);
         return clamp(-Math.floorDiv(-s, 60L) - baseMin);
     }
@@ -47,7 +52,8 @@ final class TimeLine {
         return (int) Math.max(-FOREVER, Math.min(FOREVER, minutes));
     }
 
-    Instant at(int minute) {
+    /** The moment of a minute. */
+    public Instant at(int minute) {
         return Instant.ofEpochSecond((baseMin + minute) * 60L);
     }
 
@@ -56,7 +62,8 @@ final class TimeLine {
         return -Math.floorDiv(-minute, raster) * raster;
     }
 
-    String words(int minute) {
+    /** A minute in words of the shop's zone, as {@code Tue 3 Mar 07:30}. */
+    public String words(int minute) {
         return minute >= FOREVER ? "never" : words(at(minute), zone);
     }
 
@@ -69,7 +76,7 @@ final class TimeLine {
     }
 
     /** The first whole minute at which a span that counts from m is over. */
-    int over(int m, Span span) {
+    public int over(int m, Span span) {
         double minutes = span.minutes() * (1 - PART);
         if (span.clock().isEmpty()) {
             return clamp(m + (long) Math.ceil(minutes));
@@ -79,7 +86,7 @@ final class TimeLine {
     }
 
     /** The last whole minute at which a span that counts from m is not exceeded. */
-    int last(int m, Span span) {
+    public int last(int m, Span span) {
         double minutes = span.minutes() * (1 + PART);
         if (span.clock().isEmpty()) {
             return clamp(m + (long) Math.floor(minutes));

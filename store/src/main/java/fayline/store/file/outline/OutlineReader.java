@@ -2,16 +2,24 @@ package fayline.store.file.outline;
 
 import fayline.basis.geometry.Outline;
 import fayline.basis.geometry.Outline.Point;
+import fayline.basis.geometry.OutlineTopology;
+import fayline.basis.units.Length;
+import fayline.basis.units.QuantityKind;
+import fayline.basis.units.QuantityParser;
+import fayline.basis.units.UnreadableQuantityException;
+import fayline.store.file.yaml.Nearest;
 import fayline.store.file.yaml.Problems;
 import fayline.store.file.yaml.Tree;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.function.Function;
 
-/** Makes outlines of what a definition says about them. */
+/** Makes outlines of what a definition says about them, and tells what keeps them from being one. */
 public final class OutlineReader {
+    private static final double NOT_STATED = -1;
     private final Function<String, Optional<String>> texts;
     private final SortedSet<String> paths;
     private final Problems problems;
@@ -29,27 +37,166 @@ public final class OutlineReader {
         this.problems = problems;
     }
 
-    /** Reads an outline. */
+    /** Reads an outline whose mapping was checked; empty where something was refused. */
     public Optional<Outline> read(Tree at) {
-        Optional<Tree> v = at.get("vertices").filter(t -> t.form() == Tree.Form.SCALAR);
-        if (v.isPresent()) {
-            double unit = unit(at);
-            List<Point> ps = new ArrayList<>();
-            for (String pair : v.get().text().split(",", -1)) {
-                String[] xy = pair.strip().split("\\s+", -1);
-                try {
-                    ps.add(new Point(Double.parseDouble(xy[0]) * unit, Double.parseDouble(xy[1]) * unit));
-                } catch (NumberFormatException | IndexOutOfBoundsException e) {
-                    return Optional.empty();
-                }
+        Tree place = at.get("file")
+                .or(() -> at.get("naca"))
+                .or(() -> at.get("vertices"))
+                .orElse(at);
+        try {
+            Optional<Outline> plain = plain(at);
+            if (plain.isEmpty()) {
+                return plain;
             }
-            return ps.size() < 3 ? Optional.empty() : Optional.of(Outline.of(ps));
+            Outline cut = withCutouts(at, plain.get());
+            Optional<OutlineTopology.Fault> fault = OutlineTopology.fault(cut);
+            if (fault.isPresent()) {
+                Point p = fault.get().place();
+                problems.stop(
+                        place,
+                        String.format(
+                                Locale.ROOT,
+                                "an outline of which %s near (%.1f, %.1f) mm",
+                                fault.get().what(),
+                                p.xM() * 1000,
+                                p.yM() * 1000),
+                        "an edge that goes once round an area",
+                        "look at the order of the corners");
+                return Optional.empty();
+            }
+            return Optional.of(
+                    length(at, "flange").map(f -> OutlineTopology.grown(cut, f)).orElse(cut));
+        } catch (UnreadableOutlineException e) {
+            String file = at.get("file").map(f -> f.text() + ": ").orElse("");
+            problems.stop(place, file + e.found(), e.expected(), e.suggestion());
+            return Optional.empty();
         }
-        return Optional.empty();
+    }
+
+    private Optional<Outline> plain(Tree at) {
+        Optional<String> vertices = text(at, "vertices");
+        Optional<String> naca = text(at, "naca");
+        Optional<String> file = text(at, "file");
+        if (vertices.isPresent()) {
+            return vertices(vertices.get(), unit(at));
+        }
+        if (naca.isPresent()) {
+            return rib(at, NacaContour.of(naca.get(), (int) number(at, "points", 80)));
+        }
+        if (file.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<String> content = texts.apply(file.get());
+        if (content.isEmpty()) {
+            throw new UnreadableOutlineException(
+                    "no such file", "a file of the folder", Nearest.suggest(file.get(), paths));
+        }
+        String name = file.get().toLowerCase(Locale.ROOT);
+        if (name.endsWith(".dxf")) {
+            return Optional.of(dxf(at, content.get()));
+        }
+        if (name.endsWith(".svg")) {
+            return Optional.of(
+                    new SvgDrawing(content.get()).outline(at.get("unit").map(u -> unit(at))));
+        }
+        return rib(at, AirfoilCoordinates.read(content.get()));
+    }
+
+    private Outline dxf(Tree at, String content) {
+        DxfDrawing drawing = new DxfDrawing(content);
+        double said = unit(at);
+        double stated = drawing.unit().orElse(NOT_STATED);
+        Optional<Tree> unit = at.get("unit");
+        if (unit.isPresent() && stated > 0 && Math.abs(stated - said) > 1e-9) {
+            problems.caution(
+                    unit.get(),
+                    Problems.quote(unit.get().text()),
+                    "the unit that the drawing itself states (" + stated * 1000 + " mm)",
+                    "what is written here counts");
+        }
+        return drawing.outline(
+                unit.isPresent() || stated <= 0 ? said : stated,
+                text(at, "layer").orElse(""));
+    }
+
+    private static Optional<Outline> vertices(String list, double unitM) {
+        List<Point> points = new ArrayList<>();
+        for (String pair : list.split(",", -1)) {
+            String[] xy = pair.strip().split("\\s+", -1);
+            try {
+                points.add(new Point(finite(xy[0]) * unitM, finite(xy[1]) * unitM));
+            } catch (NumberFormatException | IndexOutOfBoundsException e) {
+                throw new UnreadableOutlineException(
+                        Problems.quote(pair.strip()), "two numbers, x and y", "write 0 0, 400 0, 400 120");
+            }
+        }
+        if (points.size() > 3 && points.get(0).equals(points.get(points.size() - 1))) {
+            points.remove(points.size() - 1);
+        }
+        return points.size() < 3 ? Optional.empty() : Optional.of(Outline.of(points));
+    }
+
+    private static double finite(String text) {
+        double v = Double.parseDouble(text);
+        if (Double.isFinite(v)) {
+            return v;
+        }
+        throw new NumberFormatException(text);
+    }
+
+    private Optional<Outline> rib(Tree at, List<Point> contour) {
+        Optional<Length> chord = length(at, "chord");
+        if (chord.isEmpty()) {
+            throw new UnreadableOutlineException("no chord", "\"chord:\" beside an airfoil", "add chord: 900 mm");
+        }
+        double from = number(at, "from", 0);
+        double to = number(at, "to", 1);
+        if (!(from < to)) {
+            throw new UnreadableOutlineException("from " + from + " to " + to, "from less than to", "");
+        }
+        return Optional.of(RibOutline.outline(contour, chord.get().metres(), from, to));
+    }
+
+    private static Outline withCutouts(Tree at, Outline outline) {
+        List<List<Point>> holes = new ArrayList<>(outline.cutouts());
+        for (Tree c : at.down("cutouts").items()) {
+            Optional<Length> x = length(c, "x");
+            Optional<Length> y = length(c, "y");
+            Optional<Length> d = length(c, "diameter");
+            if (x.isPresent() && y.isPresent() && d.isPresent()) {
+                Point centre = new Point(x.get().metres(), y.get().metres());
+                List<Point> ring = Curve.arc(centre, d.get().metres() / 2, 0, 2 * Math.PI);
+                holes.add(ring.subList(0, ring.size() - 1));
+            }
+        }
+        return new Outline(outline.outer(), holes);
+    }
+
+    private static Optional<String> text(Tree at, String key) {
+        return at.get(key)
+                .filter(t -> t.form() == Tree.Form.SCALAR && !t.isBlank())
+                .map(Tree::text);
+    }
+
+    private static double number(Tree at, String key, double otherwise) {
+        try {
+            return text(at, key).map(Double::valueOf).orElse(otherwise);
+        } catch (NumberFormatException e) {
+            return otherwise;
+        }
+    }
+
+    private static Optional<Length> length(Tree at, String key) {
+        try {
+            return text(at, key)
+                    .map(t -> QuantityParser.parse(t, QuantityKind.LENGTH).value());
+        } catch (UnreadableQuantityException e) {
+            return Optional.empty();
+        }
     }
 
     private static double unit(Tree at) {
-        return switch (at.get("unit").map(Tree::text).orElse("mm")) {
+        return switch (text(at, "unit").orElse("mm")) {
             case "cm" -> 0.01;
             case "m" -> 1;
             case "in" -> 0.0254;
