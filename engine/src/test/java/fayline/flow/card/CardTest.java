@@ -69,10 +69,13 @@ class CardTest {
             assertThat(mix.list().people()).isEqualTo(card.when().people().size());
             assertThat(mix.list().batches()).isPositive();
         }
-        assertThat(card.fetch()).anyMatch(f -> f.name().equals("g-200 name") && f.lots().contains("L-9"));
+        assertThat(card.fetch())
+                .anyMatch(f -> f.name().equals("g-200 name") && f.lots().contains("L-9"));
         assertThat(card.checks().get(0)).contains("16.0 degC").contains("70 %").contains("3.0 K");
         assertThat(card.checks()).contains("Check lay-up-2.");
-        assertThat(card.readings()).anyMatch(r -> r.contains("humidity")).anyMatch(r -> r.contains("Lot of both parts"));
+        assertThat(card.readings())
+                .anyMatch(r -> r.contains("humidity"))
+                .anyMatch(r -> r.contains("Lot of both parts"));
         assertThat(card.say()).containsExactly("Work on lay-up-2.");
     }
 
@@ -80,7 +83,9 @@ class CardTest {
     void should_tell_windows_both_ways_with_their_moments_and_price_when_they_are_planned() {
         Card first = card("shell/1/lay-up-1");
         assertThat(first.windows())
-                .anyMatch(w -> !w.before() && w.what().startsWith("Do bag-1") && w.miss().startsWith("It may not be missed"))
+                .anyMatch(w -> !w.before()
+                        && w.what().startsWith("Do bag-1")
+                        && w.miss().startsWith("It may not be missed"))
                 .anyMatch(w -> !w.before()
                         && w.miss().equals("Missed: Abrade Slow resin, wipe, dry. 60 person-minutes more.")
                         && w.opens().isPresent()
@@ -111,7 +116,9 @@ class CardTest {
             assertThat(card.title()).isNotBlank();
             assertThat(card.when().unplanned()).isEmpty();
             assertThat(card.when().start()).isPresent();
-            assertThat(card.figures()).isNotEmpty().allMatch(f -> !f.source().isBlank() && !f.inputs().isEmpty());
+            assertThat(card.figures())
+                    .isNotEmpty()
+                    .allMatch(f -> !f.source().isBlank() && !f.inputs().isEmpty());
         }
     }
 
@@ -139,7 +146,17 @@ class CardTest {
             assertThat(c.source()).contains("local rules");
         }
         assertThat(keys)
-                .contains("epoxy", "isocyanate", "exotherm", "peroxide", "dust", "solvent", "vacuum", "oven", "sharp", "fuel");
+                .contains(
+                        "epoxy",
+                        "isocyanate",
+                        "exotherm",
+                        "peroxide",
+                        "dust",
+                        "solvent",
+                        "vacuum",
+                        "oven",
+                        "sharp",
+                        "fuel");
         assertThat(Cautions.get("moon-dust").text()).contains("ask the lead");
     }
 }

@@ -97,11 +97,13 @@ class QuantitiesTest {
 
     @Test
     void should_split_batches_under_the_pot_limit_and_keep_their_sum_when_resin_is_mixed() {
-        StepResult layUp = result(new SmallShop()).step("wren-1/shell/1/lay-up-1").orElseThrow();
+        StepResult layUp =
+                result(new SmallShop()).step("wren-1/shell/1/lay-up-1").orElseThrow();
         var list = layUp.batches().get(0);
         assertThat(list.total().kilograms()).isCloseTo(0.8 * 1.15, within(1e-9));
         assertThat(list.scale()).hasSize(list.batches()).hasSizeGreaterThan(1);
-        double sum = list.scale().stream().mapToDouble(b -> b.mass().kilograms()).sum();
+        double sum =
+                list.scale().stream().mapToDouble(b -> b.mass().kilograms()).sum();
         assertThat(sum).isCloseTo(list.total().kilograms(), within(1e-9));
         assertThat(list.batch()).isLessThanOrEqualTo(list.largest()).isLessThanOrEqualTo(Mass.ofGrams(500));
         assertThat(list.resin().kilograms() / list.hardener().kilograms()).isCloseTo(100 / 30.0, within(1e-9));
@@ -123,8 +125,7 @@ class QuantitiesTest {
                 assertThat(amount(scaled.needs(), thing))
                         .isCloseTo(amount(one.needs(), thing) * factor, within(1e-9 * factor));
             }
-            assertThat(scaled.asMade().kilograms())
-                    .isCloseTo(one.asMade().kilograms() * factor, within(1e-9 * factor));
+            assertThat(scaled.asMade().kilograms()).isCloseTo(one.asMade().kilograms() * factor, within(1e-9 * factor));
         }
     }
 
@@ -171,7 +172,8 @@ class QuantitiesTest {
         shop.zones = List.of(SmallShop.zone("skin", 3.0, 7.0, 2));
         assertThat(shell(result(shop)).findings())
                 .anyMatch(f -> f.sentence().contains("6.90 kg") && f.sentence().contains("1.90 kg over"));
-        assertThat(shell(result(new SmallShop())).findings()).noneMatch(f -> f.sentence().contains("over its target"));
+        assertThat(shell(result(new SmallShop())).findings())
+                .noneMatch(f -> f.sentence().contains("over its target"));
     }
 
     @Test

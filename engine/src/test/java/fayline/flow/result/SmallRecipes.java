@@ -31,8 +31,14 @@ final class SmallRecipes {
                         new Recipe.Parameter("ports", "ports", "1"),
                         new Recipe.Parameter("weigh", "whether it is weighed", "yes")),
                 List.of(
-                        step("release", StepKind.RELEASE).rate(8, "m2").alone(wall(60)).make(),
-                        step("leak-test", StepKind.BAG).rate(20, "step").skill(Skill.BAG).make(),
+                        step("release", StepKind.RELEASE)
+                                .rate(8, "m2")
+                                .alone(wall(60))
+                                .make(),
+                        step("leak-test", StepKind.BAG)
+                                .rate(20, "step")
+                                .skill(Skill.BAG)
+                                .make(),
                         step("lay-up-1", StepKind.LAY_UP)
                                 .rate(15, "ply-m2")
                                 .rate(5, "batch")
@@ -40,14 +46,24 @@ final class SmallRecipes {
                                 .skill(Skill.LAMINATE)
                                 .stage("1")
                                 .mix(new MixUse("with.resin", "plies", "", new Fraction(0)))
-                                .after(after("leak-test", After.Moment.END, Optional.empty(), Optional.of(wall(3 * 1440)), "Test again."))
+                                .after(after(
+                                        "leak-test",
+                                        After.Moment.END,
+                                        Optional.empty(),
+                                        Optional.of(wall(3 * 1440)),
+                                        "Test again."))
                                 .make(),
                         step("bag-1", StepKind.BAG)
                                 .rate(10, "m2")
                                 .crew(2, 3)
                                 .skill(Skill.BAG)
                                 .bagged()
-                                .after(after("lay-up-1", After.Moment.HANDS_END, Optional.empty(), Optional.of(wall(60)), ""))
+                                .after(after(
+                                        "lay-up-1",
+                                        After.Moment.HANDS_END,
+                                        Optional.empty(),
+                                        Optional.of(wall(60)),
+                                        ""))
                                 .alone(until(CureState.HANDLING, "with.resin"))
                                 .make(),
                         step("lay-up-2", StepKind.LAY_UP)
@@ -72,8 +88,14 @@ final class SmallRecipes {
                                 .bagged()
                                 .alone(until(CureState.DEMOULD, "with.resin"))
                                 .make(),
-                        step("demould", StepKind.DEMOULD).rate(30, "step").crew(2, 3).make(),
-                        step("weigh", StepKind.WEIGH).rate(5, "step").when("weigh").make(),
+                        step("demould", StepKind.DEMOULD)
+                                .rate(30, "step")
+                                .crew(2, 3)
+                                .make(),
+                        step("weigh", StepKind.WEIGH)
+                                .rate(5, "step")
+                                .when("weigh")
+                                .make(),
                         step("trim", StepKind.TRIM).rate(10, "m").air(Air.DUST).make()),
                 List.of(
                         new Recipe.Hold(Recipe.Place.MOULD, "release", "demould", "1"),

@@ -3,7 +3,6 @@ package fayline.flow.result;
 import fayline.basis.finding.Figure.Origin;
 import fayline.basis.units.Angle;
 import fayline.basis.units.Area;
-import fayline.basis.units.ArealMass;
 import fayline.basis.units.Density;
 import fayline.basis.units.Entered;
 import fayline.basis.units.Fraction;
@@ -285,8 +284,7 @@ public final class SmallShop {
 
     /** A state at 20 degC after so many hours. */
     private static SheetPoint point(CureState state, double hours) {
-        return new SheetPoint(
-                state, TimeSpan.ofHours(hours), celsius(20), Optional.empty(), PotShape.CUP, "invented");
+        return new SheetPoint(state, TimeSpan.ofHours(hours), celsius(20), Optional.empty(), PotShape.CUP, "invented");
     }
 
     public static Person person(String id, Set<Skill> skills) {
@@ -321,7 +319,11 @@ public final class SmallShop {
 
     public static Climate.Reading reading(String at, double air) {
         return new Climate.Reading(
-                Instant.parse(at), "hall", celsius(air), Optional.of(Fraction.ofPercent(55)), Optional.of(celsius(air)));
+                Instant.parse(at),
+                "hall",
+                celsius(air),
+                Optional.of(Fraction.ofPercent(55)),
+                Optional.of(celsius(air)));
     }
 
     public static Temperature celsius(double c) {

@@ -47,17 +47,18 @@ class StepsTest {
     void should_share_the_hands_by_crew_and_round_up_when_rates_add_up() {
         // 15 min per ply and m2 on one ply of 2 m2, 10 min per m2 of core on 2 m2: 50 person-minutes.
         StepResult layUp = step(result(new SmallShop()), "shell/1/lay-up-2");
-        assertThat(layUp.work().hands())
-                .containsExactly(new CrewTime(2, 25), new CrewTime(3, 20), new CrewTime(4, 15));
+        assertThat(layUp.work().hands()).containsExactly(new CrewTime(2, 25), new CrewTime(3, 20), new CrewTime(4, 15));
         assertThat(layUp.personMinutes()).isEqualTo(50);
-        assertThat(layUp.hands().get(0).inputs()).allMatch(i -> i.origin() == SmallShop.assumed() || i.name().startsWith("factor"));
+        assertThat(layUp.hands().get(0).inputs())
+                .allMatch(i -> i.origin() == SmallShop.assumed() || i.name().startsWith("factor"));
     }
 
     @Test
     void should_count_batches_into_the_hands_when_a_rate_is_per_batch() {
         StepResult layUp = step(result(new SmallShop()), "shell/1/lay-up-1");
         // 15 min x 4 m2 of plies, and 5 min for each batch.
-        assertThat(layUp.personMinutes()).isEqualTo(60 + 5 * layUp.batches().get(0).batches());
+        assertThat(layUp.personMinutes())
+                .isEqualTo(60 + 5 * layUp.batches().get(0).batches());
     }
 
     @Test
@@ -183,12 +184,12 @@ class StepsTest {
         SmallShop shop = new SmallShop();
         fayline.flow.project.shop.Person p = shop.people.get(2);
         shop.people.set(
-                2,
-                new fayline.flow.project.shop.Person(p.id(), p.name(), p.skills(), true, p.hours(), p.absences()));
+                2, new fayline.flow.project.shop.Person(p.id(), p.name(), p.skills(), true, p.hours(), p.absences()));
         assertThat(result(shop).work().people()).extracting(w -> w.id()).containsExactly("ada", "bo");
         ShopState counted = new ShopState(
                 SmallShop.MONDAY, Map.of(), List.of(), Map.of(), Map.of(), List.of(), List.of(), Set.of("cy"));
-        assertThat(ProjectCalculator.calculate(shop.build(), counted).work().people()).hasSize(3);
+        assertThat(ProjectCalculator.calculate(shop.build(), counted).work().people())
+                .hasSize(3);
     }
 
     @Test
@@ -211,7 +212,12 @@ class StepsTest {
         Map<String, StepFacts> facts = Map.of(
                 "shell/1/bag-1",
                 new StepFacts(
-                        left.minusSeconds(1200), Optional.of(left), Optional.empty(), List.of("ada", "bo"), List.of(), 0));
+                        left.minusSeconds(1200),
+                        Optional.of(left),
+                        Optional.empty(),
+                        List.of("ada", "bo"),
+                        List.of(),
+                        0));
         ShopState evening = ShopState.at(left.plusSeconds(11 * 3600)).withSteps(facts);
         assertThat(step(ProjectCalculator.calculate(shop.build(), evening), "shell/1/bag-1")
                         .work()

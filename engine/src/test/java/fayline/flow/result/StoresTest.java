@@ -44,15 +44,16 @@ class StoresTest {
         shop.lots.add(SmallShop.lot("L-late", "er", "resin", "3 kg", "2027-01-01"));
         shop.lots.add(SmallShop.lot("L-soon", "er", "resin", "3 kg", "2026-04-01"));
         shop.lots.add(SmallShop.lot("L-gone", "er", "resin", "9 kg", "2026-02-01"));
-        StoresResult stores =
-                ProjectCalculator.calculate(shop.build(), ShopState.at(SmallShop.MONDAY)).stores();
+        StoresResult stores = ProjectCalculator.calculate(shop.build(), ShopState.at(SmallShop.MONDAY))
+                .stores();
         StoresResult.Item resin = item(stores, "er", "resin");
         // 2.2 kg in the part and 15 % of waste, 100 of 130 parts of it resin.
         assertThat(resin.needed().si()).isCloseTo(2.2 * 1.15 * 100 / 130, within(1e-9));
         assertThat(resin.held().si()).isCloseTo(6, within(1e-9));
         assertThat(resin.expired().si()).isCloseTo(9, within(1e-9));
         assertThat(resin.lots()).containsExactly("L-soon", "L-late");
-        assertThat(stores.findings()).anyMatch(f -> f.sentence().startsWith("9.00 kg of Slow resin, resin is out of date"));
+        assertThat(stores.findings())
+                .anyMatch(f -> f.sentence().startsWith("9.00 kg of Slow resin, resin is out of date"));
     }
 
     @Test
@@ -67,7 +68,8 @@ class StoresTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(cloth.shortBy().si()).isCloseTo(3.8, within(1e-9));
-        LocalDate day = cloth.by().orElseThrow().atZone(java.time.ZoneOffset.UTC).toLocalDate();
+        LocalDate day =
+                cloth.by().orElseThrow().atZone(java.time.ZoneOffset.UTC).toLocalDate();
         assertThat(cloth.orderBy()).contains(day.minusDays(10));
         assertThat(cloth.late()).isTrue();
     }
@@ -95,7 +97,8 @@ class StoresTest {
         SmallShop shop = new SmallShop();
         shop.lots.add(SmallShop.lot("L-1", "g-200", "", "10 m2", ""));
         ShopState state = ShopState.at(SmallShop.MONDAY).withSteps(Map.of("shell/1/lay-up-1", started()));
-        StoresResult.Item cloth = item(ProjectCalculator.calculate(shop.build(), state).stores(), "g-200", "");
+        StoresResult.Item cloth =
+                item(ProjectCalculator.calculate(shop.build(), state).stores(), "g-200", "");
         assertThat(cloth.held().si()).isCloseTo(10 - 4.6, within(1e-9));
         assertThat(cloth.needed().si()).isCloseTo(2.3, within(1e-9));
     }
@@ -104,8 +107,10 @@ class StoresTest {
     void should_sum_weeks_to_the_whole_when_a_plan_is_known() {
         Definition definition = new SmallShop().build();
         ProjectResult result = ProjectCalculator.calculate(definition, ShopState.at(SmallShop.MONDAY));
-        List<WeekNeeds> weeks =
-                WeekNeeds.of(result, new SerialPlanner().plan(result.work()), definition.shop().zone());
+        List<WeekNeeds> weeks = WeekNeeds.of(
+                result,
+                new SerialPlanner().plan(result.work()),
+                definition.shop().zone());
         assertThat(weeks).isNotEmpty();
         assertThat(weeks.get(0).monday()).isEqualTo(LocalDate.of(2026, 3, 2));
         assertThat(weeks.stream().mapToDouble(WeekNeeds::cost).sum())

@@ -59,7 +59,8 @@ class WhatHappenedTest {
 
     private static OpenWindow recoat(ProjectResult result) {
         return result.windows().stream()
-                .filter(w -> w.step().equals("wren-1/shell/1/lay-up-2") && w.miss().isPresent())
+                .filter(w ->
+                        w.step().equals("wren-1/shell/1/lay-up-2") && w.miss().isPresent())
                 .findFirst()
                 .orElseThrow();
     }
@@ -148,8 +149,10 @@ class WhatHappenedTest {
         assertThat(demould.at()).contains(NOW.plus(Duration.ofMinutes(Math.round(14.25 * 60))));
         assertThat(demould.measured()).isCloseTo(1, within(1e-9));
         assertThat(clock(warm, CureState.DEMOULD).measured()).isZero();
-        assertThat(recoat(cold).opens().orElseThrow()).isAfter(recoat(warm).opens().orElseThrow());
-        assertThat(recoat(cold).shuts().orElseThrow()).isAfter(recoat(warm).shuts().orElseThrow());
+        assertThat(recoat(cold).opens().orElseThrow())
+                .isAfter(recoat(warm).opens().orElseThrow());
+        assertThat(recoat(cold).shuts().orElseThrow())
+                .isAfter(recoat(warm).shuts().orElseThrow());
         assertThat(planned(plan(cold), "shell/1/lay-up-2").start())
                 .isAfter(planned(plan(warm), "shell/1/lay-up-2").start());
         assertThat(cold.airNow().findings()).anyMatch(f -> f.sentence().contains("limit"));
@@ -176,12 +179,13 @@ class WhatHappenedTest {
     @Test
     void should_change_batches_on_the_card_when_another_temperature_is_forecast() {
         SmallShop shop = new SmallShop();
+        shop.zones = List.of(SmallShop.zone("skin", 6.0, 10.0, 2));
         ShopState state = ShopState.at(SmallShop.MONDAY);
         Card usual = layUpCard(shop.build(), state);
         shop.forecast.add(new Climate.Day(
-                LocalDate.of(2026, 3, 2), SmallShop.celsius(30), SmallShop.celsius(25), Fraction.ofPercent(50)));
+                LocalDate.of(2026, 3, 2), SmallShop.celsius(38), SmallShop.celsius(25), Fraction.ofPercent(50)));
         Card hot = layUpCard(shop.build(), state);
-        assertThat(hot.mixes().get(0).list().temperature()).isEqualTo(SmallShop.celsius(30));
+        assertThat(hot.mixes().get(0).list().temperature()).isEqualTo(SmallShop.celsius(38));
         assertThat(hot.mixes().get(0).list().potLife())
                 .isLessThan(usual.mixes().get(0).list().potLife());
         assertThat(hot.mixes().get(0).list().batches())

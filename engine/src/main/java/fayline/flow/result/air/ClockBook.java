@@ -10,7 +10,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -41,12 +40,14 @@ public final class ClockBook {
      * Opens a book.
      *
      * @param air the shop's air over time
-     * @param from the earliest moment from which a span will count; taken down to the full hour
+     * @param from the earliest moment from which a span will count; taken down to whole hours before now
      * @param horizon the moment up to which the air is looked at
      */
     public ClockBook(ShopAir air, Instant from, Instant horizon) {
         this.air = air;
-        this.from = from.truncatedTo(ChronoUnit.HOURS);
+        // Whole steps back from now, so that no step mixes what was read with what is expected.
+        long back = Math.max(0, Duration.between(from, air.now()).toMinutes());
+        this.from = air.now().minusSeconds((back + STEP_MIN - 1) / STEP_MIN * STEP_MIN * 60L);
         this.hours = (int) Math.max(1, Duration.between(this.from, horizon).toHours() + 1);
         this.probesDiffer =
                 air.readings().stream().map(r -> r.probe()).distinct().count() > 1;

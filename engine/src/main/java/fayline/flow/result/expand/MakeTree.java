@@ -118,8 +118,11 @@ public final class MakeTree {
         }
         for (String ref : refs(node)) {
             String[] p = ref.split("/");
-            if (p[0].equals(asker.made().id()) && (p.length < 3 || p[1].equals(Integer.toString(asker.number())))) {
-                return true;
+            if (p[0].equals(asker.made().id())) {
+                if (p.length < 3 ? !isLaterMakeNaming(asker, node) : p[1].equals(Integer.toString(asker.number()))) {
+                    return true;
+                }
+                continue;
             }
             for (MakeNode n : byMade.getOrDefault(p[0], List.of())) {
                 boolean named = p.length < 3 || p[1].equals(Integer.toString(n.number()));
@@ -129,6 +132,16 @@ public final class MakeTree {
             }
         }
         return node.number() > 1 && waitsFor(byMade.get(node.made().id()).get(node.number() - 2), asker, seen);
+    }
+
+    /**
+     * Whether a make goes on with a part after something that it names: then that something waits, where it names the part
+     * without a number, for the makes before this one only.
+     */
+    private static boolean isLaterMakeNaming(MakeNode asker, MakeNode node) {
+        return asker.number() > 1
+                && asker.make().after().stream()
+                        .anyMatch(r -> r.split("/")[0].equals(node.made().id()));
     }
 
     private static List<String> refs(MakeNode node) {

@@ -28,14 +28,10 @@ class ShopAirTest {
 
     private static ShopAir air(Climate.Reading... readings) {
         Climate.Day tuesday = new Climate.Day(
-                LocalDate.of(2026, 3, 3),
-                Temperature.ofCelsius(19),
-                Temperature.ofCelsius(12),
-                Fraction.ofPercent(60));
+                LocalDate.of(2026, 3, 3), Temperature.ofCelsius(19), Temperature.ofCelsius(12), Fraction.ofPercent(60));
         Climate.Usual usual =
                 new Climate.Usual(Temperature.ofCelsius(20), Temperature.ofCelsius(17), Fraction.ofPercent(55));
-        return new ShopAir(
-                new Climate(List.of(readings), List.of(tuesday), usual), List.of(), ZoneOffset.UTC, NOW);
+        return new ShopAir(new Climate(List.of(readings), List.of(tuesday), usual), List.of(), ZoneOffset.UTC, NOW);
     }
 
     private static double coldest(ShopAir air, String at) {
