@@ -12,7 +12,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * The outline of a rib in metres, x from the leading edge aft, y up, anticlockwise from the lower aft corner.
+ * The outline of a rib in metres, x from the leading edge aft, y up, anticlockwise from the upper aft corner.
  *
  * @param net outline on the section, with its holes; empty where the rib cannot be cut
  * @param blank outline with the flange, the sheet to cut; empty where the rib cannot be cut
