@@ -23,7 +23,8 @@ class AirfoilTest {
     void should_give_the_printed_ordinates_when_interpolated(String digits, double allowedPercent) throws IOException {
         Airfoil airfoil = NacaSection.of(digits).points(2001);
         int rows = 0;
-        for (String line : resource("/cases/published/airfoil/naca" + digits + ".csv").split("\n")) {
+        for (String line :
+                resource("/cases/published/airfoil/naca" + digits + ".csv").split("\n")) {
             if (line.startsWith("#") || line.startsWith("station")) {
                 continue;
             }
@@ -115,7 +116,8 @@ class AirfoilTest {
         Airfoil section = NacaSection.of("NACA 2412").points(60);
         RibResult mm = RibCalculator.calculate(Rib.whole(section, Length.ofMillimetres(914.4)));
         RibResult in = RibCalculator.calculate(Rib.whole(section, Length.ofInches(36)));
-        assertEquals(mm.area().orElseThrow().squareMetres(), in.area().orElseThrow().squareMetres(), 1e-12);
+        assertEquals(
+                mm.area().orElseThrow().squareMetres(), in.area().orElseThrow().squareMetres(), 1e-12);
     }
 
     @Test
@@ -139,7 +141,8 @@ class AirfoilTest {
                 - before.area().orElseThrow().squareMetres();
         assertTrue(gained > strip && gained < strip + 8 * 0.02 * 0.02, "gained " + gained + " strip " + strip);
         Outline net = after.outline().net().orElseThrow();
-        assertEquals(0.1, net.outer().stream().mapToDouble(Outline.Point::xM).min().orElseThrow(), 1e-12);
+        assertEquals(
+                0.1, net.outer().stream().mapToDouble(Outline.Point::xM).min().orElseThrow(), 1e-12);
         assertTrue(anticlockwise(net.outer()));
         assertTrue(anticlockwise(after.outline().blank().orElseThrow().outer()));
     }

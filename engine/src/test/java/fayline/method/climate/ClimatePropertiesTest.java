@@ -46,14 +46,13 @@ class ClimatePropertiesTest {
                 Pressure.ofHectopascals(1000)));
         MoistAirResult back = MoistAirCalculator.calculate(new MoistAir(
                 Temperature.ofCelsius(25), Optional.empty(), wet.humidity(), Pressure.ofHectopascals(1000)));
-        assertEquals(
-                wet.humidityRatio().orElseThrow(), back.humidityRatio().orElseThrow(), 1e-12);
+        assertEquals(wet.humidityRatio().orElseThrow(), back.humidityRatio().orElseThrow(), 1e-12);
     }
 
     @Test
     void should_keep_the_margin_when_the_surface_is_as_warm_as_needed() {
-        ShopAirResult cold = ShopAirCalculator.calculate(ShopAir.of(
-                Temperature.ofCelsius(19), Fraction.ofPercent(68), Temperature.ofCelsius(14), LIMITS));
+        ShopAirResult cold = ShopAirCalculator.calculate(
+                ShopAir.of(Temperature.ofCelsius(19), Fraction.ofPercent(68), Temperature.ofCelsius(14), LIMITS));
         assertFalse(cold.ok());
         Temperature needed = cold.surfaceNeeded().orElseThrow();
         Temperature warmed = needed.compareTo(Temperature.ofCelsius(17)) < 0 ? Temperature.ofCelsius(17) : needed;
@@ -65,8 +64,8 @@ class ClimatePropertiesTest {
     @Test
     void should_say_not_covered_when_the_humidity_is_impossible() {
         for (double humidity : new double[] {0, -0.1, 1.2}) {
-            ShopAirResult result = ShopAirCalculator.calculate(ShopAir.of(
-                    Temperature.ofCelsius(20), new Fraction(humidity), Temperature.ofCelsius(20), LIMITS));
+            ShopAirResult result = ShopAirCalculator.calculate(
+                    ShopAir.of(Temperature.ofCelsius(20), new Fraction(humidity), Temperature.ofCelsius(20), LIMITS));
             assertTrue(result.dewPoint().isEmpty());
             assertFalse(result.ok());
             assertTrue(result.findings().stream()

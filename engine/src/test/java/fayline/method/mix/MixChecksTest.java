@@ -54,8 +54,8 @@ class MixChecksTest {
             row.holds("batches", result.batches());
             row.holds("batch_mass", result.each().orElseThrow().kilograms());
         } else if (row.asks("exponent")) {
-            PotLifeResult result = PotLifeCalculator.calculate(PotLife.inCup(
-                    twoMasses(row), Mass.ofGrams(300), new Temperature(row.si("temperature"))));
+            PotLifeResult result = PotLifeCalculator.calculate(
+                    PotLife.inCup(twoMasses(row), Mass.ofGrams(300), new Temperature(row.si("temperature"))));
             row.holds("exponent", result.exponent().orElseThrow());
             row.holds("pot_life_at_300_g", result.potLife().orElseThrow().minutes());
         } else {

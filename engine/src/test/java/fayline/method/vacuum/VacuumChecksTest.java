@@ -79,7 +79,8 @@ class VacuumChecksTest {
             switch (name) {
                 case "clamp_pressure", "pressure" -> row.holds(name, clamp.kilopascals());
                 case "pressure_psi" -> row.holds(name, clamp.poundsPerSquareInch());
-                case "vacuum_percent" -> row.holds(name, result.ofAmbient().orElseThrow().percent());
+                case "vacuum_percent" ->
+                    row.holds(name, result.ofAmbient().orElseThrow().percent());
                 case "ambient" -> row.holds(name, result.ambient().orElseThrow().kilopascals());
                 case "force" -> row.holds(name, result.force().orElseThrow().kilonewtons());
                 case "as_weight" -> row.holds(name, result.force().orElseThrow().kilogramsForce());
@@ -101,7 +102,9 @@ class VacuumChecksTest {
         row.holds(
                 "ambient",
                 row.list("elevation").stream()
-                        .map(h -> StandardAtmosphere.at(new Length(h)).orElseThrow().kilopascals())
+                        .map(h -> StandardAtmosphere.at(new Length(h))
+                                .orElseThrow()
+                                .kilopascals())
                         .toList());
     }
 
