@@ -55,12 +55,13 @@ public final class FinishStep {
             checks.person("signed", signed);
         }
         StepRecord kept = shop.state().step(step);
-        if (kept.started().isPresent() && at.isBefore(kept.started().get())) {
+        if (kept.started().filter(at::isBefore).isPresent() && !shop.knows(sent.client())) {
             checks.stop(
                     "at",
                     Checks.words(at, d.shop().zone()),
                     "no earlier than the start, "
-                            + Checks.words(kept.started().get(), d.shop().zone()),
+                            + Checks.words(
+                                    kept.started().orElseThrow(), d.shop().zone()),
                     "correct the start first if that is wrong");
         }
         if (found.isEmpty() || !checks.problems().isEmpty()) {

@@ -55,6 +55,15 @@ public final class StartStep {
         checks.places(places);
         checks.text("which-way", whichWay, false);
         checks.time(sent, at, shop.now());
+        Optional<Instant> over = shop.state().step(step).finished().filter(f -> at.isAfter(f));
+        if (over.isPresent() && !shop.knows(sent.client())) {
+            checks.stop(
+                    "at",
+                    Checks.words(at, definition.get().shop().zone()),
+                    "no later than the finish, "
+                            + Checks.words(over.get(), definition.get().shop().zone()),
+                    "give the time at which it began, or correct the finish first if that is wrong");
+        }
         if (found.isEmpty() || !checks.problems().isEmpty()) {
             return Outcome.refused("The start was not recorded.", checks.problems());
         }

@@ -40,6 +40,7 @@ final class HistoryReplay {
             Outcome outcome = one(new Sent(ids.get(i), event.by(), false), event);
             if (outcome.kind() == Outcome.Kind.RECORDED) {
                 recorded++;
+                caution(event, outcome);
             } else if (outcome.kind() != Outcome.Kind.ALREADY) {
                 tell(event, outcome);
             }
@@ -143,6 +144,20 @@ final class HistoryReplay {
                 e.state(),
                 e.values());
         return new CorrectStep(shop).correct(sent, named.get(), mended, e.text());
+    }
+
+    /** Tells of what stands beside something else without effect; what a history leaves out is not told. */
+    private void caution(HistoryEvent e, Outcome outcome) {
+        outcome.cautions().stream()
+                .filter(f -> f.source().equals("the record"))
+                .forEach(f -> problems.add(new InputProblem(
+                        Severity.CAUTION,
+                        e.file(),
+                        e.line(),
+                        "history",
+                        f.sentence(),
+                        "one start and one finish",
+                        "")));
     }
 
     private void tell(HistoryEvent e, Outcome outcome) {
