@@ -1,8 +1,12 @@
 package fayline.app.cli;
 
 import fayline.app.usecase.calc.CalcInputException;
+import fayline.app.usecase.open.CannotOpenException;
+import fayline.app.usecase.shop.UnreadableDefinitionException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
 import picocli.CommandLine;
 
 /** The command line as a whole: which commands there are, and what exit code each kind of failure has. */
@@ -18,7 +22,12 @@ public final class Program {
      */
     public static int run(String[] args, Surroundings s) {
         CommandLine line = new CommandLine(new RootCommand())
+                .addSubcommand(new VerifyCommand(s))
+                .addSubcommand(new PlanCommand(s))
                 .addSubcommand(new CalcCommand(s))
+                .addSubcommand(new ImportCommand(s))
+                .addSubcommand(new ExportCommand(s))
+                .addSubcommand(new VerifyRecordCommand(s))
                 .addSubcommand(new BenchCommand(s));
         line.setOut(new PrintWriter(s.out(), true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(s.err(), true, StandardCharsets.UTF_8));
@@ -29,13 +38,36 @@ public final class Program {
 
     private static int failed(Exception e, CommandLine command, Surroundings s) {
         String name = command.getCommandSpec().qualifiedName();
-        if (e instanceof CalcInputException) {
-            s.err().println(name + ": " + e.getMessage());
+        if (e instanceof UnreadableDefinitionException) {
+            ((UnreadableDefinitionException) e).problems().forEach(p -> s.err().println(p.sentence()));
+        }
+        if (isBadInput(e)) {
+            s.err().println(name + ": " + told(e));
             return ExitCode.BAD_INPUT;
+        }
+        if (e instanceof CannotOpenException) {
+            s.err().println(name + ": " + e.getMessage());
+            return ExitCode.FAULT;
         }
         s.err().println(name + ": this is a fault of the program or the machine, not of what was given:");
         e.printStackTrace(s.err());
         return ExitCode.FAULT;
+    }
+
+    private static boolean isBadInput(Exception e) {
+        return e instanceof CalcInputException
+                || e instanceof BadInputException
+                || e instanceof UnreadableDefinitionException
+                || e instanceof NoSuchFileException
+                || e instanceof NotDirectoryException
+                || e instanceof CommandLine.TypeConversionException;
+    }
+
+    private static String told(Exception e) {
+        if (e instanceof NoSuchFileException || e instanceof NotDirectoryException) {
+            return "found no folder " + e.getMessage() + ", expected one that is there";
+        }
+        return String.valueOf(e.getMessage());
     }
 
     private static int misread(CommandLine.ParameterException e) {
