@@ -50,11 +50,13 @@ public final class BagStackDrawing {
         List<Shape> shapes = new ArrayList<>();
         shapes.add(Shape.Polygon.rectangle(0, ground, STACK + 2 * LEFT, 2, Ink.INK, Ink.INK, 0.3));
         shapes.add(Shape.text(STACK + 2 * LEFT + 2, ground + 2, "Mould, released", 2.9, Ink.INK));
+        int parts = (int) layers.stream().filter(l -> l.kind() == Kind.PART).count();
         for (int i = 0; i < layers.size(); i++) {
             double y = ground - (i + 1) * PITCH + 2;
             layer(shapes, layers.get(i), i, y, ground);
             Layer l = layers.get(i);
-            String line = (i + 1) + "  " + l.name() + (l.amount().isEmpty() ? "" : ", " + l.amount());
+            String number = l.kind() == Kind.PART ? "" : (i + 1 - parts) + "  ";
+            String line = number + l.name() + (l.amount().isEmpty() ? "" : ", " + l.amount());
             shapes.add(Shape.text(
                     STACK + 2 * LEFT + 2, y + 3, Drawing.fit(line, 2.9, WIDTH - STACK - 2 * LEFT - 2), 2.9, Ink.INK));
         }
@@ -64,7 +66,8 @@ public final class BagStackDrawing {
                         layers.stream().map(l -> l.name() + " " + l.amount()).toList())
                 + (tape.isEmpty() ? "" : "; sealant tape " + tape);
         if (!tape.isEmpty()) {
-            shapes.add(Shape.text(0, height - 0.6, "\u25a0 sealant tape, " + tape, 2.9, Ink.INK));
+            shapes.add(Shape.Polygon.rectangle(0, height - 2.6, 2.4, 1.6, Ink.INK, Ink.NONE, 0));
+            shapes.add(Shape.text(3.6, height - 0.8, "sealant tape, " + tape, 2.9, Ink.INK));
         }
         return new Drawing(WIDTH, height, words.strip() + ".", shapes);
     }

@@ -1,13 +1,14 @@
 package fayline.app.drawing;
 
-import fayline.basis.units.ArealMass;
 import fayline.basis.units.QuantityFormat;
 import fayline.flow.project.Catalog;
 import fayline.flow.project.design.Laminate;
+import fayline.flow.project.design.Ply;
 import fayline.flow.project.stock.Material;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * The plies of a laminate as they lie: the mould at the bottom, the first ply on it. Hatch lines run at the true angle
@@ -27,14 +28,55 @@ public final class PlyStackDrawing {
     /**
      * One layer.
      *
+     * @param number its place in the lay-up
      * @param name the material
      * @param kind what it is
      * @param gramsPerM2 its weight, 0 where unknown
-     * @param weight its weight as shown
+     * @param weight its weight or thickness as shown
      * @param angleDeg the angle of its fibres
-     * @param stage the lay-up stage
+     * @param stage the lay-up stage; the same for all where they are one
      */
-    record Layer(String name, Material.Kind kind, double gramsPerM2, String weight, double angleDeg, int stage) {}
+    public record Layer(
+            int number, String name, Material.Kind kind, double gramsPerM2, String weight, double angleDeg, int stage) {
+        /**
+         * A layer of one stage.
+         *
+         * @param number its place in the lay-up
+         * @param name the material's name
+         * @param material the material, where it is known
+         * @param core whether it is core
+         * @param angleDeg the angle of its fibres
+         * @param format the reader's units
+         */
+        public static Layer of(
+                int number,
+                String name,
+                Optional<Material> material,
+                boolean core,
+                double angleDeg,
+                QuantityFormat format) {
+            return new Layer(
+                    number,
+                    name,
+                    core ? Material.Kind.CORE : material.map(Material::kind).orElse(Material.Kind.CLOTH),
+                    material.flatMap(Material::arealMass)
+                            .map(w -> w.value().gramsPerSquareMetre())
+                            .orElse(0.0),
+                    core
+                            ? material.flatMap(Material::thickness)
+                                    .map(t -> format.length(t.value()))
+                                    .orElse("")
+                            : material.flatMap(Material::arealMass)
+                                    .map(w -> format.arealMass(w.value()))
+                                    .orElse(""),
+                    angleDeg,
+                    0);
+        }
+
+        Layer inStage(int at) {
+            return new Layer(number, name, kind, gramsPerM2, weight, angleDeg, at);
+        }
+    }
 
     /**
      * Draws the whole stack of a laminate.
@@ -44,31 +86,34 @@ public final class PlyStackDrawing {
      * @param format the reader's units
      */
     public static Drawing of(Laminate laminate, Catalog<Material> materials, QuantityFormat format) {
-        List<Layer> layers = laminate.plies().stream()
-                .map(ply -> {
-                    Material m = materials.get(ply.material());
-                    ArealMass weight = m.arealMass().map(e -> e.value()).orElse(new ArealMass(0));
-                    return new Layer(
+        List<Layer> layers = new ArrayList<>();
+        for (Ply ply : laminate.plies()) {
+            Material m = materials.get(ply.material());
+            layers.add(Layer.of(
+                            layers.size() + 1,
                             m.name(),
-                            ply.core() ? Material.Kind.CORE : m.kind(),
-                            weight.gramsPerSquareMetre(),
-                            ply.core()
-                                    ? m.thickness()
-                                            .map(t -> format.length(t.value()))
-                                            .orElse("")
-                                    : m.arealMass()
-                                            .map(w -> format.arealMass(w.value()))
-                                            .orElse(""),
+                            Optional.of(m),
+                            ply.core(),
                             ply.angle().degrees(),
-                            ply.stage());
-                })
-                .toList();
+                            format)
+                    .inStage(ply.stage()));
+        }
         return of(laminate.name(), layers);
     }
 
-    static Drawing of(String name, List<Layer> layers) {
-        int stages = (int) layers.stream().mapToInt(Layer::stage).distinct().count();
-        double height = 8 + layers.size() * PITCH + Math.max(1, stages) * STAGE_GAP + 6;
+    /**
+     * Draws layers.
+     *
+     * @param name what they make
+     * @param layers the layers, mould face first
+     */
+    public static Drawing of(String name, List<Layer> layers) {
+        int stages = (int) layers.stream()
+                .mapToInt(Layer::stage)
+                .filter(x -> x > 0)
+                .distinct()
+                .count();
+        double height = 8 + layers.size() * PITCH + stages * STAGE_GAP + 6;
         List<Shape> shapes = new ArrayList<>();
         double y = height - 6;
         mould(shapes, y);
@@ -77,13 +122,13 @@ public final class PlyStackDrawing {
             Layer layer = layers.get(i);
             if (layer.stage() != stage) {
                 stage = layer.stage();
-                y -= STAGE_GAP;
-                shapes.add(Shape.text(0, y + 3.6, "Stage " + stage, 2.8, Ink.QUIET));
-                shapes.add(new Shape.Polyline(
-                        List.of(new Point(STRIP * 0.36, y + 2.7), new Point(WIDTH, y + 2.7)), Ink.QUIET, 0.15, true));
+                if (stage > 0) {
+                    y -= STAGE_GAP;
+                    stageLine(shapes, stage, y);
+                }
             }
             y -= PITCH;
-            layer(shapes, layer, i + 1, y);
+            layer(shapes, layer, y);
         }
         axis(shapes);
         return new Drawing(WIDTH, height, words(name, layers), shapes);
@@ -95,9 +140,15 @@ public final class PlyStackDrawing {
     }
 
     /** An angle as a builder writes it: with its sign, without idle zeros. */
-    static String angle(double degrees) {
+    public static String angle(double degrees) {
         String number = SvgRenderer.number(Math.abs(degrees));
         return (degrees > 0 && degrees != 90 ? "+" : degrees < 0 ? "\u2212" : "") + number + "\u00b0";
+    }
+
+    private static void stageLine(List<Shape> shapes, int stage, double y) {
+        shapes.add(Shape.text(0, y + 3.6, "Stage " + stage, 2.8, Ink.QUIET));
+        shapes.add(new Shape.Polyline(
+                List.of(new Point(STRIP * 0.36, y + 2.7), new Point(WIDTH, y + 2.7)), Ink.QUIET, 0.15, true));
     }
 
     private static void axis(List<Shape> shapes) {
@@ -115,7 +166,7 @@ public final class PlyStackDrawing {
         shapes.add(Shape.text(STRIP + 2, y + 2, "Mould face", 3, Ink.INK));
     }
 
-    private static void layer(List<Shape> shapes, Layer layer, int number, double y) {
+    private static void layer(List<Shape> shapes, Layer layer, double y) {
         List<List<Point>> strip = List.of(List.of(
                 new Point(0, y),
                 new Point(STRIP, y),
@@ -129,7 +180,7 @@ public final class PlyStackDrawing {
                 : layer.kind() == Material.Kind.TAPE
                         ? angle(layer.angleDeg())
                         : angle(layer.angleDeg()) + " / " + angle(across(layer.angleDeg()));
-        shapes.add(Shape.bold(STRIP + 2, y + 3.1, number + "   " + head, 3.3, Ink.INK));
+        shapes.add(Shape.bold(STRIP + 2, y + 3.1, layer.number() + "   " + head, 3.3, Ink.INK));
         String line = layer.name() + (layer.weight().isEmpty() ? "" : ", " + layer.weight());
         double room = WIDTH - STRIP - 2;
         String words = fits(line, room) ? line : layer.name();
@@ -170,7 +221,7 @@ public final class PlyStackDrawing {
                     Locale.ROOT,
                     "%s%d %s%s",
                     i == 0 ? "" : "; ",
-                    i + 1,
+                    l.number(),
                     l.name(),
                     l.kind() == Material.Kind.CORE ? "" : " at " + angle(l.angleDeg())));
         }

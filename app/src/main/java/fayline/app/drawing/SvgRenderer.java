@@ -24,13 +24,23 @@ public final class SvgRenderer {
         return new SvgRenderer(false);
     }
 
-    /** The drawing as one SVG element. */
+    /** The drawing as one SVG element in its own size. */
     public String render(Drawing drawing) {
+        return render(drawing, 1);
+    }
+
+    /**
+     * The drawing as one SVG element, made larger or smaller.
+     *
+     * @param drawing the drawing
+     * @param scale how many times its own size
+     */
+    public String render(Drawing drawing, double scale) {
         StringBuilder s = new StringBuilder(2048);
         s.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"")
-                .append(number(drawing.widthMm()))
+                .append(number(drawing.widthMm() * scale))
                 .append("mm\" height=\"")
-                .append(number(drawing.heightMm()))
+                .append(number(drawing.heightMm() * scale))
                 .append("mm\" viewBox=\"0 0 ")
                 .append(number(drawing.widthMm()))
                 .append(' ')
@@ -173,14 +183,14 @@ public final class SvgRenderer {
     }
 
     /** A number to a thousandth of a millimetre, without idle zeros. */
-    static String number(double value) {
+    public static String number(double value) {
         String s = String.format(Locale.ROOT, "%.3f", value);
         s = s.replaceAll("0+$", "").replaceAll("\\.$", "");
         return s.equals("-0") ? "0" : s;
     }
 
     /** Text as data for XML: markup escaped, characters that XML forbids left out. */
-    static String escape(String text) {
+    public static String escape(String text) {
         StringBuilder s = new StringBuilder(text.length() + 16);
         text.codePoints().forEach(c -> {
             switch (c) {

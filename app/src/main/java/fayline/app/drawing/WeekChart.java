@@ -17,7 +17,7 @@ import java.util.Optional;
  */
 public final class WeekChart {
     private static final double LABEL = 30;
-    private static final double HEAD = 10;
+    private static final double HEAD = 12;
     private static final double TRACK = 7;
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
 
@@ -134,7 +134,7 @@ public final class WeekChart {
                 .filter(n -> !n.isBefore(frame.from()) && n.isBefore(frame.to()))
                 .ifPresent(n -> {
                     double x = frame.x(n);
-                    shapes.add(Shape.line(x, HEAD - 3, x, height, Ink.TROUBLE, 0.5));
+                    shapes.add(Shape.line(x, HEAD - 5.4, x, height, Ink.TROUBLE, 0.5));
                     shapes.add(new Shape.Text(
                             new Point(x, HEAD - 3.6), "now", 2.6, Ink.TROUBLE, Shape.Anchor.MIDDLE, true));
                 });
@@ -227,7 +227,7 @@ public final class WeekChart {
             double from = clamp(frame, s.from());
             double to = clamp(frame, s.to());
             if (to > from) {
-                shapes.add(Shape.Polygon.rectangle(from, y, Math.max(0.6, to - from), 5, solid, Ink.NONE, 0));
+                shapes.add(Shape.Polygon.rectangle(from, y, Math.max(0.6, to - from), 5, solid, Ink.PAPER, 0.25));
             }
         }
         double first =

@@ -80,9 +80,9 @@ class DrawingTest {
         Drawing d = PlyStackDrawing.of(
                 "test",
                 List.of(
-                        new PlyStackDrawing.Layer("Twill 200", Material.Kind.CLOTH, 200, "200 g/m2", 45, 1),
-                        new PlyStackDrawing.Layer("Foam 10", Material.Kind.CORE, 0, "10 mm", 0, 2),
-                        new PlyStackDrawing.Layer("Tape 300", Material.Kind.TAPE, 300, "300 g/m2", 0, 2)));
+                        new PlyStackDrawing.Layer(1, "Twill 200", Material.Kind.CLOTH, 200, "200 g/m2", 45, 1),
+                        new PlyStackDrawing.Layer(2, "Foam 10", Material.Kind.CORE, 0, "10 mm", 0, 2),
+                        new PlyStackDrawing.Layer(3, "Tape 300", Material.Kind.TAPE, 300, "300 g/m2", 0, 2)));
         List<Shape.Text> texts = texts(d);
         Shape.Text first = texts.stream()
                 .filter(t -> t.text().startsWith("1 "))

@@ -1,0 +1,63 @@
+package fayline.app.pdf;
+
+import fayline.app.drawing.SvgRenderer;
+import java.util.ArrayDeque;
+import java.util.Deque;
+
+/** Writes well-formed XHTML: every element is closed, every text is data. */
+final class Markup {
+    private final StringBuilder out = new StringBuilder(8192);
+    private final Deque<String> open = new ArrayDeque<>();
+
+    /** Opens an element of a class; an empty class is left out. */
+    Markup open(String element, String styled) {
+        out.append('<').append(element);
+        if (!styled.isEmpty()) {
+            out.append(" class=\"").append(SvgRenderer.escape(styled)).append('"');
+        }
+        out.append('>');
+        open.push(element);
+        return this;
+    }
+
+    /** Opens an element. */
+    Markup open(String element) {
+        return open(element, "");
+    }
+
+    /** Closes the element that was opened last. */
+    Markup close() {
+        out.append("</").append(open.pop()).append('>');
+        return this;
+    }
+
+    /** Writes text. */
+    Markup text(String text) {
+        out.append(SvgRenderer.escape(text));
+        return this;
+    }
+
+    /** Writes an element of a class around a text. */
+    Markup element(String element, String styled, String text) {
+        return open(element, styled).text(text).close();
+    }
+
+    /** Writes an element around a text. */
+    Markup element(String element, String text) {
+        return element(element, "", text);
+    }
+
+    /** Writes a drawing. */
+    Markup svg(String svg) {
+        out.append(svg);
+        return this;
+    }
+
+    @Override
+    public String toString() {
+        if (!open.isEmpty()) {
+            throw new IllegalStateException("not closed: " + open);
+        }
+        return out.toString();
+    }
+}
