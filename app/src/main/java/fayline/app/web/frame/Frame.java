@@ -22,6 +22,7 @@ import java.util.List;
  * @param inch whether inch units are shown
  * @param path the address of this very page, to come back to
  * @param said what was just done, to be confirmed on the page; empty for nothing
+ * @param draft the form whose typed text may be forgotten now; empty for none
  * @param version the program's version
  */
 public record Frame(
@@ -42,6 +43,7 @@ public record Frame(
         boolean inch,
         String path,
         String said,
+        String draft,
         String version) {
     /** Copies the lists. */
     public Frame {

@@ -20,6 +20,11 @@ public record TimeWords(ZoneId zone, Instant now) {
     private static final DateTimeFormatter DAY_YEAR = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
     private static final DateTimeFormatter FIELD = DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm", Locale.ENGLISH);
 
+    /** This moment with its date in full. */
+    public String full() {
+        return DAY_YEAR.format(now.atZone(zone)) + " " + CLOCK.format(now.atZone(zone));
+    }
+
     /** Today's date. */
     public LocalDate today() {
         return now.atZone(zone).toLocalDate();

@@ -81,10 +81,25 @@ public final class Visit {
         ctx.sessionAttribute("said", sentence);
     }
 
+    /**
+     * A sentence that the next page shows once, and the draft that is over with it.
+     *
+     * @param sentence the sentence
+     * @param draft the name of the form whose typed text may be forgotten
+     */
+    public void say(String sentence, String draft) {
+        say(sentence);
+        ctx.sessionAttribute("draft", draft);
+    }
+
     /** The sentence that was left for this page. */
     public String said() {
-        String said = ctx.consumeSessionAttribute("said");
-        return said == null ? "" : said;
+        return orEmpty(ctx.consumeSessionAttribute("said"));
+    }
+
+    /** The draft that is over; empty for none. */
+    public String draftDone() {
+        return orEmpty(ctx.consumeSessionAttribute("draft"));
     }
 
     /** A part of the path. */

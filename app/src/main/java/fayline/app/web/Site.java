@@ -1,0 +1,54 @@
+package fayline.app.web;
+
+import fayline.app.usecase.shop.ShopRecord;
+import fayline.app.usecase.view.LookAtShop;
+import fayline.app.web.card.CardPage;
+import fayline.app.web.card.PaperPage;
+import fayline.app.web.design.AirframePage;
+import fayline.app.web.design.MadePage;
+import fayline.app.web.design.RecipesPage;
+import fayline.app.web.frame.Door;
+import fayline.app.web.frame.Page;
+import fayline.app.web.frame.ScreenPage;
+import fayline.app.web.frame.Sights;
+import fayline.app.web.plan.TodayPage;
+import fayline.app.web.plan.WeeksPage;
+import fayline.app.web.stores.StoresPage;
+import fayline.app.web.why.WhyPage;
+import java.util.List;
+
+/** All pages of one shop, put together in plain sight. */
+public final class Site implements WebServer.Pages {
+    private final ShopRecord shop;
+    private final LookAtShop looking;
+    private final String version;
+
+    /**
+     * Makes the site.
+     *
+     * @param shop the shop's record
+     * @param looking looks at it
+     * @param version the program's version, for the foot of the pages
+     */
+    public Site(ShopRecord shop, LookAtShop looking, String version) {
+        this.shop = shop;
+        this.looking = looking;
+        this.version = version;
+    }
+
+    @Override
+    public List<Page> behind(Door door) {
+        Sights sights = new Sights(looking, shop, door, version);
+        return List.of(
+                new TodayPage(sights),
+                new WeeksPage(sights),
+                new AirframePage(sights),
+                new MadePage(sights),
+                new StoresPage(sights),
+                new RecipesPage(sights),
+                new CardPage(sights, shop),
+                new PaperPage(sights),
+                new WhyPage(sights),
+                new ScreenPage(sights));
+    }
+}

@@ -1,0 +1,175 @@
+package fayline.app.web.card;
+
+import fayline.app.usecase.act.CorrectStep;
+import fayline.app.usecase.act.FinishStep;
+import fayline.app.usecase.act.Measured;
+import fayline.app.usecase.act.Mended;
+import fayline.app.usecase.act.NoteStep;
+import fayline.app.usecase.act.StartStep;
+import fayline.app.usecase.act.TakeReading;
+import fayline.app.usecase.shop.Outcome;
+import fayline.app.usecase.shop.Sent;
+import fayline.app.usecase.shop.ShopRecord;
+import fayline.app.web.frame.Answers;
+import fayline.app.web.frame.Page;
+import fayline.app.web.frame.Refusal;
+import fayline.app.web.frame.Sight;
+import fayline.app.web.frame.Sights;
+import fayline.app.web.frame.Visit;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A card and what is done with it: start, finish, note, reading, correction. Each is one entry; a correction undoes. */
+public final class CardPage implements Page {
+    private static final String CARD = "/card/{made}/{n}/{key}";
+    private final Sights sights;
+    private final ShopRecord shop;
+
+    /**
+     * Makes the page.
+     *
+     * @param sights looks at the shop
+     * @param shop the record to add to
+     */
+    public CardPage(Sights sights, ShopRecord shop) {
+        this.sights = sights;
+        this.shop = shop;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get(CARD, ctx -> {
+            Visit visit = new Visit(ctx);
+            sights.with(visit, sight -> show(visit, sight, step(visit, sight), List.of()));
+        });
+        routes.post(CARD + "/start", ctx -> act(ctx, "card-start", this::start));
+        routes.post(CARD + "/finish", ctx -> act(ctx, "card-finish", this::finish));
+        routes.post(CARD + "/note", ctx -> act(ctx, "card-note", this::note));
+        routes.post(CARD + "/reading", ctx -> act(ctx, "card-reading", this::reading));
+        routes.post(CARD + "/correct", ctx -> act(ctx, "card-correct", this::correct));
+    }
+
+    /** What a form does to a step. */
+    @FunctionalInterface
+    private interface Deed {
+        Outcome of(Visit visit, Sight sight, String step, Sent sent);
+    }
+
+    private void act(Context ctx, String draft, Deed deed) {
+        Visit visit = new Visit(ctx);
+        sights.with(visit, sight -> {
+            String step = step(visit, sight);
+            String by = visit.needed("by", "Who you are");
+            if (sight.definition().shop().people().find(by).isEmpty()) {
+                throw Refusal.input("Nobody of that name is in the crew.");
+            }
+            visit.remember("person", by);
+            Outcome outcome = deed.of(visit, sight, step, Sent.live(visit.once(), by));
+            if (outcome.stands() || outcome.kind() == Outcome.Kind.NOTHING) {
+                visit.say(Answers.said(outcome), draft);
+                visit.lead(Sight.cardLink(step));
+            } else {
+                visit.status(outcome.kind() == Outcome.Kind.UNKNOWN ? 503 : 422);
+                show(visit, sight, step, Answers.refused(outcome));
+            }
+        });
+    }
+
+    private Outcome start(Visit visit, Sight sight, String step, Sent sent) {
+        List<String> people = visit.fields("people");
+        if (people.isEmpty()) {
+            return Outcome.refused("Nobody is ticked. Say who works on it.");
+        }
+        return new StartStep(shop)
+                .start(sent, step, people, visit.fields("places"), visit.field("which-way"), at(visit, sight));
+    }
+
+    private Outcome finish(Visit visit, Sight sight, String step, Sent sent) {
+        return new FinishStep(shop).finish(sent, step, visit.fields("people"), visit.field("signed"), at(visit, sight));
+    }
+
+    private Outcome note(Visit visit, Sight sight, String step, Sent sent) {
+        String text = visit.text("text");
+        if (text.isBlank()) {
+            return Outcome.refused("The note is empty.");
+        }
+        return new NoteStep(shop).note(sent, step, text.strip(), at(visit, sight));
+    }
+
+    private Outcome reading(Visit visit, Sight sight, String step, Sent sent) {
+        String kind = visit.field("kind");
+        String of = kind.equals("mass") ? visit.inPath("made") : step.substring(step.indexOf('/') + 1);
+        Measured measured = new Measured(kind, of, "", "", Map.of("value", visit.field("value")), at(visit, sight));
+        return new TakeReading(shop).take(sent, sight.definition().facts().id(), measured);
+    }
+
+    private Outcome correct(Visit visit, Sight sight, String step, Sent sent) {
+        String asked = visit.field("entry");
+        if (!asked.matches("\\d{1,15}")
+                || CardRecord.of(sight, shop.state(), step).stream()
+                        .noneMatch(r -> String.valueOf(r.entry()).equals(asked))) {
+            return Outcome.refused("Choose which entry was wrong.");
+        }
+        long entry = Long.parseLong(asked);
+        String why = visit.field("why");
+        if (why.isEmpty()) {
+            return Outcome.refused("Say why, so that the record can be understood later.");
+        }
+        if (visit.field("how").equals("withdraw")) {
+            return new CorrectStep(shop).withdraw(sent, entry, why);
+        }
+        String kind = CardRecord.of(sight, shop.state(), step).stream()
+                .filter(r -> r.entry() == entry)
+                .map(CardView.Recorded::kind)
+                .findFirst()
+                .orElse("");
+        Mended mended;
+        if (kind.equals("note")) {
+            mended = Mended.note(visit.field("value"));
+        } else if (kind.equals("reading")) {
+            mended = Mended.value(visit.field("value"));
+        } else {
+            Optional<Instant> at = at(visit, sight);
+            if (at.isEmpty()) {
+                return Outcome.refused("Say when it really was.");
+            }
+            mended = Mended.time(at.get());
+        }
+        return new CorrectStep(shop).correct(sent, entry, mended, why);
+    }
+
+    private void show(Visit visit, Sight sight, String step, List<String> refused) {
+        CardView view = CardViews.of(sight, shop.state(), step, visit.person(), refused);
+        sights.show(visit, "card.jte", sights.frame(visit, sight, view.sheet().title(), ""), view);
+    }
+
+    private static String step(Visit visit, Sight sight) {
+        String step = sight.definition().facts().id() + "/" + visit.inPath("made") + "/" + visit.inPath("n") + "/"
+                + visit.inPath("key");
+        if (sight.step(step).isEmpty()) {
+            throw Refusal.absent(
+                    "card of that step in " + sight.definition().facts().name());
+        }
+        return step;
+    }
+
+    /** The moment that a form names in the shop's time; nothing where the field is empty, which means now. */
+    private static Optional<Instant> at(Visit visit, Sight sight) {
+        String text = visit.field("at");
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(
+                    LocalDateTime.parse(text).atZone(sight.time().zone()).toInstant());
+        } catch (DateTimeParseException e) {
+            throw Refusal.input("\"" + text + "\" is no time. Expected one such as 2026-03-02T07:30.");
+        }
+    }
+}

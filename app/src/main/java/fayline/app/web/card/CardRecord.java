@@ -1,0 +1,58 @@
+package fayline.app.web.card;
+
+import fayline.app.web.frame.Sight;
+import fayline.flow.record.RecordState;
+import fayline.flow.record.StepRecord;
+import fayline.flow.record.TakenReading;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What is recorded of a step, as lines that can be corrected. */
+final class CardRecord {
+    private CardRecord() {}
+
+    static List<CardView.Recorded> of(Sight sight, RecordState state, String step) {
+        StepRecord kept = state.step(step);
+        List<CardView.Recorded> all = new ArrayList<>();
+        kept.started()
+                .ifPresent(t -> all.add(new CardView.Recorded(
+                        kept.startedBy(),
+                        "Started " + sight.time().at(t) + " by " + sight.personNames(kept.people())
+                                + (kept.whichWay().isEmpty() ? "" : ". Which way round: " + kept.whichWay()),
+                        "start",
+                        "")));
+        kept.finished()
+                .ifPresent(t -> all.add(new CardView.Recorded(
+                        kept.finishedBy(),
+                        "Finished " + sight.time().at(t)
+                                + (kept.signed().isEmpty() ? "" : ", signed by " + sight.personName(kept.signed())),
+                        "finish",
+                        "")));
+        for (StepRecord.Note n : kept.notes()) {
+            all.add(new CardView.Recorded(
+                    n.seq(),
+                    "Note, " + sight.time().at(n.at()) + ", " + sight.personName(n.by()) + ": " + n.text(),
+                    "note",
+                    n.text()));
+        }
+        String project = step.substring(0, step.indexOf('/'));
+        String local = step.substring(project.length() + 1);
+        String made = local.substring(0, local.indexOf('/'));
+        for (TakenReading r : state.readings(project)) {
+            boolean own = r.of().equals(local) || r.of().equals(step);
+            boolean weighing = r.of().equals(made)
+                    && sight.step(step)
+                            .filter(s -> s.kind() == fayline.flow.project.recipe.StepKind.WEIGH)
+                            .isPresent();
+            if (own || weighing) {
+                all.add(new CardView.Recorded(
+                        r.seq(),
+                        "Reading, " + sight.time().at(r.at()) + ", " + sight.personName(r.by()) + ": " + r.kind() + " "
+                                + r.value(),
+                        "reading",
+                        r.value()));
+            }
+        }
+        return all;
+    }
+}

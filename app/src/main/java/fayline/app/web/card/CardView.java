@@ -1,0 +1,86 @@
+package fayline.app.web.card;
+
+import fayline.app.pdf.CardSheet;
+import fayline.app.web.frame.Frame;
+import fayline.app.web.frame.StateWord;
+import java.util.List;
+
+/**
+ * What a card shows at the bench.
+ *
+ * @param sheet the card in words
+ * @param findings what the computation says, with names for ids
+ * @param madeLink the page of the part or joint
+ * @param state how far the step is
+ * @param mayStart whether it can be started
+ * @param mayFinish whether it can be finished
+ * @param started when it was started, for the clock; empty where it was not
+ * @param crew who may work on it, those planned ticked
+ * @param signers who may sign
+ * @param places ids of the planned places
+ * @param record what is recorded of it
+ * @param answered the answer to which way round; empty where none was given
+ * @param figures figures that can be asked why
+ * @param refused why what was just sent was not taken
+ * @param nowField the shop's minute, for fields of time
+ */
+public record CardView(
+        CardSheet sheet,
+        List<String> findings,
+        String madeLink,
+        StateWord state,
+        boolean mayStart,
+        boolean mayFinish,
+        String started,
+        List<Frame.Choice> crew,
+        List<Frame.Choice> signers,
+        List<String> places,
+        List<Recorded> record,
+        String answered,
+        List<Asked> figures,
+        List<String> refused,
+        String nowField) {
+    /** Copies the lists. */
+    public CardView {
+        findings = List.copyOf(findings);
+        crew = List.copyOf(crew);
+        signers = List.copyOf(signers);
+        places = List.copyOf(places);
+        record = List.copyOf(record);
+        figures = List.copyOf(figures);
+        refused = List.copyOf(refused);
+    }
+
+    /** The address that the card's forms are sent to, without what they do. */
+    public String base() {
+        String path = sheet.path();
+        int cut = path.indexOf('?');
+        return cut < 0 ? path : path.substring(0, cut);
+    }
+
+    /** The address of a form of this card. */
+    public String action(String what) {
+        String path = sheet.path();
+        int cut = path.indexOf('?');
+        return base() + "/" + what + (cut < 0 ? "" : path.substring(cut));
+    }
+
+    /**
+     * Something recorded.
+     *
+     * @param entry the entry's number
+     * @param what what it was, in a sentence
+     * @param kind {@code start}, {@code finish}, {@code note} or {@code reading}
+     * @param text the text or value as typed, to be mended; empty for times
+     */
+    public record Recorded(long entry, String what, String kind, String text) {}
+
+    /**
+     * A figure.
+     *
+     * @param name what it is
+     * @param value its value
+     * @param link where it says why
+     */
+    public record Asked(String name, String value, String link) {}
+}

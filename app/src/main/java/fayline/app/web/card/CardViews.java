@@ -1,0 +1,72 @@
+package fayline.app.web.card;
+
+import fayline.app.pdf.CardSheet;
+import fayline.app.pdf.CardWords;
+import fayline.app.web.frame.Frame;
+import fayline.app.web.frame.Sight;
+import fayline.app.web.frame.StateWord;
+import fayline.app.web.frame.Visit;
+import fayline.basis.finding.Figure;
+import fayline.flow.card.Card;
+import fayline.flow.card.CardMaker;
+import fayline.flow.plan.Plan;
+import fayline.flow.project.shop.Person;
+import fayline.flow.project.shop.Skill;
+import fayline.flow.record.RecordState;
+import fayline.flow.record.StepRecord;
+import fayline.flow.result.step.StepResult;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes what a card shows. */
+final class CardViews {
+    private CardViews() {}
+
+    static CardView of(Sight sight, RecordState state, String step, String person, List<String> refused) {
+        StepResult result = sight.step(step).orElseThrow();
+        Card card = CardMaker.make(sight.definition(), sight.result(), sight.plan(), step);
+        CardSheet sheet = new CardWords(sight.definition().materials(), sight.format()).sheet(card);
+        StepRecord kept = state.step(step);
+        Optional<Plan.PlannedStep> planned = sight.planned(step);
+        List<String> planners = planned.map(Plan.PlannedStep::people).orElse(List.of());
+        List<Frame.Choice> crew = new ArrayList<>();
+        List<Frame.Choice> signers = new ArrayList<>();
+        for (Person p : sight.definition().shop().people()) {
+            boolean ticked = planners.contains(p.id()) || (planners.isEmpty() && p.id().equals(person));
+            crew.add(new Frame.Choice(p.id(), p.name(), ticked));
+            if (p.skills().contains(Skill.SIGN)) {
+                signers.add(new Frame.Choice(p.id(), p.name(), p.id().equals(person)));
+            }
+        }
+        return new CardView(
+                sheet,
+                sheet.findings().stream().map(sight::named).toList(),
+                sight.madeLink(result.made()),
+                StateWord.of(result, sight),
+                kept.started().isEmpty() && kept.finished().isEmpty(),
+                kept.started().isPresent() && kept.finished().isEmpty(),
+                kept.started().map(Instant::toString).orElse(""),
+                crew,
+                signers,
+                planned.map(Plan.PlannedStep::places).orElse(List.of()),
+                CardRecord.of(sight, state, step),
+                kept.whichWay(),
+                figures(card),
+                refused,
+                sight.time().field(sight.time().now()));
+    }
+
+    private static List<CardView.Asked> figures(Card card) {
+        List<CardView.Asked> all = new ArrayList<>();
+        List<Figure> figures = card.figures();
+        for (int i = 0; i < figures.size(); i++) {
+            all.add(new CardView.Asked(
+                    figures.get(i).name(),
+                    figures.get(i).value(),
+                    "/why?of=card&step=" + Visit.encoded(card.step()) + "&n=" + i));
+        }
+        return all;
+    }
+}

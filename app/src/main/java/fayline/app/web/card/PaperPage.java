@@ -1,0 +1,64 @@
+package fayline.app.web.card;
+
+import fayline.app.pdf.CardSheet;
+import fayline.app.pdf.CardWords;
+import fayline.app.pdf.CardsPdf;
+import fayline.app.pdf.DayCards;
+import fayline.app.pdf.Paper;
+import fayline.app.web.frame.Page;
+import fayline.app.web.frame.Refusal;
+import fayline.app.web.frame.Sights;
+import fayline.app.web.frame.Visit;
+import io.javalin.config.RoutesConfig;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+
+/** The cards of a day as PDF, ordered by person and time. */
+public final class PaperPage implements Page {
+    private final Sights sights;
+
+    /** Makes the page. */
+    public PaperPage(Sights sights) {
+        this.sights = sights;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get("/cards.pdf", ctx -> {
+            Visit visit = new Visit(ctx);
+            sights.with(visit, sight -> {
+                LocalDate day = day(visit.query("day"), sight.time().today());
+                Paper paper = Paper.of(visit.query("paper").isEmpty() ? "a4" : visit.query("paper"))
+                        .orElseThrow(() -> Refusal.input("Paper is a4 or letter."));
+                CardWords words = new CardWords(sight.definition().materials(), sight.format());
+                List<CardSheet> cards =
+                        DayCards.of(
+                                        sight.definition(),
+                                        sight.result(),
+                                        sight.plan(),
+                                        sight.time().zone(),
+                                        day)
+                                .stream()
+                                .map(words::sheet)
+                                .toList();
+                byte[] pdf = CardsPdf.print(
+                        cards,
+                        new CardsPdf.Setting(
+                                "http://" + ctx.header("Host") + "/",
+                                sight.time().full(),
+                                day.toString(),
+                                paper));
+                visit.send(pdf, "application/pdf", "cards-" + day + ".pdf");
+            });
+        });
+    }
+
+    private static LocalDate day(String asked, LocalDate today) {
+        try {
+            return asked.isEmpty() ? today : LocalDate.parse(asked);
+        } catch (DateTimeParseException e) {
+            throw Refusal.input("\"" + asked + "\" is no day. Expected one such as 2026-03-02.");
+        }
+    }
+}

@@ -1,0 +1,189 @@
+package fayline.app.web.frame;
+
+import fayline.app.usecase.view.ShopView;
+import fayline.basis.units.Area;
+import fayline.basis.units.Length;
+import fayline.basis.units.Mass;
+import fayline.basis.units.Quantity;
+import fayline.basis.units.QuantityFormat;
+import fayline.flow.plan.Plan;
+import fayline.flow.plan.Work;
+import fayline.flow.plan.WorkStep;
+import fayline.flow.project.Definition;
+import fayline.flow.project.design.Made;
+import fayline.flow.result.ProjectResult;
+import fayline.flow.result.step.StepResult;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** One project as a screen sees it now: definition, what follows from it, the plan, and how to word it all. */
+public final class Sight {
+    private static final Pattern STEP_ID =
+            Pattern.compile("[a-z0-9][a-z0-9-]*/[a-z0-9][a-z0-9-]*/\\d+/[a-z0-9][a-z0-9-]*");
+    private final ShopView view;
+    private final QuantityFormat format;
+    private final TimeWords time;
+    private final Map<String, Plan.PlannedStep> planned = new HashMap<>();
+    private final Map<String, StepResult> steps = new HashMap<>();
+    private final Map<String, WorkStep> works = new HashMap<>();
+
+    /**
+     * Makes a sight.
+     *
+     * @param view what a use case says
+     * @param format the screen's units
+     * @param time the shop's moment
+     */
+    public Sight(ShopView view, QuantityFormat format, TimeWords time) {
+        this.view = view;
+        this.format = format;
+        this.time = time;
+        view.plan().steps().forEach(s -> planned.putIfAbsent(s.step(), s));
+        view.result().steps().forEach(s -> steps.putIfAbsent(s.id(), s));
+        view.work().steps().forEach(s -> works.putIfAbsent(s.id(), s));
+    }
+
+    /** All that is seen. */
+    public ShopView view() {
+        return view;
+    }
+
+    /** The work of all projects. */
+    public Work work() {
+        return view.work();
+    }
+
+    /** The definition now. */
+    public Definition definition() {
+        return view.definition();
+    }
+
+    /** What follows from it. */
+    public ProjectResult result() {
+        return view.result();
+    }
+
+    /** The plan now. */
+    public Plan plan() {
+        return view.plan();
+    }
+
+    /** The screen's units. */
+    public QuantityFormat format() {
+        return format;
+    }
+
+    /** The shop's moment and how to word it. */
+    public TimeWords time() {
+        return time;
+    }
+
+    /** When a step is planned, was or is at work. */
+    public Optional<Plan.PlannedStep> planned(String step) {
+        return Optional.ofNullable(planned.get(step));
+    }
+
+    /** A step of this project. */
+    public Optional<StepResult> step(String id) {
+        return Optional.ofNullable(steps.get(id));
+    }
+
+    /** The work of a step, of whatever project. */
+    public Optional<WorkStep> work(String id) {
+        return Optional.ofNullable(works.get(id));
+    }
+
+    /** A step's title and what it is done on. */
+    public String stepName(String id) {
+        return work(id).map(s -> s.title() + ", " + madeName(s.made())).orElse(id);
+    }
+
+    /** A sentence with ids of steps replaced by what people call them. */
+    public String named(String sentence) {
+        return STEP_ID.matcher(sentence)
+                .replaceAll(m -> Matcher.quoteReplacement(
+                        works.containsKey(m.group()) ? "\"" + stepName(m.group()) + "\"" : m.group()));
+    }
+
+    /** A part or joint. */
+    public Optional<Made> made(String id) {
+        Optional<Made> part = view.definition().parts().find(id).map(p -> p);
+        return part.isPresent() ? part : view.definition().joints().find(id).map(j -> j);
+    }
+
+    /** What people call a part or joint. */
+    public String madeName(String id) {
+        return made(id).map(Made::name).orElse(id);
+    }
+
+    /** The page of a part or joint. */
+    public String madeLink(String id) {
+        return (view.definition().joints().find(id).isPresent() ? "/joint/" : "/part/") + Visit.encoded(id);
+    }
+
+    /** The page of a step's card. */
+    public static String cardLink(String step) {
+        String[] parts = step.split("/");
+        if (parts.length != 4) {
+            return "/";
+        }
+        return "/card/" + Visit.encoded(parts[1]) + "/" + Visit.encoded(parts[2]) + "/" + Visit.encoded(parts[3])
+                + "?project=" + Visit.encoded(parts[0]);
+    }
+
+    /** What people call someone. */
+    public String personName(String id) {
+        return view.definition().shop().people().find(id).map(p -> p.name()).orElse(id);
+    }
+
+    /** Names joined. */
+    public String personNames(List<String> ids) {
+        return String.join(", ", ids.stream().map(this::personName).toList());
+    }
+
+    /** What people call a mould, stand or port. */
+    public String placeName(String id) {
+        return view.definition()
+                .shop()
+                .moulds()
+                .find(id)
+                .map(m -> m.name())
+                .or(() -> view.definition().shop().stands().find(id).map(s -> s.name()))
+                .or(() -> view.definition().shop().ports().find(id).map(p -> p.name()))
+                .orElse(id);
+    }
+
+    /** Names joined. */
+    public String placeNames(List<String> ids) {
+        return String.join(", ", ids.stream().map(this::placeName).toList());
+    }
+
+    /** What people call a material or system. */
+    public String stuffName(String id) {
+        return view.definition()
+                .materials()
+                .find(id)
+                .map(m -> m.name())
+                .or(() -> view.definition().systems().find(id).map(s -> s.name()))
+                .or(() -> made(id).map(Made::name))
+                .orElse(id);
+    }
+
+    /** A quantity in the screen's units. */
+    public String amount(Quantity q) {
+        if (q instanceof Mass m) {
+            return format.mass(m);
+        }
+        if (q instanceof Area a) {
+            return format.area(a);
+        }
+        if (q instanceof Length l) {
+            return format.length(l);
+        }
+        return String.valueOf(q.si());
+    }
+}

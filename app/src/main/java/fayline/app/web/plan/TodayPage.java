@@ -1,0 +1,244 @@
+package fayline.app.web.plan;
+
+import fayline.app.web.frame.Frame;
+import fayline.app.web.frame.Page;
+import fayline.app.web.frame.Sight;
+import fayline.app.web.frame.Sights;
+import fayline.app.web.frame.StateWord;
+import fayline.app.web.frame.TimeWords;
+import fayline.app.web.frame.Visit;
+import fayline.basis.finding.Finding;
+import fayline.basis.finding.Severity;
+import fayline.flow.plan.Plan;
+import fayline.flow.plan.WorkStep;
+import fayline.flow.plan.Worker;
+import fayline.flow.result.air.AirNow;
+import fayline.flow.result.step.ClockRunning;
+import fayline.flow.result.step.OpenWindow;
+import io.javalin.config.RoutesConfig;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** Today: who does what now and next, which clocks run, which windows close, what blocks what, what moved. */
+public final class TodayPage implements Page {
+    private static final Duration AHEAD = Duration.ofDays(3);
+    private static final int MOST_NEXT = 4;
+    private static final int MOST_HOLDING = 8;
+    private final Sights sights;
+
+    /** Makes the page. */
+    public TodayPage(Sights sights) {
+        this.sights = sights;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get("/", ctx -> {
+            Visit visit = new Visit(ctx);
+            sights.with(visit, sight -> {
+                Frame frame = sights.frame(visit, sight, "Today", "/");
+                sights.show(visit, "today.jte", frame, view(sight, visit.person()));
+            });
+        });
+    }
+
+    /** What the page shows. */
+    static TodayView view(Sight sight, String person) {
+        TimeWords time = sight.time();
+        List<TodayView.Crew> crew = new ArrayList<>();
+        sight.work().people().stream()
+                .sorted(Comparator.comparing((Worker w) -> !w.id().equals(person)))
+                .forEach(w -> crew.add(crew(sight, w, w.id().equals(person))));
+        return new TodayView(
+                java.time.format.DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH)
+                        .format(time.today()),
+                crew,
+                clocks(sight, false),
+                clocks(sight, true),
+                sight.result().windows().stream().map(w -> window(sight, w)).toList(),
+                holding(sight),
+                sight.view().moved().stream().map(m -> m.sentence(time.zone())).toList(),
+                air(sight, sight.result().airNow()),
+                troubles(sight),
+                "/cards.pdf?day=" + time.today(),
+                sight.plan().steps().isEmpty());
+    }
+
+    private static TodayView.Crew crew(Sight sight, Worker worker, boolean here) {
+        TimeWords time = sight.time();
+        Instant now = time.now();
+        List<Plan.PlannedStep> own = sight.plan().steps().stream()
+                .filter(s -> s.people().contains(worker.id()))
+                .filter(s -> sight.work(s.step())
+                        .filter(w -> w.state() != WorkStep.State.DONE)
+                        .isPresent())
+                .filter(s -> !handsOver(sight, s))
+                .sorted(Comparator.comparing(Plan.PlannedStep::start))
+                .toList();
+        List<TodayView.Job> at = own.stream()
+                .filter(s -> running(sight, s) || !s.start().isAfter(now))
+                .map(s -> job(sight, s, worker.id()))
+                .toList();
+        List<TodayView.Job> next = own.stream()
+                .filter(s -> !running(sight, s) && s.start().isAfter(now))
+                .filter(s -> s.start().isBefore(now.plus(AHEAD)))
+                .limit(MOST_NEXT)
+                .map(s -> job(sight, s, worker.id()))
+                .toList();
+        String hours = String.join(
+                ", ",
+                worker.present().stream()
+                        .filter(s -> s.from().atZone(time.zone()).toLocalDate().equals(time.today()))
+                        .map(s -> time.clock(s.from()) + " to " + time.clock(s.to()))
+                        .toList());
+        return new TodayView.Crew(worker.name(), here, hours.isEmpty() ? "not in today" : hours, at, next);
+    }
+
+    private static boolean running(Sight sight, Plan.PlannedStep s) {
+        return sight.work(s.step())
+                .filter(w -> w.state() == WorkStep.State.RUNNING)
+                .isPresent();
+    }
+
+    private static boolean handsOver(Sight sight, Plan.PlannedStep s) {
+        return sight.work(s.step()).flatMap(w -> w.actual().handsEnded()).isPresent();
+    }
+
+    private static TodayView.Job job(Sight sight, Plan.PlannedStep s, String person) {
+        WorkStep work = sight.work(s.step()).orElseThrow();
+        List<String> others = s.people().stream().filter(p -> !p.equals(person)).toList();
+        return new TodayView.Job(
+                work.title(),
+                sight.madeName(work.made()),
+                sight.time().range(s.start(), s.handsEnd()),
+                others.isEmpty() ? "" : "with " + sight.personNames(others),
+                Sight.cardLink(s.step()),
+                StateWord.of(work, sight.time().now()));
+    }
+
+    /** Cures on their way, or those that were reached since yesterday; what was reached before is no news. */
+    private static List<TodayView.Clock> clocks(Sight sight, boolean reached) {
+        Instant news = sight.time().now().minus(Duration.ofHours(24));
+        return sight.result().clocks().stream()
+                .filter(c -> c.reached() == reached)
+                .filter(c -> !reached || c.at().filter(t -> t.isAfter(news)).isPresent())
+                .map(c -> clock(sight, c))
+                .toList();
+    }
+
+    private static TodayView.Clock clock(Sight sight, ClockRunning c) {
+        String state = c.state().key().replace('-', ' ');
+        String measured = c.measured() >= 0.995
+                ? "by readings"
+                : c.measured() < 0.005 ? "by expected air only" : Math.round(c.measured() * 100) + " % by readings";
+        String until = c.at().map(sight.time()::at).orElse("not within sight");
+        return new TodayView.Clock(
+                sight.stuffName(c.system()) + ": " + state,
+                c.title() + ", " + sight.madeName(c.made()),
+                c.reached() ? "" : c.at().map(Instant::toString).orElse(""),
+                c.reached() ? "reached by computation " + until + "; check by hand" : until,
+                c.reached(),
+                measured,
+                Sight.cardLink(c.step()),
+                "/why?of=clock&step=" + Visit.encoded(c.step()) + "&state="
+                        + c.state().key());
+    }
+
+    private static TodayView.Window window(Sight sight, OpenWindow w) {
+        String opens = w.opens()
+                .map(t -> (t.isAfter(sight.time().now()) ? "opens " : "open since ")
+                        + sight.time().at(t))
+                .orElse("");
+        String shuts = w.shuts()
+                .map(t -> (w.missed() ? "shut " : "shuts ") + sight.time().at(t))
+                .orElse("");
+        String words = String.join(
+                ", ", Stream.of(opens, shuts).filter(x -> !x.isEmpty()).toList());
+        return new TodayView.Window(
+                sight.stepName(w.step()),
+                w.shuts().map(Instant::toString).orElse(""),
+                words,
+                w.missed(),
+                w.miss()
+                        .map(m -> m.does() + " (" + m.personMinutes() + " person-minutes)")
+                        .orElse(""),
+                Sight.cardLink(w.step()));
+    }
+
+    private static List<TodayView.Holding> holding(Sight sight) {
+        Instant now = sight.time().now();
+        Map<String, List<String>> waiting = new LinkedHashMap<>();
+        sight.plan().steps().stream()
+                .filter(s -> s.start().isAfter(now) && s.start().isBefore(now.plus(AHEAD)))
+                .sorted(Comparator.comparing(Plan.PlannedStep::start))
+                .forEach(s -> sight.work(s.step())
+                        .ifPresent(w -> w.after().stream()
+                                .filter(l -> sight.work(l.step())
+                                        .filter(b -> b.state() == WorkStep.State.RUNNING)
+                                        .isPresent())
+                                .forEach(l -> waiting.computeIfAbsent(l.step(), k -> new ArrayList<>())
+                                        .add(sight.stepName(s.step())))));
+        List<TodayView.Holding> all = new ArrayList<>();
+        waiting.forEach((step, who) -> all.add(new TodayView.Holding(
+                sight.stepName(step),
+                sight.planned(step)
+                        .map(p -> "until " + sight.time().at(p.end()))
+                        .orElse(""),
+                Sight.cardLink(step),
+                who)));
+        sight.work().deliveries().stream()
+                .filter(d -> d.expected().isAfter(now))
+                .forEach(d -> {
+                    List<String> who = sight.work().steps().stream()
+                            .filter(s -> s.state() == WorkStep.State.TODO
+                                    && s.awaits().contains(d.id()))
+                            .map(s -> sight.stepName(s.id()))
+                            .toList();
+                    if (!who.isEmpty()) {
+                        all.add(new TodayView.Holding(
+                                "Delivery: " + sight.stuffName(d.what()),
+                                "counted on "
+                                        + sight.time()
+                                                .day(d.expected()
+                                                        .atZone(sight.time().zone())
+                                                        .toLocalDate()),
+                                "/stores",
+                                who));
+                    }
+                });
+        return all.stream().limit(MOST_HOLDING).toList();
+    }
+
+    private static TodayView.Air air(Sight sight, AirNow air) {
+        return new TodayView.Air(
+                air.at()
+                        .map(t -> "read " + sight.time().at(t) + (air.stale() ? ", too old to begin on" : ""))
+                        .orElse("never read; expected values"),
+                sight.format().temperature(air.air()),
+                sight.format().percent(air.humidity()),
+                sight.format().temperature(air.surface()),
+                sight.format().temperature(air.dewPoint()),
+                sight.format().difference(air.margin()),
+                air.fit(),
+                air.findings().stream().map(Finding::sentence).toList());
+    }
+
+    private static List<String> troubles(Sight sight) {
+        List<String> all = new ArrayList<>();
+        sight.view().audit().forEach(b -> all.add("The plan breaks a rule: " + sight.named(b.sentence())));
+        sight.plan()
+                .unplanned()
+                .forEach(u -> all.add(sight.stepName(u.step()) + " is not planned: " + sight.named(u.reason())));
+        sight.result().findings().stream()
+                .filter(f -> f.severity() == Severity.STOP)
+                .forEach(f -> all.add(sight.named(f.sentence())));
+        return all;
+    }
+}

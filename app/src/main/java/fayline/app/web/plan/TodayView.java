@@ -1,0 +1,153 @@
+package fayline.app.web.plan;
+
+import fayline.app.web.frame.StateWord;
+import java.util.List;
+
+/**
+ * What Today shows.
+ *
+ * @param day the day in words
+ * @param crew each person with what is now and next
+ * @param clocks cures that run
+ * @param reached states that were reached since yesterday
+ * @param windows windows that count
+ * @param holding what holds other work up
+ * @param moved what moved since the last plan, in sentences
+ * @param air the shop's air
+ * @param troubles what needs a decision, in sentences
+ * @param cards the address of the day's printed cards
+ * @param empty whether there is nothing planned at all
+ */
+public record TodayView(
+        String day,
+        List<Crew> crew,
+        List<Clock> clocks,
+        List<Clock> reached,
+        List<Window> windows,
+        List<Holding> holding,
+        List<String> moved,
+        Air air,
+        List<String> troubles,
+        String cards,
+        boolean empty) {
+    /** Copies the lists. */
+    public TodayView {
+        crew = List.copyOf(crew);
+        clocks = List.copyOf(clocks);
+        reached = List.copyOf(reached);
+        windows = List.copyOf(windows);
+        holding = List.copyOf(holding);
+        moved = List.copyOf(moved);
+        troubles = List.copyOf(troubles);
+    }
+
+    /** Whether someone of the crew is known to be at the screen. */
+    public boolean known() {
+        return crew.stream().anyMatch(Crew::here);
+    }
+
+    /**
+     * A person.
+     *
+     * @param name the name
+     * @param here whether this is who is at the screen
+     * @param hours when in the shop today, in words
+     * @param now what is at hand
+     * @param next what follows
+     */
+    public record Crew(String name, boolean here, String hours, List<Job> now, List<Job> next) {
+        /** Copies the lists. */
+        public Crew {
+            now = List.copyOf(now);
+            next = List.copyOf(next);
+        }
+    }
+
+    /**
+     * A step of a person.
+     *
+     * @param title what is done
+     * @param on on what
+     * @param when when, in words
+     * @param with with whom; empty for alone
+     * @param link its card
+     * @param state how far it is
+     */
+    public record Job(String title, String on, String when, String with, String link, StateWord state) {}
+
+    /**
+     * A cure that runs.
+     *
+     * @param what the state, of what
+     * @param on on what
+     * @param untilIso when it is reached, for the clock; empty if not within sight
+     * @param until the same in words
+     * @param reached whether it is reached by computation
+     * @param measured which air it rests on
+     * @param link the step's card
+     * @param why how the moment came about
+     */
+    public record Clock(
+            String what,
+            String on,
+            String untilIso,
+            String until,
+            boolean reached,
+            String measured,
+            String link,
+            String why) {}
+
+    /**
+     * A window.
+     *
+     * @param what the step that must begin
+     * @param shutsIso when it shuts, for the clock; empty if it does not
+     * @param words when it opens and shuts, in words
+     * @param missed whether it is missed
+     * @param miss what missing costs
+     * @param link the card of the step
+     */
+    public record Window(String what, String shutsIso, String words, boolean missed, String miss, String link) {}
+
+    /**
+     * Something that others wait for.
+     *
+     * @param what what it is
+     * @param until until when, in words
+     * @param link where to look; empty for nowhere
+     * @param waiting what waits
+     */
+    public record Holding(String what, String until, String link, List<String> waiting) {
+        /** Copies the list. */
+        public Holding {
+            waiting = List.copyOf(waiting);
+        }
+    }
+
+    /**
+     * The shop's air.
+     *
+     * @param read when it was read, in words
+     * @param air temperature
+     * @param humidity humidity
+     * @param surface the coldest surface
+     * @param dewPoint dew point
+     * @param margin coldest surface above the dew point
+     * @param fit whether wet work may begin
+     * @param says what is outside a limit
+     */
+    public record Air(
+            String read,
+            String air,
+            String humidity,
+            String surface,
+            String dewPoint,
+            String margin,
+            boolean fit,
+            List<String> says) {
+        /** Copies the list. */
+        public Air {
+            says = List.copyOf(says);
+        }
+    }
+}

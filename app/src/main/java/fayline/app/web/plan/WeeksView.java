@@ -1,0 +1,74 @@
+package fayline.app.web.plan;
+
+import java.util.List;
+
+/**
+ * What Weeks shows.
+ *
+ * @param from the first day, in words
+ * @param before address of the weeks before
+ * @param after address of the weeks after
+ * @param thisWeek address of this week
+ * @param groups kinds of rows to choose from
+ * @param spans lengths of time to choose from
+ * @param chart the drawing
+ * @param days the same as a list
+ * @param finish the plan's end, in words; empty where nothing is planned
+ * @param unplanned steps that could not be planned, in sentences
+ * @param milestones dated goals, in sentences
+ */
+public record WeeksView(
+        String from,
+        String before,
+        String after,
+        String thisWeek,
+        List<Group> groups,
+        List<Group> spans,
+        String chart,
+        List<Day> days,
+        String finish,
+        List<String> unplanned,
+        List<String> milestones) {
+    /** Copies the lists. */
+    public WeeksView {
+        groups = List.copyOf(groups);
+        spans = List.copyOf(spans);
+        days = List.copyOf(days);
+        unplanned = List.copyOf(unplanned);
+        milestones = List.copyOf(milestones);
+    }
+
+    /**
+     * A kind of rows.
+     *
+     * @param name its name
+     * @param link the address that shows it
+     * @param chosen whether it is shown
+     */
+    public record Group(String name, String link, boolean chosen) {}
+
+    /**
+     * A day of the list.
+     *
+     * @param name the day
+     * @param steps what begins on it
+     */
+    public record Day(String name, List<Row> steps) {
+        /** Copies the list. */
+        public Day {
+            steps = List.copyOf(steps);
+        }
+    }
+
+    /**
+     * A step.
+     *
+     * @param time from and to
+     * @param what what on what
+     * @param who who
+     * @param where where
+     * @param alone until when it goes on without hands; empty for not at all
+     * @param link its card
+     */
+    public record Row(String time, String what, String who, String where, String alone, String link) {}
+}

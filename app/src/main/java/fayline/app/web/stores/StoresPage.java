@@ -1,0 +1,111 @@
+package fayline.app.web.stores;
+
+import fayline.app.web.frame.Page;
+import fayline.app.web.frame.Sight;
+import fayline.app.web.frame.Sights;
+import fayline.app.web.frame.Visit;
+import fayline.basis.finding.Finding;
+import fayline.flow.project.stock.Delivery;
+import fayline.flow.project.stock.Lot;
+import fayline.flow.result.stock.StoresResult;
+import io.javalin.config.RoutesConfig;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** The stores against the work: lots, expiry, needs, what to order by when. */
+public final class StoresPage implements Page {
+    private final Sights sights;
+
+    /** Makes the page. */
+    public StoresPage(Sights sights) {
+        this.sights = sights;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get("/stores", ctx -> {
+            Visit visit = new Visit(ctx);
+            sights.with(
+                    visit,
+                    sight -> sights.show(
+                            visit, "stores.jte", sights.frame(visit, sight, "Stores", "/stores"), view(sight)));
+        });
+    }
+
+    static StoresView view(Sight sight) {
+        StoresResult stores = sight.result().stores();
+        return new StoresView(
+                stores.shortages().stream().map(s -> shortage(sight, s)).toList(),
+                stores.items().stream().map(i -> item(sight, i)).toList(),
+                sight.definition().lots().stream().map(l -> lot(sight, l)).toList(),
+                sight.definition().deliveries().stream()
+                        .map(d -> delivery(sight, d))
+                        .toList(),
+                stores.findings().stream()
+                        .map(Finding::sentence)
+                        .map(sight::named)
+                        .toList());
+    }
+
+    private static String name(Sight sight, String of, String component) {
+        return sight.stuffName(of) + (component.isEmpty() ? "" : ", " + component);
+    }
+
+    private static StoresView.Shortage shortage(Sight sight, StoresResult.Shortage s) {
+        return new StoresView.Shortage(
+                name(sight, s.of(), s.component()),
+                sight.amount(s.shortBy()),
+                sight.stepName(s.step()),
+                Sight.cardLink(s.step()),
+                s.by().map(sight.time()::at).orElse("not planned"),
+                s.orderBy().map(sight.time()::day).orElse("lead time unknown"),
+                s.late());
+    }
+
+    private static StoresView.Item item(Sight sight, StoresResult.Item i) {
+        return new StoresView.Item(
+                name(sight, i.of(), i.component()),
+                sight.amount(i.needed()),
+                sight.amount(i.held()),
+                i.expired().si() > 0 ? sight.amount(i.expired()) : "",
+                i.coming().si() > 0 ? sight.amount(i.coming()) : "",
+                i.held().si() + i.coming().si() >= i.needed().si());
+    }
+
+    private static StoresView.Lot lot(Sight sight, Lot l) {
+        Optional<LocalDate> openedUntil =
+                l.opened().flatMap(o -> l.openedLife().map(life -> o.plusDays((long) Math.floor(life.days()))));
+        LocalDate today = sight.time().today();
+        boolean over = l.expires().filter(today::isAfter).isPresent()
+                || openedUntil.filter(today::isAfter).isPresent();
+        return new StoresView.Lot(
+                l.id(),
+                name(sight, l.of(), l.component()),
+                l.quantity().asTyped(),
+                l.expires().map(LocalDate::toString).orElse("no date"),
+                l.opened()
+                        .map(o -> o + openedUntil.map(u -> ", keeps until " + u).orElse(""))
+                        .orElse("not opened"),
+                over);
+    }
+
+    private static StoresView.Delivery delivery(Sight sight, Delivery d) {
+        String due = d.arrived()
+                .map(a -> "arrived " + sight.time().day(a))
+                .orElseGet(() -> "due " + sight.time().day(d.due())
+                        + d.latest()
+                                .map(l -> ", may slip to " + sight.time().day(l))
+                                .orElse(""));
+        return new StoresView.Delivery(
+                sight.stuffName(d.what()),
+                d.quantity(),
+                due,
+                String.join(", ", d.needed().stream().map(n -> waits(sight, n)).toList()));
+    }
+
+    private static String waits(Sight sight, String ref) {
+        int cut = ref.indexOf('/');
+        String made = cut < 0 ? ref : ref.substring(0, cut);
+        return sight.madeName(made) + (cut < 0 ? "" : " (" + ref.substring(cut + 1) + ")");
+    }
+}

@@ -1,0 +1,72 @@
+package fayline.app.web.stores;
+
+import java.util.List;
+
+/**
+ * What Stores shows.
+ *
+ * @param shortages what runs out, soonest first
+ * @param items everything that is needed or held
+ * @param lots lots with their dates
+ * @param deliveries what is on order
+ * @param findings sentences to act on
+ */
+public record StoresView(
+        List<Shortage> shortages, List<Item> items, List<Lot> lots, List<Delivery> deliveries, List<String> findings) {
+    /** Copies the lists. */
+    public StoresView {
+        shortages = List.copyOf(shortages);
+        items = List.copyOf(items);
+        lots = List.copyOf(lots);
+        deliveries = List.copyOf(deliveries);
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * Something that runs out.
+     *
+     * @param what the thing
+     * @param by how much is missing
+     * @param step the first step without it
+     * @param link that step's card
+     * @param when when it starts
+     * @param orderBy the last day to order
+     * @param late whether that day has passed
+     */
+    public record Shortage(
+            String what, String by, String step, String link, String when, String orderBy, boolean late) {}
+
+    /**
+     * A thing.
+     *
+     * @param what the thing
+     * @param needed what the steps to do draw
+     * @param held what is here and in date
+     * @param expired what is here and out of date
+     * @param coming what is on order
+     * @param enough whether held and coming cover the need
+     */
+    public record Item(String what, String needed, String held, String expired, String coming, boolean enough) {}
+
+    /**
+     * A lot.
+     *
+     * @param id its number
+     * @param what of what
+     * @param left what was left when it was entered
+     * @param expires its date
+     * @param opened when it was opened and how long it then keeps
+     * @param over whether it is out of date
+     */
+    public record Lot(String id, String what, String left, String expires, String opened, boolean over) {}
+
+    /**
+     * A delivery.
+     *
+     * @param what what comes
+     * @param quantity how much
+     * @param due when
+     * @param needed what waits for it
+     */
+    public record Delivery(String what, String quantity, String due, String needed) {}
+}
