@@ -33,6 +33,8 @@ final class BlockPlacer {
     /** How one attempt goes about it. */
     record Way(boolean quickest, boolean mayMiss) {}
 
+    private static final double DRAWN_OUT = 0.1;
+
     private final Net net;
     private final Scene scene;
     private final StartSearch search;
@@ -223,16 +225,18 @@ final class BlockPlacer {
 
     private double cost(List<Placement> placements) {
         int end = placements.stream().mapToInt(Placement::end).max().orElse(0);
-        double sum = 0;
+        double starts = 0;
         double hands = 0;
         int price = 0;
         for (Placement p : placements) {
-            sum += p.end();
+            starts += p.start();
             price += p.price();
             for (int[] s : p.stretches()) {
                 hands += (double) (s[1] - s[0]) * p.people().size();
             }
         }
-        return end + 0.1 * sum / Math.max(1, placements.size()) + WAIT_PER_PRICE * price + waitPerHands * hands;
+        double spread = placements.isEmpty() ? 0 : end - starts / placements.size();
+        // A block that is drawn out keeps its mould, its stand and its windows waiting.
+        return end + DRAWN_OUT * spread + WAIT_PER_PRICE * price + waitPerHands * hands;
     }
 }
