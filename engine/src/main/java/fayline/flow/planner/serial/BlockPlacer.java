@@ -80,6 +80,9 @@ final class BlockPlacer {
         if (a.failure().isPresent() != b.failure().isPresent()) {
             return a.failure().isPresent() ? b : a;
         }
+        if (a.failure().isPresent()) {
+            return b.way().mayMiss() ? b : a;
+        }
         return b.cost() < a.cost() - 1e-9 ? b : a;
     }
 
@@ -123,6 +126,7 @@ final class BlockPlacer {
             pushes[t] = 0;
         }
         softPushed = false;
+        lastPush = Optional.empty();
         Set<Integer> in = new HashSet<>(tasks);
         scene.forgetLeast(in);
         Scene.Mark mark = scene.mark();
@@ -134,7 +138,7 @@ final class BlockPlacer {
             for (int t : tasks) {
                 Step step = step(net.task(t), way, in);
                 again = step.again;
-                failure = step.failure;
+                failure = step.failure.map(this::atRoot);
                 if (again || failure.isPresent()) {
                     break;
                 }
@@ -149,6 +153,13 @@ final class BlockPlacer {
             failure = lastPush;
         }
         return new Outcome(List.of(), failure, Double.MAX_VALUE, softPushed, way);
+    }
+
+    /** What a window pushed beyond the known hours fails for the window, not for want of people at the far end. */
+    private Failure atRoot(Failure failure) {
+        return lastPush.filter(p -> p.need().isPresent()
+                        && (p.task() == failure.task() || p.need().orElseThrow().task() == failure.task()))
+                .orElse(failure);
     }
 
     private record Step(Optional<Placement> placement, boolean again, Optional<Failure> failure) {}
