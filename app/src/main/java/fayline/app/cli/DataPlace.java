@@ -13,6 +13,11 @@ final class DataPlace {
             description = "the shop's data folder; where it is not given, the user's own for this program")
     private @Nullable Path data;
 
+    /** The folder, or beside the user's own the one of the demonstration. */
+    Path orDemo() {
+        return data != null ? data : folder().resolveSibling("demo");
+    }
+
     Path folder() {
         return data != null
                 ? data

@@ -22,6 +22,8 @@ public final class Program {
      */
     public static int run(String[] args, Surroundings s) {
         CommandLine line = new CommandLine(new RootCommand())
+                .addSubcommand(new ServeCommand(s))
+                .addSubcommand(new CardsCommand(s))
                 .addSubcommand(new VerifyCommand(s))
                 .addSubcommand(new PlanCommand(s))
                 .addSubcommand(new CalcCommand(s))

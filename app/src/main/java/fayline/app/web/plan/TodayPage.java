@@ -232,7 +232,9 @@ public final class TodayPage implements Page {
 
     private static List<String> troubles(Sight sight) {
         List<String> all = new ArrayList<>();
-        sight.view().audit().forEach(b -> all.add("The plan breaks a rule: " + sight.named(b.sentence())));
+        sight.view().audit().stream()
+                .filter(b -> !b.admitted())
+                .forEach(b -> all.add("The plan breaks a rule: " + sight.named(b.sentence())));
         sight.plan()
                 .unplanned()
                 .forEach(u -> all.add(sight.stepName(u.step()) + " is not planned: " + sight.named(u.reason())));
