@@ -7,8 +7,19 @@ import java.util.Optional;
 
 /** Chooses the bench that is asked for. */
 public final class BenchRun {
-    private static final int BAD_INPUT = 2;
-    private static final String TOPICS = "checks FOLDER [--only NAME,...]";
+    /** Done. */
+    static final int DONE = 0;
+
+    /** Something differs or is broken. */
+    static final int DIFFERS = 1;
+
+    /** What was asked for cannot be read. */
+    static final int BAD_INPUT = 2;
+
+    /** Our fault, or the machine's. */
+    static final int FAULT = 3;
+
+    private static final String TOPICS = "checks FOLDER [--only NAME,...], plan FOLDER, start";
 
     private final PrintStream out;
     private final PrintStream err;
@@ -27,15 +38,22 @@ public final class BenchRun {
      * @param only names to keep to; empty means all
      * @param seconds how long it may take
      * @param json whether to write JSON lines
-     * @return 0 done, 1 something differs or is too slow to finish, 2 bad input
+     * @return 0 done, 1 something differs or is broken, 2 bad input, 3 a fault
      */
     public int run(String topic, Optional<Path> folder, List<String> only, int seconds, boolean json) {
-        if ("checks".equals(topic)) {
+        if ("start".equals(topic)) {
+            return new StartBench(out, err).run(seconds, json);
+        }
+        boolean checks = "checks".equals(topic);
+        if (checks || "plan".equals(topic)) {
             if (folder.isEmpty()) {
-                err.println("bench checks: expected a folder of case files");
+                err.println("bench " + topic + ": expected a folder"
+                        + (checks ? " of case files" : ", a project's definition"));
                 return BAD_INPUT;
             }
-            return new ChecksBench(out, err).run(folder.get(), only, json);
+            return checks
+                    ? new ChecksBench(out, err).run(folder.get(), only, json)
+                    : new PlanBench(out, err).run(folder.get(), seconds, json);
         }
         err.println("bench: found the topic \"" + topic + "\", expected one of: " + TOPICS);
         return BAD_INPUT;

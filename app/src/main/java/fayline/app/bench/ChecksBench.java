@@ -12,10 +12,6 @@ import java.util.Locale;
 
 /** Prints what came of each case of a folder, and how many of each. */
 final class ChecksBench {
-    private static final int DONE = 0;
-    private static final int DIFFERS = 1;
-    private static final int UNREADABLE = 2;
-
     private final PrintStream out;
     private final PrintStream err;
 
@@ -32,9 +28,9 @@ final class ChecksBench {
         out.println(json ? jsonCounts(report) : counts(report));
         boolean nothing = !only.isEmpty() && report.missing().size() == only.size();
         if (!report.unreadable().isEmpty() || nothing) {
-            return UNREADABLE;
+            return BenchRun.BAD_INPUT;
         }
-        return report.count(Outcome.DIFFERS) > 0 ? DIFFERS : DONE;
+        return report.count(Outcome.DIFFERS) > 0 ? BenchRun.DIFFERS : BenchRun.DONE;
     }
 
     private static String line(Verdict v) {

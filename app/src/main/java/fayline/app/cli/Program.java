@@ -40,8 +40,8 @@ public final class Program {
 
     private static int failed(Exception e, CommandLine command, Surroundings s) {
         String name = command.getCommandSpec().qualifiedName();
-        if (e instanceof UnreadableDefinitionException) {
-            ((UnreadableDefinitionException) e).problems().forEach(p -> s.err().println(p.sentence()));
+        if (e instanceof UnreadableDefinitionException unreadable) {
+            unreadable.problems().forEach(p -> s.err().println(p.sentence()));
         }
         if (isBadInput(e)) {
             s.err().println(name + ": " + told(e));

@@ -40,21 +40,21 @@ final class Comparison {
 
     private static boolean same(JsonNode expected, Object found, UnitOfMeasure unit, Tolerance t, double largest) {
         if (expected.isArray()) {
-            if (!(found instanceof List) || ((List<?>) found).size() != expected.size()) {
+            if (!(found instanceof List<?> items) || items.size() != expected.size()) {
                 return false;
             }
             for (int i = 0; i < expected.size(); i++) {
-                if (!same(expected.get(i), ((List<?>) found).get(i), unit, t, largest)) {
+                if (!same(expected.get(i), items.get(i), unit, t, largest)) {
                     return false;
                 }
             }
             return true;
         }
         if (expected.isNumber()) {
-            return found instanceof Double && t.allows(expected.doubleValue(), unit.fromSi((Double) found), largest);
+            return found instanceof Double number && t.allows(expected.doubleValue(), unit.fromSi(number), largest);
         }
         if (expected.isBoolean()) {
-            return found instanceof Boolean && ((Boolean) found) == expected.asBoolean();
+            return found instanceof Boolean truth && truth == expected.asBoolean();
         }
         return expected.isTextual() && expected.asText().equals(found);
     }
@@ -71,13 +71,13 @@ final class Comparison {
     }
 
     private static String shown(Object value, UnitOfMeasure unit) {
-        if (value instanceof List) {
+        if (value instanceof List<?> values) {
             List<String> items = new ArrayList<>();
-            ((List<?>) value).forEach(v -> items.add(shown(v, unit)));
+            values.forEach(v -> items.add(shown(v, unit)));
             return "[" + String.join(",", items) + "]";
         }
-        return value instanceof Double
-                ? String.format(Locale.ROOT, "%.10g", unit.fromSi((Double) value))
+        return value instanceof Double number
+                ? String.format(Locale.ROOT, "%.10g", unit.fromSi(number))
                 : value instanceof String ? "\"" + value + "\"" : String.valueOf(value);
     }
 }

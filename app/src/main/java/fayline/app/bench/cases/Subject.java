@@ -1,6 +1,7 @@
 package fayline.app.bench.cases;
 
 import fayline.basis.units.UnitOfMeasure;
+import java.util.List;
 import java.util.Map;
 
 /** What answers questions of one field: maps the words of the tables to a topic of {@code fayline calc}. */
@@ -36,8 +37,8 @@ interface Subject {
     record Reckoned(Object value, UnitOfMeasure unit) {
         boolean isNumeric() {
             Object v = value;
-            while (v instanceof java.util.List && !((java.util.List<?>) v).isEmpty()) {
-                v = ((java.util.List<?>) v).get(0);
+            while (v instanceof List<?> items && !items.isEmpty()) {
+                v = items.get(0);
             }
             return v instanceof Double;
         }

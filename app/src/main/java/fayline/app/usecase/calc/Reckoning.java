@@ -119,11 +119,12 @@ public final class Reckoning {
     }
 
     private boolean isMany(Map.Entry<String, Object> e) {
-        return terms.get(e.getKey()).isSingle() && e.getValue() instanceof List;
+        Term t = terms.get(e.getKey());
+        return t != null && t.isSingle() && e.getValue() instanceof List;
     }
 
     private static Object finite(Relation r, Object v) {
-        if (v instanceof Double && !Double.isFinite((Double) v)) {
+        if (v instanceof Double number && !Double.isFinite(number)) {
             throw new NotCoveredException(r.gives() + " is no finite number for these inputs");
         }
         return v;

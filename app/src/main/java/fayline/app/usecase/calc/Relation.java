@@ -20,7 +20,7 @@ public record Relation(String gives, List<String> needs, List<String> uses, Comp
     /**
      * Makes a relation whose inputs are written {@code "air rh [formula]"}: needed ones plain, optional ones in brackets.
      */
-    public static Relation of(String gives, String inputs, Computation computation) {
+    public static Relation giving(String gives, String inputs, Computation computation) {
         List<String> words = List.of(inputs.split(" "));
         return new Relation(
                 gives,

@@ -151,23 +151,22 @@ public final class RelationTopic implements CalcTopic {
             units.put(t.name(), t.unit().text());
         }
         outputs.set(t.name(), node(t, v, 0));
-        return v instanceof List ? ((List<?>) v).contains(false) : Boolean.FALSE.equals(v);
+        return v instanceof List<?> items ? items.contains(false) : Boolean.FALSE.equals(v);
     }
 
     private static JsonNode node(Term t, Object v, int column) {
-        if (v instanceof List) {
+        if (v instanceof List<?> items) {
             ArrayNode array = Json.array();
-            List<?> items = (List<?>) v;
             for (int i = 0; i < items.size(); i++) {
                 array.add(node(t, items.get(i), Math.min(i, t.units().size() - 1)));
             }
             return array;
         }
-        if (v instanceof Boolean) {
-            return BooleanNode.valueOf((Boolean) v);
+        if (v instanceof Boolean truth) {
+            return BooleanNode.valueOf(truth);
         }
-        if (v instanceof String) {
-            return TextNode.valueOf((String) v);
+        if (v instanceof String word) {
+            return TextNode.valueOf(word);
         }
         return t.shape() == Term.Shape.COUNT
                 ? LongNode.valueOf(Math.round((Double) v))

@@ -1,6 +1,6 @@
 package fayline.app.usecase.calc.topic;
 
-import static fayline.app.usecase.calc.Relation.of;
+import static fayline.app.usecase.calc.Relation.giving;
 import static fayline.app.usecase.calc.Term.number;
 
 import fayline.app.usecase.calc.CalcInputException;
@@ -68,25 +68,27 @@ final class AirfoilTopic {
 
     private static List<Relation> relations() {
         List<Relation> r = new ArrayList<>();
-        r.add(of("halfThickness", "naca x", k -> published(k).halfThickness(within(k))));
-        r.add(of("camber", "naca x", k -> published(k).camber(within(k))));
-        r.add(of("slope", "naca x", k -> published(k).slope(within(k))));
+        r.add(giving("halfThickness", "naca x", k -> published(k).halfThickness(within(k))));
+        r.add(giving("camber", "naca x", k -> published(k).camber(within(k))));
+        r.add(giving("slope", "naca x", k -> published(k).slope(within(k))));
         for (String section : List.of("naca", "coordinates")) {
-            r.add(of("upper", section + " [points]", k -> stations(section(k).upper())));
-            r.add(of("lower", section + " [points]", k -> stations(section(k).lower())));
-            r.add(of(
+            r.add(giving(
+                    "upper", section + " [points]", k -> stations(section(k).upper())));
+            r.add(giving(
+                    "lower", section + " [points]", k -> stations(section(k).lower())));
+            r.add(giving(
                     "outline",
                     section + RIB,
                     k -> corners(rib(k, x -> x.outline().net()))));
-            r.add(of(
+            r.add(giving(
                     "blank", section + RIB, k -> corners(rib(k, x -> x.outline().blank()))));
-            r.add(of("area", section + RIB, k -> rib(k, RibResult::area).si()));
-            r.add(of("edge", section + RIB, k -> rib(k, RibResult::edge).si()));
-            r.add(of(
+            r.add(giving("area", section + RIB, k -> rib(k, RibResult::area).si()));
+            r.add(giving("edge", section + RIB, k -> rib(k, RibResult::edge).si()));
+            r.add(giving(
                     "blankArea",
                     section + RIB,
                     k -> rib(k, RibResult::blankArea).si()));
-            r.add(of("height", section + RIB, k -> rib(k, RibResult::height).si()));
+            r.add(giving("height", section + RIB, k -> rib(k, RibResult::height).si()));
         }
         return r;
     }

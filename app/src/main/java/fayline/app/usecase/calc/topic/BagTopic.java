@@ -1,6 +1,6 @@
 package fayline.app.usecase.calc.topic;
 
-import static fayline.app.usecase.calc.Relation.of;
+import static fayline.app.usecase.calc.Relation.giving;
 import static fayline.app.usecase.calc.Term.count;
 import static fayline.app.usecase.calc.Term.number;
 
@@ -90,48 +90,50 @@ final class BagTopic {
 
     private static List<Relation> relations() {
         List<Relation> r = new ArrayList<>();
-        r.add(of("area", RECTANGLE + "margin [surfaceFactor]", k -> cover(k, "margin")));
-        r.add(of("areaWithMargin", RECTANGLE + "margin [surfaceFactor]", k -> cover(k, "margin")));
-        r.add(of("areaWithMargin", OUTLINE + "margin [surfaceFactor]", k -> cover(k, "margin")));
+        r.add(giving("area", RECTANGLE + "margin [surfaceFactor]", k -> cover(k, "margin")));
+        r.add(giving("areaWithMargin", RECTANGLE + "margin [surfaceFactor]", k -> cover(k, "margin")));
+        r.add(giving("areaWithMargin", OUTLINE + "margin [surfaceFactor]", k -> cover(k, "margin")));
         LAYERS.forEach(names -> {
             String layer = names.get(0);
             String margin = names.get(1);
-            r.add(of(layer, RECTANGLE + margin + " [surfaceFactor]", k -> cover(k, margin)));
-            r.add(of(layer, OUTLINE + margin + " [surfaceFactor]", k -> cover(k, margin)));
+            r.add(giving(layer, RECTANGLE + margin + " [surfaceFactor]", k -> cover(k, margin)));
+            r.add(giving(layer, OUTLINE + margin + " [surfaceFactor]", k -> cover(k, margin)));
         });
         for (String strips : List.of("neededWidth length rollWidth [lap]", RECTANGLE + "rollWidth [lap] [margin]")) {
-            r.add(of("strips", strips, k ->
+            r.add(giving("strips", strips, k ->
                     (double) strips(k, StripsResult::along).strips()));
-            r.add(of("run", strips, k -> strips(k, StripsResult::along).run().si()));
-            r.add(of("stripsAcross", strips, k ->
+            r.add(giving(
+                    "run", strips, k -> strips(k, StripsResult::along).run().si()));
+            r.add(giving("stripsAcross", strips, k ->
                     (double) strips(k, StripsResult::across).strips()));
-            r.add(of(
+            r.add(giving(
                     "runAcross",
                     strips,
                     k -> strips(k, StripsResult::across).run().si()));
         }
-        r.add(of(
+        r.add(giving(
                 "tapeRectangle",
                 RECTANGLE + "margin",
                 k -> List.of(k.si("length") + 2 * k.si("margin"), k.si("width") + 2 * k.si("margin"))));
         for (String line : List.of("tapeRectangle", "perimeter")) {
-            r.add(of(
+            r.add(giving(
                     "tape",
                     line + PLEATS + " [spare]",
                     k -> edge(k, false, BagEdgeResult::tape).si()));
-            r.add(of("rolls", line + " rollLength" + PLEATS + " [spare]", k ->
+            r.add(giving("rolls", line + " rollLength" + PLEATS + " [spare]", k ->
                     (double) (int) edge(k, false, BagTopic::rolls)));
         }
         String film = "tapeRectangle [handEdge]" + PLEATS;
-        r.add(of(
+        r.add(giving(
                 "film",
                 film,
                 k -> List.of(
                         edge(k, true, BagEdgeResult::filmLength).si(),
                         edge(k, true, BagEdgeResult::filmWidth).si())));
-        r.add(of("filmArea", film, k -> edge(k, true, BagEdgeResult::filmArea).si()));
-        r.add(of("ports", RECTANGLE + "[surfaceFactor]", BagTopic::ports));
-        r.add(of("ports", OUTLINE + "[surfaceFactor]", BagTopic::ports));
+        r.add(giving(
+                "filmArea", film, k -> edge(k, true, BagEdgeResult::filmArea).si()));
+        r.add(giving("ports", RECTANGLE + "[surfaceFactor]", BagTopic::ports));
+        r.add(giving("ports", OUTLINE + "[surfaceFactor]", BagTopic::ports));
         return r;
     }
 

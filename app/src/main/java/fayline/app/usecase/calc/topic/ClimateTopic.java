@@ -1,6 +1,6 @@
 package fayline.app.usecase.calc.topic;
 
-import static fayline.app.usecase.calc.Relation.of;
+import static fayline.app.usecase.calc.Relation.giving;
 import static fayline.app.usecase.calc.Term.number;
 
 import fayline.app.usecase.calc.CalcInputException;
@@ -62,36 +62,36 @@ final class ClimateTopic {
 
     private static List<Relation> relations() {
         return List.of(
-                of("saturation", "air [formula]", k -> {
+                giving("saturation", "air [formula]", k -> {
                     ShopAirResult r = shop(k);
                     k.by("saturation pressure over water", source(k));
                     return k.take(r.saturation(), r.findings()).si();
                 }),
-                of("rh", "air wetBulb [pressure]", k -> {
+                giving("rh", "air wetBulb [pressure]", k -> {
                     MoistAirResult r = moist(k);
                     return k.take(r.humidity(), r.findings()).si();
                 }),
-                of("dewPoint", "air wetBulb [pressure]", k -> {
+                giving("dewPoint", "air wetBulb [pressure]", k -> {
                     MoistAirResult r = moist(k);
                     return k.take(r.dewPoint(), r.findings()).si();
                 }),
-                of(
+                giving(
                         "dewPoint",
                         "air rh [formula]",
                         k -> shopFigure(k, ShopAirResult::dewPoint).si()),
-                of(
+                giving(
                         "margin",
                         "air rh surface [formula] [requiredMargin]",
                         k -> shopFigure(k, ShopAirResult::margin).si()),
-                of(
+                giving(
                         "surfaceNeeded",
                         "air rh requiredMargin [formula]",
                         k -> shopFigure(k, ShopAirResult::surfaceNeeded).si()),
-                of(
+                giving(
                         "rhAtSurface",
                         "air rh surface [formula]",
                         k -> shopFigure(k, ShopAirResult::humidityAtSurface).si()),
-                of("ok", "air rh surface requiredMargin [formula]", k -> {
+                giving("ok", "air rh surface requiredMargin [formula]", k -> {
                     shopFigure(k, ShopAirResult::margin);
                     return shop(k).ok();
                 }),
@@ -104,7 +104,7 @@ final class ClimateTopic {
     }
 
     private static Relation moistAir(String gives, String from, Function<MoistAirResult, OptionalDouble> figure) {
-        return of(gives, "air " + from + " [pressure]", k -> {
+        return giving(gives, "air " + from + " [pressure]", k -> {
             MoistAirResult r = moist(k);
             OptionalDouble v = figure.apply(r);
             return k.take(v.isPresent() ? Optional.of(v.getAsDouble()) : Optional.empty(), r.findings());

@@ -1,6 +1,6 @@
 package fayline.app.usecase.calc.topic;
 
-import static fayline.app.usecase.calc.Relation.of;
+import static fayline.app.usecase.calc.Relation.giving;
 import static fayline.app.usecase.calc.Term.number;
 import static fayline.app.usecase.calc.Term.rows;
 
@@ -105,35 +105,35 @@ final class CureTopic {
 
     private static List<Relation> relations() {
         List<Relation> r = new ArrayList<>();
-        r.add(of("activationEnergy", "t1 t2 factor [gasConstant]", CureTopic::activationEnergy));
-        r.add(of("gel", "gelRef tempRef temp [activationEnergy] [gasConstant]", k -> timeAt(k, "gelRef", "temp")));
-        r.add(of(
+        r.add(giving("activationEnergy", "t1 t2 factor [gasConstant]", CureTopic::activationEnergy));
+        r.add(giving("gel", "gelRef tempRef temp [activationEnergy] [gasConstant]", k -> timeAt(k, "gelRef", "temp")));
+        r.add(giving(
                 "gel",
                 "gelRef tempRef shopTemp [activationEnergy] [gasConstant]",
                 k -> timeAt(k, "gelRef", "shopTemp")));
         String age = " tempRef [activationEnergy] [gasConstant] [time] [needed] [now]";
-        r.add(of("equivalentAge", "spans" + age, k -> age(k).age().si()));
-        r.add(of("equivalentAge", "profile" + age, k -> age(k).age().si()));
-        r.add(of("wait", "spans needed" + age, CureTopic::wait));
-        r.add(of("wait", "profile needed" + age, CureTopic::wait));
+        r.add(giving("equivalentAge", "spans" + age, k -> age(k).age().si()));
+        r.add(giving("equivalentAge", "profile" + age, k -> age(k).age().si()));
+        r.add(giving("wait", "spans needed" + age, CureTopic::wait));
+        r.add(giving("wait", "profile needed" + age, CureTopic::wait));
         String start = " [alpha0] [Tg0] [TgInf] [lambda] [stallAbove]" + WARMTH;
         for (String law : List.of("A1 E1 A2 E2 A3 E3 B [jumpAt]", "A1 E1 A2 E2 m n", "A1 E1 n", "k1 k2 m n", "k1 n")) {
-            r.add(of(
+            r.add(giving(
                     "alpha",
                     law + " time" + start,
                     k -> degrees(k, Optional.of(k.as("time", TimeSpan::new)))
                             .degrees()
                             .get(0)));
-            r.add(of("timeAtAlpha", law + " alphaLevel" + start, CureTopic::timeOfLevel));
+            r.add(giving("timeAtAlpha", law + " alphaLevel" + start, CureTopic::timeOfLevel));
         }
-        r.add(of("alpha", "Tg " + GLASS, k -> glass(k).degrees().get(0).orElseThrow()));
-        r.add(of("Tg", "alpha " + GLASS, k -> glass(k).transitions().get(0).si()));
+        r.add(giving("alpha", "Tg " + GLASS, k -> glass(k).degrees().get(0).orElseThrow()));
+        r.add(giving("Tg", "alpha " + GLASS, k -> glass(k).transitions().get(0).si()));
         for (String at : List.of("temp", "shopTemp")) {
-            r.add(of(
+            r.add(giving(
                     "alphaVitrify",
                     at + " " + GLASS,
                     k -> glass(k).vitrified().get(0).orElseThrow()));
-            r.add(of(
+            r.add(giving(
                     "alphaStall",
                     at + " stallAbove " + GLASS,
                     k -> glass(k).stalled().get(0).orElseThrow()));

@@ -1,6 +1,6 @@
 package fayline.app.usecase.calc.topic;
 
-import static fayline.app.usecase.calc.Relation.of;
+import static fayline.app.usecase.calc.Relation.giving;
 import static fayline.app.usecase.calc.Term.number;
 
 import fayline.app.usecase.calc.Known;
@@ -81,51 +81,54 @@ final class MixTopic {
 
     private static List<Relation> relations() {
         List<Relation> r = new ArrayList<>();
-        r.add(of(
+        r.add(giving(
                 "ratio",
                 "partsHardener [partsResin]",
                 k -> ratio(k, k.si("partsHardener") / k.si("partsResin", USUAL_RESIN))));
-        r.add(of("ratio", "partsHardenerByWeight", k -> ratio(k, k.si("partsHardenerByWeight"))));
-        r.add(of("ratio", "nominalHardener", k -> ratio(k, k.si("nominalHardener"))));
-        r.add(of("resin", "total ratio", k -> take(k, MixRatioResult::resin).si()));
-        r.add(of(
+        r.add(giving("ratio", "partsHardenerByWeight", k -> ratio(k, k.si("partsHardenerByWeight"))));
+        r.add(giving("ratio", "nominalHardener", k -> ratio(k, k.si("nominalHardener"))));
+        r.add(giving("resin", "total ratio", k -> take(k, MixRatioResult::resin).si()));
+        r.add(giving(
                 "hardener",
                 "total ratio",
                 k -> take(k, MixRatioResult::hardener).si()));
-        r.add(of(
+        r.add(giving(
                 "partsHardenerByVolume",
                 "ratio densityResin densityHardener",
                 k -> take(k, m -> boxed(m.hardenerPer100ByVolume())) / 100));
         String weighed = "resinWeighed hardenerWeighed ratio [tolerance]";
-        r.add(of("deviation", weighed, k -> take(k, MixRatioResult::deviation).si()));
-        r.add(of(
+        r.add(giving(
+                "deviation", weighed, k -> take(k, MixRatioResult::deviation).si()));
+        r.add(giving(
                 "inTolerance",
                 "resinWeighed hardenerWeighed ratio tolerance",
                 k -> take(k, MixRatioResult::inTolerance)));
-        r.add(of(
+        r.add(giving(
                 "hardenerToAdd",
                 weighed,
                 k -> take(k, MixRatioResult::hardenerToAdd).si()));
-        r.add(of("resinToAdd", weighed, k -> take(k, MixRatioResult::resinToAdd).si()));
+        r.add(giving(
+                "resinToAdd", weighed, k -> take(k, MixRatioResult::resinToAdd).si()));
         for (String sheet : List.of(PotLifeTopic.TWO_POINTS, PotLifeTopic.ONE_POINT)) {
             String pot = sheet + PotLifeTopic.CIRCUMSTANCES;
-            r.add(of("maxBatch", "useRate usableFraction [mixingTime] [people] [container] " + pot, MixTopic::largest));
-            r.add(of(
+            r.add(giving(
+                    "maxBatch", "useRate usableFraction [mixingTime] [people] [container] " + pot, MixTopic::largest));
+            r.add(giving(
                     "potLifeOfBatch",
                     "batchMass " + pot,
                     k -> PotLifeTopic.potLife(k, k.maybe("batchMass", Mass::new))
                             .si()));
-            r.add(of(
+            r.add(giving(
                     "potLifeOfBatch",
                     "maxBatch " + pot,
                     k -> PotLifeTopic.potLife(k, k.maybe("maxBatch", Mass::new)).si()));
         }
-        r.add(of("batches", "total maxBatch", k -> {
+        r.add(giving("batches", "total maxBatch", k -> {
             EqualBatchesResult b = batches(k);
             k.heed(b.findings());
             return (double) b.batches();
         }));
-        r.add(of("batchMass", "total maxBatch", k -> {
+        r.add(giving("batchMass", "total maxBatch", k -> {
             EqualBatchesResult b = batches(k);
             return k.take(b.each(), b.findings()).si();
         }));
@@ -191,7 +194,7 @@ final class MixTopic {
                         number("mixToWeigh", "kg", "mixed resin to weigh"),
                         number("adhesiveMass", "kg", "mixed adhesive to weigh")),
                 List.of(
-                        of("total", "mixToWeigh", k -> k.si("mixToWeigh")),
-                        of("total", "adhesiveMass", k -> k.si("adhesiveMass"))));
+                        giving("total", "mixToWeigh", k -> k.si("mixToWeigh")),
+                        giving("total", "adhesiveMass", k -> k.si("adhesiveMass"))));
     }
 }

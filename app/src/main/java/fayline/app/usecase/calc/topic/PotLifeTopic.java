@@ -1,6 +1,6 @@
 package fayline.app.usecase.calc.topic;
 
-import static fayline.app.usecase.calc.Relation.of;
+import static fayline.app.usecase.calc.Relation.giving;
 import static fayline.app.usecase.calc.Term.number;
 
 import fayline.app.usecase.calc.CalcInputException;
@@ -73,13 +73,13 @@ final class PotLifeTopic {
     private static List<Relation> relations() {
         return List.of(
                 exponent(),
-                of("potLife", TWO_POINTS + " [mixedMass]" + CIRCUMSTANCES, PotLifeTopic::potLife),
-                of("potLife", ONE_POINT + " [mixedMass]" + CIRCUMSTANCES, PotLifeTopic::potLife));
+                giving("potLife", TWO_POINTS + " [mixedMass]" + CIRCUMSTANCES, PotLifeTopic::potLife),
+                giving("potLife", ONE_POINT + " [mixedMass]" + CIRCUMSTANCES, PotLifeTopic::potLife));
     }
 
     /** The exponent between two data-sheet masses. */
     static Relation exponent() {
-        return of("exponent", TWO_POINTS + " [temperature] [tempRef]", PotLifeTopic::exponent);
+        return giving("exponent", TWO_POINTS + " [temperature] [tempRef]", PotLifeTopic::exponent);
     }
 
     private static Object exponent(Known k) {

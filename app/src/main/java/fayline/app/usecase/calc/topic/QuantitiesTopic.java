@@ -1,6 +1,6 @@
 package fayline.app.usecase.calc.topic;
 
-import static fayline.app.usecase.calc.Relation.of;
+import static fayline.app.usecase.calc.Relation.giving;
 import static fayline.app.usecase.calc.Term.number;
 
 import fayline.app.usecase.calc.CalcInputException;
@@ -73,39 +73,39 @@ final class QuantitiesTopic {
 
     private static List<Relation> relations() {
         List<Relation> r = new ArrayList<>();
-        r.add(of("fibreMassFraction", "clothToResin", QuantitiesTopic::fibreFraction));
+        r.add(giving("fibreMassFraction", "clothToResin", QuantitiesTopic::fibreFraction));
         for (String cloth : List.of("plyArealMasses", "arealMassFibre [plies]")) {
-            r.add(of(
+            r.add(giving(
                     "fibreMass",
                     "area " + cloth + " [fibreMassFraction] [waste]",
                     k -> take(k, LaminateMassResult::fibre).si()));
             String wet = "area " + cloth + " fibreMassFraction [waste]";
-            r.add(of(
+            r.add(giving(
                     "resinInPart",
                     wet,
                     k -> take(k, LaminateMassResult::resinInPart).si()));
-            r.add(of(
+            r.add(giving(
                     "mixToWeigh",
                     wet,
                     k -> take(k, LaminateMassResult::mixToWeigh).si()));
-            r.add(of(
+            r.add(giving(
                     "laminateMass",
                     wet,
                     k -> take(k, LaminateMassResult::laminate).si()));
-            r.add(of(
+            r.add(giving(
                     "laminateThickness",
                     cloth + " fibreMassFraction densityFibre densityResin",
                     k -> take(k, LaminateMassResult::thickness).si()));
         }
-        r.add(of(
+        r.add(giving(
                 "fibreVolumeFraction",
                 "fibreMassFraction densityFibre densityResin",
                 k -> take(k, LaminateMassResult::fibreVolumeFraction).si()));
         for (String gap : List.of("bondLine", "gapStart gapEnd")) {
-            r.add(of("adhesiveMass", "area " + gap + " density [waste]", k -> adhesive(k, true)));
-            r.add(of("adhesiveMass", "length width " + gap + " density [waste]", k -> adhesive(k, true)));
+            r.add(giving("adhesiveMass", "area " + gap + " density [waste]", k -> adhesive(k, true)));
+            r.add(giving("adhesiveMass", "length width " + gap + " density [waste]", k -> adhesive(k, true)));
         }
-        r.add(of("mass", "radius length density [filletShape] [waste]", k -> adhesive(k, false)));
+        r.add(giving("mass", "radius length density [filletShape] [waste]", k -> adhesive(k, false)));
         return r;
     }
 

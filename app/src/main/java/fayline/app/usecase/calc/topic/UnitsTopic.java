@@ -1,6 +1,6 @@
 package fayline.app.usecase.calc.topic;
 
-import static fayline.app.usecase.calc.Relation.of;
+import static fayline.app.usecase.calc.Relation.giving;
 
 import fayline.app.usecase.calc.CalcInputException;
 import fayline.app.usecase.calc.Known;
@@ -24,7 +24,9 @@ final class UnitsTopic {
                         Term.number("number", "-", "how many of the unit; 1 where it is not given"),
                         Term.number("factor", "-", "one of the unit in the other"),
                         Term.number("value", "-", "the number converted; temperatures with their zero")),
-                List.of(of("factor", "unit to", UnitsTopic::factor), of("value", "unit to number", UnitsTopic::value)));
+                List.of(
+                        giving("factor", "unit to", UnitsTopic::factor),
+                        giving("value", "unit to number", UnitsTopic::value)));
     }
 
     private static Object factor(Known k) {

@@ -1,6 +1,6 @@
 package fayline.app.usecase.calc.topic;
 
-import static fayline.app.usecase.calc.Relation.of;
+import static fayline.app.usecase.calc.Relation.giving;
 import static fayline.app.usecase.calc.Term.number;
 
 import fayline.app.usecase.calc.Known;
@@ -83,67 +83,68 @@ final class VacuumTopic {
 
     private static List<Relation> relations() {
         List<Relation> r = new ArrayList<>();
-        r.add(of("ambient", "elevation", VacuumTopic::ambient));
-        r.add(of(
+        r.add(giving("ambient", "elevation", VacuumTopic::ambient));
+        r.add(giving(
                 "clampPressure",
                 "bagAbsolute [ambient]",
                 k -> clamp(k, ClampPressureResult::clamp).si()));
-        r.add(of(
+        r.add(giving(
                 "clampPressure",
                 "vacuum [ambient]",
                 k -> clamp(k, ClampPressureResult::clamp).si()));
-        r.add(of(
+        r.add(giving(
                 "pressure",
                 "vacuum [ambient]",
                 k -> clamp(k, ClampPressureResult::clamp).si()));
-        r.add(of(
+        r.add(giving(
                 "pressurePsi",
                 "vacuum [ambient]",
                 k -> clamp(k, ClampPressureResult::clamp).si()));
         for (String bag : List.of("bagAbsolute", "vacuum", "clampPressure")) {
-            r.add(of(
+            r.add(giving(
                     "vacuumPercent",
                     bag + " [ambient]",
                     k -> clamp(k, ClampPressureResult::ofAmbient).si()));
         }
-        r.add(of(
+        r.add(giving(
                 "force",
                 "clampPressure area",
                 k -> clamp(k, ClampPressureResult::force).si()));
-        r.add(of(
+        r.add(giving(
                 "force",
                 "clampPressure length width",
                 k -> clamp(k, ClampPressureResult::force).si()));
-        r.add(of("asWeight", "force", k -> k.si("force")));
-        r.add(of(
+        r.add(giving("asWeight", "force", k -> k.si("force")));
+        r.add(giving(
                 "drop",
                 "start end [minutes]",
                 k -> leak(k, LeakDownResult::drop).si()));
-        r.add(of(
+        r.add(giving(
                 "rate",
                 "start end minutes",
                 k -> leak(k, LeakDownResult::perMinute).si() / MINUTE_S));
-        r.add(of("rate", "rise minutes", k -> leak(k, LeakDownResult::perMinute).si() / MINUTE_S));
+        r.add(giving(
+                "rate", "rise minutes", k -> leak(k, LeakDownResult::perMinute).si() / MINUTE_S));
         for (String volume : List.of("bagVolume", "volume")) {
-            r.add(of("leak", volume + " rise minutes", VacuumTopic::leak));
-            r.add(of("leak", volume + " start end minutes", VacuumTopic::leak));
+            r.add(giving("leak", volume + " rise minutes", VacuumTopic::leak));
+            r.add(giving("leak", volume + " start end minutes", VacuumTopic::leak));
         }
-        r.add(of("ok", "start end minutes limit [maxDrop] [minimum]", k -> leak(k, LeakDownResult::ok)));
-        r.add(of("ok", "start end minutes maxDrop [minimum]", k -> leak(k, LeakDownResult::ok)));
-        r.add(of("ok", "start end minimum", k -> leak(k, LeakDownResult::ok)));
-        r.add(of("ok", "rise minutes limit", k -> leak(k, LeakDownResult::ok)));
-        r.add(of("ok", "rise minutes maxDrop", k -> leak(k, LeakDownResult::ok)));
-        r.add(of("ok", "clampPressure minimum", k -> leak(k, LeakDownResult::ok)));
-        r.add(of(
+        r.add(giving("ok", "start end minutes limit [maxDrop] [minimum]", k -> leak(k, LeakDownResult::ok)));
+        r.add(giving("ok", "start end minutes maxDrop [minimum]", k -> leak(k, LeakDownResult::ok)));
+        r.add(giving("ok", "start end minimum", k -> leak(k, LeakDownResult::ok)));
+        r.add(giving("ok", "rise minutes limit", k -> leak(k, LeakDownResult::ok)));
+        r.add(giving("ok", "rise minutes maxDrop", k -> leak(k, LeakDownResult::ok)));
+        r.add(giving("ok", "clampPressure minimum", k -> leak(k, LeakDownResult::ok)));
+        r.add(giving(
                 "ultimate",
                 "leak pumpSpeed [from] [ambient]",
                 k -> pump(k, PumpDownResult::ultimate).si()));
         for (String volume : List.of("volume", "bagVolume")) {
-            r.add(of(
+            r.add(giving(
                     "time",
                     volume + " pumpSpeed to [from] [ambient] [leak]",
                     k -> pump(k, PumpDownResult::time).si()));
-            r.add(of("ok", volume + " pumpSpeed to leak [from] [ambient]", k -> {
+            r.add(giving("ok", volume + " pumpSpeed to leak [from] [ambient]", k -> {
                 pump(k, PumpDownResult::ultimate);
                 return pumpDown(k).time().isPresent();
             }));

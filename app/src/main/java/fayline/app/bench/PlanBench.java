@@ -1,0 +1,83 @@
+package fayline.app.bench;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import fayline.app.usecase.calc.Json;
+import fayline.app.usecase.shop.UnreadableDefinitionException;
+import fayline.app.usecase.view.ReadFolder;
+import fayline.app.usecase.view.ShopView;
+import fayline.flow.plan.Plan;
+import fayline.flow.planner.SerialPlanner;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * How long the serial planner takes to its first plan of a folder's work, and whether the auditor finds anything in it. Planned
+ * again and again until the time is used up, so that the first, cold time stands beside the usual one.
+ */
+final class PlanBench {
+    private final PrintStream out;
+    private final PrintStream err;
+
+    PlanBench(PrintStream out, PrintStream err) {
+        this.out = out;
+        this.err = err;
+    }
+
+    int run(Path folder, int seconds, boolean json) {
+        ShopView view;
+        try {
+            view = ReadFolder.read(folder, Optional.empty(), Clock.systemUTC());
+        } catch (UnreadableDefinitionException e) {
+            e.problems().forEach(p -> err.println(p.sentence()));
+            return BenchRun.BAD_INPUT;
+        } catch (NoSuchFileException | NotDirectoryException e) {
+            err.println("bench plan: found no folder " + folder + ", expected a definition folder");
+            return BenchRun.BAD_INPUT;
+        } catch (IOException e) {
+            err.println("bench plan: " + folder + " cannot be read: " + e.getMessage());
+            return BenchRun.FAULT;
+        }
+        SerialPlanner planner = new SerialPlanner();
+        List<Double> ms = new ArrayList<>();
+        Plan plan = view.plan();
+        long end = System.nanoTime() + seconds * 1_000_000_000L;
+        do {
+            long start = System.nanoTime();
+            plan = planner.plan(view.work());
+            ms.add((System.nanoTime() - start) / 1e6);
+        } while (System.nanoTime() < end);
+        report(view, plan, ms, json);
+        return view.audit().isEmpty() ? BenchRun.DONE : BenchRun.DIFFERS;
+    }
+
+    private void report(ShopView view, Plan plan, List<Double> ms, boolean json) {
+        List<Double> sorted = new ArrayList<>(ms);
+        Collections.sort(sorted);
+        ObjectNode n = Json.object();
+        n.put("bench", "plan");
+        n.put("project", view.project());
+        n.put("steps", view.work().steps().size());
+        n.put("planned", plan.steps().size());
+        n.put("unplanned", plan.unplanned().size());
+        n.put("broken", view.audit().size());
+        plan.finish().ifPresent(f -> n.put("finish", f.toString()));
+        n.put("plans", ms.size());
+        n.put("firstMs", round(ms.get(0)));
+        n.put("leastMs", round(sorted.get(0)));
+        n.put("medianMs", round(sorted.get(sorted.size() / 2)));
+        Table.print(out, n, json);
+    }
+
+    private static double round(double ms) {
+        return Double.parseDouble(String.format(Locale.ROOT, "%.1f", ms));
+    }
+}
