@@ -9,7 +9,9 @@ import fayline.basis.units.TimeSpan;
 import fayline.flow.project.Definition;
 import fayline.flow.project.shop.Shop;
 import fayline.flow.project.stock.ResinSystem;
+import fayline.method.cure.CureState;
 import fayline.method.cure.PotShape;
+import fayline.method.cure.SheetPoint;
 import fayline.method.cure.pot.PotLife;
 import fayline.method.mix.batch.Batch;
 import fayline.method.mix.batch.BatchPlan;
@@ -74,7 +76,8 @@ public final class MixPlanner {
                 first.map(Batch::potLife).orElse(new TimeSpan(0)),
                 first.map(b -> b.usableUntil().minus(b.mixAt())).orElse(new TimeSpan(0)),
                 every(plan.batches()),
-                "a clean cup for no more than " + format.mass(system.largestPot()) + " of mix",
+                (shape(system) == PotShape.TRAY ? "a shallow tray" : "a clean cup") + " for no more than "
+                        + format.mass(system.largestPot()) + " of mix",
                 job.at(),
                 job.people(),
                 batch.times(job.mix().thickener().ratio()),
@@ -109,7 +112,7 @@ public final class MixPlanner {
                 system.cure(),
                 Optional.empty(),
                 job.at(),
-                PotShape.CUP,
+                shape(system),
                 job.mix().thickener().ratio() > 0,
                 OptionalDouble.empty());
         return new BatchPlan(
@@ -129,6 +132,15 @@ public final class MixPlanner {
                 job.dayLeft(),
                 job.wholeDay(),
                 job.prices());
+    }
+
+    /** The container that the data sheet speaks of; a cup where it speaks of both or of none. */
+    private static PotShape shape(ResinSystem system) {
+        List<SheetPoint> lives = system.cure().points().stream()
+                .filter(p -> p.state() == CureState.POT_LIFE)
+                .toList();
+        boolean trays = !lives.isEmpty() && lives.stream().allMatch(p -> p.shape() == PotShape.TRAY);
+        return trays ? PotShape.TRAY : PotShape.CUP;
     }
 
     private static TimeSpan every(List<Batch> batches) {

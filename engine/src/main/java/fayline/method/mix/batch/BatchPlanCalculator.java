@@ -12,6 +12,7 @@ import fayline.method.cure.CureState;
 import fayline.method.cure.pot.PotLifeCurve;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -90,8 +91,32 @@ public final class BatchPlanCalculator {
     /** The largest batch for a crew whose pace is set by the use rate or by the hands-on time. */
     static LargestBatchResult largest(BatchPlan plan, int people) {
         double pace = plan.total().kilograms() / Pace.workSeconds(plan, people);
-        return LargestBatchCalculator.calculate(
+        LargestBatchResult alone = LargestBatchCalculator.calculate(
                 new LargestBatch(plan.pot(), pace, 1, plan.trusted(), plan.mixing(), plan.container()));
+        return new LargestBatchResult(
+                alone.largest(),
+                alone.potLife(),
+                alone.rule(),
+                alone.figure().map(f -> ofCrew(f, people, pace)),
+                alone.findings());
+    }
+
+    /** The same figure, telling that the pace is the whole crew's and was worked out, where it told one person's rate. */
+    private static Figure ofCrew(Figure figure, int people, double paceKgPerS) {
+        List<Figure.Input> inputs = new ArrayList<>();
+        inputs.add(new Figure.Input(
+                "pace of " + people + (people == 1 ? " person" : " people")
+                        + ", the slower of use rate and hands-on time",
+                String.format(Locale.ROOT, "%.1f g/min", paceKgPerS * 60_000),
+                Figure.Origin.COMPUTED));
+        inputs.addAll(figure.inputs().subList(2, figure.inputs().size()));
+        return new Figure(
+                figure.name(),
+                figure.value(),
+                "m = pace x (f t(m, T) - mixing), limited by container, film and data sheet",
+                inputs,
+                figure.source(),
+                figure.cautions());
     }
 
     static Pace pace(BatchPlan plan, int people, Mass largest) {

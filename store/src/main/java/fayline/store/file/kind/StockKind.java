@@ -29,7 +29,10 @@ public final class StockKind {
     static final Keys PRICE = Keys.of(
             "a price",
             must("amount", Numeral.number(0, 1e8, "the project's currency"), "The amount."),
-            must("per", Words.of("kg", "m2", "m", "each"), "The unit that it buys."));
+            must(
+                    "per",
+                    Words.of("kg", "g", "lb", "oz", "m2", "ft2", "yd2", "m", "ft", "yd", "in", "each"),
+                    "The unit that it buys."));
 
     static final Keys MATERIAL = Keys.of(
             "a material",
@@ -74,7 +77,15 @@ public final class StockKind {
     private StockKind() {}
 
     static Optional<Price> price(Fields f) {
-        return f.below("price").map(p -> new Price(p.number("amount", 0), p.text("per", "each")));
+        return f.below("price").map(p -> perSi(p.number("amount", 0), p.text("per", "each")));
+    }
+
+    /** The same price for a kilogram, square metre or metre, as the engine reckons; a price for pieces as it is. */
+    private static Price perSi(double amount, String per) {
+        Optional<Price> mass = MASS.of(1, per).map(q -> new Price(amount / q.si(), "kg"));
+        Optional<Price> area = AREA.of(1, per).map(q -> new Price(amount / q.si(), "m2"));
+        Optional<Price> length = LENGTH.of(1, per).map(q -> new Price(amount / q.si(), "m"));
+        return mass.or(() -> area).or(() -> length).orElseGet(() -> new Price(amount, per));
     }
 
     /** Reads one material. */
