@@ -79,9 +79,14 @@ final class Scene {
 
     /** Begins anew for some tasks. A hold with a step that is neither placed nor among them will never be given back. */
     void forgetLeast(Set<Integer> tasks) {
-        for (Keep keep : net.keeps) {
-            boolean ends = keep.tasks.stream().allMatch(t -> placed[t] != null || tasks.contains(t));
-            least[keep.index] = ends ? 0 : TimeLine.FOREVER;
+        for (int task : tasks) {
+            for (int k : net.task(task).keeps) {
+                boolean ends = true;
+                for (int t : net.keep(k).tasks) {
+                    ends &= placed[t] != null || tasks.contains(t);
+                }
+                least[k] = ends ? 0 : TimeLine.FOREVER;
+            }
         }
     }
 
