@@ -132,6 +132,14 @@ def cure():
     rows.append(row("OC-15", {"Tg0": q(-28, "degC"), "Tg_inf": q(88, "degC"), "lambda": q(0.5), "temp": q(16, "degC"),
                               "Tg_minus_Tcure_at_stall": q(18, "K")},
                     {"alpha_stall": q(inv(34, -28, 88, 0.5)), "alpha_vitrify": q(inv(16, -28, 88, 0.5))}))
+    h, t, aged = 0.01, 0.0, 0.0
+    while aged < 400:
+        aged += h * two(23, on(profile, t + h / 2))
+        t += h
+    rows.append(row("OC-16", {"gel_ref": q(400, "min"), "temp_ref": q(23, "degC"), "profile": q(profile, "min, degC")},
+                    {"gel": q(t, "min")}, 1e-4, "over changing temperatures"))
+    rows.append(row("OC-17", {"gel_ref": q(6, "h"), "temp_ref": q(23, "degC"), "spans": q([[2, 23], [10, 13]], "h, degC")},
+                    {"gel": q(2 + 4 * 2, "h")}, notes="two hours at the reference, the rest at half speed"))
     write("cure", rows)
 
 
@@ -162,6 +170,9 @@ def climate():
         lo, hi = (mid, hi) if buck(mid) < 0.45 * buck(26) else (lo, mid)
     rows.append(row("OL-04", {"air": q(26, "degC"), "rh": q(45, "percent")},
                     {"saturation": q(buck(26) * 100, "Pa"), "dew_point": q(lo, "degC")}, notes="one formula for both"))
+    rows.append(row("OL-05", {"air": q(21, "degC"), "rh": q(65, "percent"), "surface": q([16, 18.5, 20], "degC")},
+                    {"dew_point": q(dew(21, 65), "degC"), "margin": q([s - dew(21, 65) for s in (16, 18.5, 20)], "K")},
+                    notes="three probes"))
     write("climate", rows)
 
 
@@ -229,6 +240,9 @@ def mixes():
                               "fibre_mass_fraction": q(0.5)},
                     {"fibre_mass": q(0.9 * 3 * 5.8 * 0.028349523125 / 0.83612736, "kg"),
                      "resin_in_part": q(0.9 * 3 * 5.8 * 0.028349523125 / 0.83612736, "kg")}))
+    rows.append(row("OM-12", {"pot_life_ref": q(50, "min"), "mass_ref": q(100, "g"), "temp_ref": q(25, "degC"),
+                              "mass_exponent": q(0.5), "temperature": q(15, "degC")},
+                    {"pot_life_at_400_g": q(50 * 0.5 * 2, "min")}, notes="a temperature beside the data sheet's own"))
     write("mixes", rows)
 
 
@@ -268,6 +282,9 @@ def vacuum():
                     {"rate": q(0.3, "inHg/min"), "ok": q(False)}, notes="the test says over what time"))
     rows.append(row("OV-12", {"volume": q(60, "L"), "pump_speed": q(3, "m3/h"), "leak": q(80, "hPa L/s"), "to": q(90, "hPa")},
                     {"ultimate": q(80 / (3000 / 3600), "hPa"), "ok": q(False)}, notes="the pump never gets there"))
+    rows.append(row("OV-13", {"volume": q(40, "L"), "pump_speed": q(2.4, "m3/h"), "ambient": q(1000, "hPa"), "vacuum": q(600, "mmHg")},
+                    {"time": q(60 * math.log(1000 / (1000 - 600 * 1.33322387415)), "s"),
+                     "pressure": q(600 * 0.133322387415, "kPa")}, notes="down to a gauge reading"))
     write("vacuum", rows)
 
 
@@ -292,6 +309,8 @@ def bagging():
                     {"peel_ply": q(2.08 * 0.58, "m2"), "perforated_film": q(2.04 * 0.54, "m2"), "breather": q(2.2 * 0.7, "m2")}))
     rows.append(row("OB-07", {"needed_width": q(2.4, "m"), "length": q(1.1, "m"), "roll_width": q(1.2, "m"), "lap": q(0.05, "m")},
                     {"strips": q(3), "run": q(3.3, "m"), "strips_across": q(1), "run_across": q(2.4, "m")}))
+    rows.append(row("OB-08", {"length": q(2, "m"), "width": q(0.5, "m"), "surface_factor": q(1.2)}, {"area": q(1.2, "m2")},
+                    notes="no margin"))
     write("bagging", rows)
 
 

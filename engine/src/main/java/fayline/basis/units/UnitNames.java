@@ -13,6 +13,8 @@ import java.util.regex.Pattern;
  */
 final class UnitNames {
     private static final Pattern REMARK = Pattern.compile("\\s+(?:of|at|by)\\s+.*$");
+    private static final Pattern SYMBOL_BEHIND = Pattern.compile("\\s+\\([^()]*\\)$");
+    private static final Pattern PLURAL = Pattern.compile("^(\\w+?)s\\b");
     private static final Pattern RATE = Pattern.compile("(\\S+) in (\\d+(?:\\.\\d+)?) (\\S+)");
 
     private static final Map<String, String> NAMES = names(
@@ -206,6 +208,48 @@ final class UnitNames {
             "98066.5 Pa",
             "torr",
             "133.322368421053 Pa",
+            "angstrom",
+            "1e-10 m",
+            "nautical league",
+            "5556 m",
+            "bushel (U.S.)",
+            "2150.42 in3",
+            "peck (U.S.)",
+            "537.605 in3",
+            "pint (U.S. dry)",
+            "33.6003125 in3",
+            "quart (U.S. dry)",
+            "67.200625 in3",
+            "cord",
+            "128 ft3",
+            "ounce [Canadian and U.K. fluid (Imperial)]",
+            "0.0284130625 L",
+            "acre-foot",
+            "43560 ft3",
+            "kelvin",
+            "K",
+            "degree Celsius",
+            "K",
+            "degree Fahrenheit",
+            "degF",
+            "degree Rankine",
+            "degF",
+            "mole",
+            "mol",
+            "radian",
+            "rad",
+            "hertz",
+            "Hz",
+            "kilonewton",
+            "kN",
+            "kilopascal",
+            "kPa",
+            "hectopascal",
+            "hPa",
+            "megapascal",
+            "MPa",
+            "kilojoule",
+            "kJ",
             "inch of mercury, conventional",
             "inHg",
             "inch of mercury",
@@ -431,7 +475,47 @@ final class UnitNames {
 
     /** How a named unit is written out in symbols. */
     static Optional<String> expression(String name) {
-        return Optional.ofNullable(NAMES.get(plain(name)));
+        String known = NAMES.get(plain(name));
+        return known != null ? Optional.of(known) : composed(name);
+    }
+
+    /** Names made of names: {@code foot per second squared}, {@code pound per cubic inch}, plurals, a symbol in brackets behind. */
+    private static Optional<String> composed(String name) {
+        String bare = SYMBOL_BEHIND.matcher(name.trim()).replaceFirst("");
+        int per = bare.indexOf(" per ");
+        if (per > 0) {
+            return product(bare.substring(0, per))
+                    .flatMap(above -> product(bare.substring(per + " per ".length()))
+                            .map(below -> "(" + above + ")/(" + below + ")"));
+        }
+        return bare.equals(name.trim()) && !bare.contains(" ") && !bare.endsWith("s")
+                ? Optional.empty()
+                : product(bare);
+    }
+
+    /** One name with its power, or several side by side. */
+    private static Optional<String> product(String names) {
+        String n = names.trim();
+        String known = NAMES.get(plain(n));
+        if (known != null) {
+            return Optional.of(known);
+        }
+        if (n.startsWith("square ") || n.endsWith(" squared")) {
+            return product(n.replaceFirst("^square | squared$", "")).map(u -> "(" + u + ") (" + u + ")");
+        }
+        if (n.startsWith("cubic ") || n.endsWith(" cubed")) {
+            return product(n.replaceFirst("^cubic | cubed$", "")).map(u -> "(" + u + ") (" + u + ") (" + u + ")");
+        }
+        String singular = NAMES.get(plain(PLURAL.matcher(n).replaceFirst("$1")));
+        if (singular != null) {
+            return Optional.of(singular);
+        }
+        int blank = n.indexOf(' ');
+        return blank < 0
+                ? Optional.empty()
+                : product(n.substring(0, blank))
+                        .flatMap(
+                                first -> product(n.substring(blank + 1)).map(rest -> "(" + first + ") (" + rest + ")"));
     }
 
     /** The unit without what it is counted in; {@code inHg in 5 min} becomes a rate. */

@@ -30,6 +30,14 @@ class UnitOfMeasureTest {
                 "calorie (IT); J; 4.1868",
                 "mile per hour; km/h; 1.609344",
                 "horsepower (metric); W; 735.4988",
+                "foot per second squared; m/s2; 0.3048",
+                "pound per cubic inch; kg/m3; 27679.90",
+                "pound-force second per square foot; Pa s; 47.88026",
+                "Btu (IT) per pound; J/kg; 2326",
+                "Btu (IT) per pound degree Fahrenheit; J/(kg K); 4186.8",
+                "gallons (U.S.) per minute (gpm); m3/s; 6.309020e-05",
+                "kilometers per hour; m/s; 0.2777778",
+                "inches; mm; 25.4",
                 "centipoise; mPa s; 1"
             })
     void should_give_the_printed_factor_when_a_unit_is_named(String unit, String to, double factor) {
@@ -64,7 +72,21 @@ class UnitOfMeasureTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"furball", "kg/", "/s", "m)", "(m", "kg//s", "1e999", "0", "m9x"})
+    @ValueSource(
+            strings = {
+                "furball",
+                "kg/",
+                "/s",
+                "m)",
+                "(m",
+                "kg//s",
+                "1e999",
+                "0",
+                "m9x",
+                "furballs",
+                "foot per furball",
+                "per foot"
+            })
     void should_read_nothing_when_the_text_is_no_unit(String text) {
         assertThat(UnitOfMeasure.parse(text)).isEmpty();
     }

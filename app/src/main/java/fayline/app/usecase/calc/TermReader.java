@@ -40,7 +40,8 @@ final class TermReader {
             case TEXT -> v.isArray() ? texts(t, v) : text(t, v);
             case YES_NO -> yesNo(t, v);
             case NUMBER, COUNT -> v.isArray() ? list(t, v, unit, t.units()) : number(t, v, unit, t.unit());
-            case LIST -> list(t, array(t, v), unit, t.units());
+            // One value alone is a list of one.
+            case LIST -> v.isArray() ? list(t, v, unit, t.units()) : List.of(number(t, v, unit, t.unit()));
             case ROWS -> rows(t, array(t, v), unit);
         };
     }

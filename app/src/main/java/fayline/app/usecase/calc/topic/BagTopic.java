@@ -90,7 +90,7 @@ final class BagTopic {
 
     private static List<Relation> relations() {
         List<Relation> r = new ArrayList<>();
-        r.add(giving("area", RECTANGLE + "margin [surfaceFactor]", k -> cover(k, "margin")));
+        r.add(giving("area", RECTANGLE + "[margin] [surfaceFactor]", k -> cover(k, "margin")));
         r.add(giving("areaWithMargin", RECTANGLE + "margin [surfaceFactor]", k -> cover(k, "margin")));
         r.add(giving("areaWithMargin", OUTLINE + "margin [surfaceFactor]", k -> cover(k, "margin")));
         LAYERS.forEach(names -> {
@@ -145,7 +145,7 @@ final class BagTopic {
 
     private static Object cover(Known k, String margin) {
         CoverResult r =
-                CoverCalculator.calculate(new Cover(shape(k), k.as(margin, Length::new), k.si("surfaceFactor", 1)));
+                CoverCalculator.calculate(new Cover(shape(k), new Length(k.si(margin, 0)), k.si("surfaceFactor", 1)));
         r.figure().ifPresent(k::by);
         return k.take(r.area(), r.findings()).si();
     }

@@ -30,6 +30,9 @@ import java.util.function.Function;
 final class ClimateTopic {
     private static final double STANDARD_PASCALS = 101_325;
 
+    /** What coating practice asks for [iso8502-4]. */
+    private static final double USUAL_MARGIN = 3;
+
     private ClimateTopic() {}
 
     static RelationTopic topic() {
@@ -45,7 +48,10 @@ final class ClimateTopic {
                 number("air", "degC", "air temperature"),
                 number("rh", "percent", "relative humidity"),
                 number("surface", "degC", "the coldest surface"),
-                number("requiredMargin", "K", "least distance of the surface above the dew point"),
+                number(
+                        "requiredMargin",
+                        "K",
+                        "least distance of the surface above the dew point; 3 K where it is not given"),
                 number("wetBulb", "degC", "wet-bulb temperature"),
                 number("pressure", "kPa", "air pressure; 101.325 kPa where it is not given"),
                 Term.text("formula", "saturation formula: magnus, buck or hyland-wexler; magnus where it is not given"),
@@ -85,13 +91,13 @@ final class ClimateTopic {
                         k -> shopFigure(k, ShopAirResult::margin).si()),
                 giving(
                         "surfaceNeeded",
-                        "air rh requiredMargin [formula]",
+                        "air rh [requiredMargin] [formula]",
                         k -> shopFigure(k, ShopAirResult::surfaceNeeded).si()),
                 giving(
                         "rhAtSurface",
                         "air rh surface [formula]",
                         k -> shopFigure(k, ShopAirResult::humidityAtSurface).si()),
-                giving("ok", "air rh surface requiredMargin [formula]", k -> {
+                giving("ok", "air rh surface [requiredMargin] [formula]", k -> {
                     shopFigure(k, ShopAirResult::margin);
                     return shop(k).ok();
                 }),
@@ -123,7 +129,9 @@ final class ClimateTopic {
                 k.maybe("rh", Fraction::new),
                 k.maybe("surface", Temperature::new),
                 new AirLimits(
-                        Optional.empty(), Optional.empty(), k.maybe("requiredMargin", TemperatureDifference::new)),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.of(new TemperatureDifference(k.si("requiredMargin", USUAL_MARGIN)))),
                 formula(k)));
     }
 

@@ -13,9 +13,12 @@ import fayline.basis.units.MolarEnergy;
 import fayline.basis.units.Temperature;
 import fayline.basis.units.TemperatureDifference;
 import fayline.basis.units.TimeSpan;
+import fayline.method.cure.CureClockCalculator;
 import fayline.method.cure.CureLaw;
 import fayline.method.cure.CureSheet;
 import fayline.method.cure.CureState;
+import fayline.method.cure.CureWatch;
+import fayline.method.cure.CureWatchResult;
 import fayline.method.cure.EquivalentAge;
 import fayline.method.cure.EquivalentAgeCalculator;
 import fayline.method.cure.EquivalentAgeResult;
@@ -55,8 +58,10 @@ final class CureTopic {
 
     private static List<Term> terms() {
         return List.of(
-                number("gelRef", "min", "data-sheet time to gel at tempRef"),
+                number("gelRef", "min", "data-sheet time to gel, or to another state, at tempRef"),
                 number("tempRef", "degC", "the data sheet's temperature"),
+                number("gelRef2", "min", "data-sheet time at a second temperature"),
+                number("tempRef2", "degC", "that second temperature"),
                 number("temp", "degC", "the temperature asked about"),
                 number("shopTemp", "degC", "shop temperature; stands for temp where that is not given"),
                 number(
@@ -106,11 +111,16 @@ final class CureTopic {
     private static List<Relation> relations() {
         List<Relation> r = new ArrayList<>();
         r.add(giving("activationEnergy", "t1 t2 factor [gasConstant]", CureTopic::activationEnergy));
+        r.add(giving("activationEnergy", "gelRef tempRef gelRef2 tempRef2 [gasConstant]", CureTopic::activationEnergy));
         r.add(giving("gel", "gelRef tempRef temp [activationEnergy] [gasConstant]", k -> timeAt(k, "gelRef", "temp")));
         r.add(giving(
                 "gel",
                 "gelRef tempRef shopTemp [activationEnergy] [gasConstant]",
                 k -> timeAt(k, "gelRef", "shopTemp")));
+        for (String history : List.of("profile", "spans")) {
+            r.add(giving(
+                    "gel", "gelRef tempRef " + history + " [activationEnergy] [gasConstant]", CureTopic::timeOver));
+        }
         String age = " tempRef [activationEnergy] [gasConstant] [time] [needed] [now]";
         r.add(giving("equivalentAge", "spans" + age, k -> age(k).age().si()));
         r.add(giving("equivalentAge", "profile" + age, k -> age(k).age().si()));
@@ -142,10 +152,13 @@ final class CureTopic {
     }
 
     private static Object activationEnergy(Known k) {
-        if (k.si("t1") == k.si("t2") || !(k.si("factor") > 0)) {
-            throw new NotCoveredException("two different temperatures and a factor above zero are needed");
+        String t1 = k.has("t1") ? "t1" : "tempRef";
+        String t2 = k.has("t2") ? "t2" : "tempRef2";
+        double factor = k.has("factor") ? k.si("factor") : k.si("gelRef") / k.si("gelRef2");
+        if (k.si(t1) == k.si(t2) || !(factor > 0) || !Double.isFinite(factor)) {
+            throw new NotCoveredException("two different temperatures and times above zero are needed");
         }
-        RateRule rule = RateRule.between(k.as("t1", Temperature::new), k.as("t2", Temperature::new), k.si("factor"));
+        RateRule rule = RateRule.between(k.as(t1, Temperature::new), k.as(t2, Temperature::new), factor);
         k.by("E = R ln(factor)/(1/T1 - 1/T2), kelvins", "[arrhenius1889]");
         return rule.energyJPerMol() * k.si("gasConstant", RateRule.GAS_CONSTANT) / RateRule.GAS_CONSTANT;
     }
@@ -163,20 +176,35 @@ final class CureTopic {
     }
 
     private static Object timeAt(Known k, String reference, String temperature) {
+        SheetPoint point = point(k, reference);
+        CureLaw law = CureLaw.of(sheet(k, List.of(point)), CureState.GEL).orElseThrow();
+        Temperature at = k.as(temperature, Temperature::new);
+        k.by(law.figureAt(at));
+        return law.timeAt(at).si();
+    }
+
+    private static SheetPoint point(Known k, String reference) {
         if (!(k.si(reference) > 0)) {
             throw new NotCoveredException("a data-sheet time above zero is needed");
         }
-        SheetPoint point = new SheetPoint(
+        return new SheetPoint(
                 CureState.GEL,
                 k.as(reference, TimeSpan::new),
                 k.as("tempRef", Temperature::new),
                 Optional.empty(),
                 PotShape.CUP,
                 "given");
-        CureLaw law = CureLaw.of(sheet(k, List.of(point)), CureState.GEL).orElseThrow();
-        Temperature at = k.as(temperature, Temperature::new);
-        k.by(law.figureAt(at));
-        return law.timeAt(at).si();
+    }
+
+    /** The time to a state over changing temperatures; after the end of a history its last temperature is taken to hold. */
+    private static Object timeOver(Known k) {
+        CureWatchResult r = CureClockCalculator.calculate(new CureWatch(
+                sheet(k, List.of(point(k, "gelRef"))),
+                List.of(new CureWatch.Probe("given", Warmth.history(k))),
+                new TimeSpan(0)));
+        CureWatchResult.Arrival arrival = k.take(r.at(CureState.GEL), r.findings());
+        k.by(arrival.figure());
+        return arrival.reachedAt().si();
     }
 
     private static EquivalentAgeResult age(Known k) {
@@ -257,6 +285,12 @@ final class CureTopic {
                 .timeOfLevel()
                 .orElseThrow(() -> new NotCoveredException("the degree of cure is not reached within the history"))
                 .si();
+    }
+
+    /** Where no time is given the reaction is taken as far as it goes. */
+    private static Object stalled(Known k) {
+        k.caution("No time is given: the degree of cure is the one at which the reaction stalls.");
+        return k.si("alphaStall");
     }
 
     private static GlassTransition transition(Known k) {

@@ -55,7 +55,10 @@ final class PotLifeTopic {
                 number("potLife1", "min", "pot life of mass1"),
                 number("mass2", "g", "the other data-sheet mass"),
                 number("potLife2", "min", "pot life of mass2"),
-                number("temperature", "degC", "temperature of a data sheet's two masses; the same as tempRef"),
+                number(
+                        "temperature",
+                        "degC",
+                        "temperature of a data sheet's two masses; with tempRef beside it, of the shop"),
                 number("temp", "degC", "temperature of shop and resin"),
                 number("shopTemp", "degC", "the same as temp"),
                 number(
@@ -106,7 +109,10 @@ final class PotLifeTopic {
         Temperature sheetTemperature = first(k, "tempRef", "temperature")
                 .or(() -> first(k, "temp", "shopTemp"))
                 .orElse(new Temperature(ANY_KELVINS));
-        Temperature now = first(k, "temp", "shopTemp").orElse(sheetTemperature);
+        // With a temperature of the data sheet beside it, a plain temperature is that of the shop.
+        Temperature now = first(k, "temp", "shopTemp")
+                .or(() -> k.has("tempRef") ? first(k, "temperature") : Optional.empty())
+                .orElse(sheetTemperature);
         return new PotLife(
                 sheet(k, sheetTemperature),
                 mass,

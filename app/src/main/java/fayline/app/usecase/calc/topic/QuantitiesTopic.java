@@ -74,7 +74,7 @@ final class QuantitiesTopic {
     private static List<Relation> relations() {
         List<Relation> r = new ArrayList<>();
         r.add(giving("fibreMassFraction", "clothToResin", QuantitiesTopic::fibreFraction));
-        for (String cloth : List.of("plyArealMasses", "arealMassFibre [plies]")) {
+        for (String cloth : List.of("plyArealMasses [plies]", "arealMassFibre [plies]")) {
             r.add(giving(
                     "fibreMass",
                     "area " + cloth + " [fibreMassFraction] [waste]",
@@ -119,16 +119,23 @@ final class QuantitiesTopic {
                 .ratio();
     }
 
+    private static int plies(Known k) {
+        double n = k.si("plies", 1);
+        if (!(n >= 1) || n > MOST_PLIES) {
+            throw CalcInputException.of("plies", String.valueOf(n), "a whole number from 1 to " + MOST_PLIES);
+        }
+        return (int) n;
+    }
+
     private static <V> V take(Known k, Function<LaminateMassResult, Optional<V>> figure) {
         List<ArealMass> plies = new ArrayList<>();
         if (k.has("plyArealMasses")) {
-            k.list("plyArealMasses").forEach(w -> plies.add(new ArealMass(w)));
+            List<Double> each = k.list("plyArealMasses");
+            // One mass and a count of plies: they are all alike.
+            int times = each.size() == 1 ? plies(k) : 1;
+            each.forEach(w -> plies.addAll(Collections.nCopies(times, new ArealMass(w))));
         } else if (k.has("arealMassFibre")) {
-            double n = k.si("plies", 1);
-            if (!(n >= 1) || n > MOST_PLIES) {
-                throw CalcInputException.of("plies", String.valueOf(n), "a whole number from 1 to " + MOST_PLIES);
-            }
-            plies.addAll(Collections.nCopies((int) n, k.as("arealMassFibre", ArealMass::new)));
+            plies.addAll(Collections.nCopies(plies(k), k.as("arealMassFibre", ArealMass::new)));
         }
         LaminateMassResult r = LaminateMassCalculator.calculate(new LaminateMass(
                 k.maybe("area", Area::new),

@@ -10,6 +10,17 @@ import java.util.stream.Stream;
 
 /** Every topic there is. */
 public final class Topics {
+    private static final List<RelationTopic> OF_TERMS = List.of(
+            CureTopic.topic(),
+            PotLifeTopic.topic(),
+            ClimateTopic.topic(),
+            QuantitiesTopic.topic(),
+            MixTopic.topic(),
+            BagTopic.topic(),
+            VacuumTopic.topic(),
+            AirfoilTopic.topic(),
+            UnitsTopic.topic());
+
     private Topics() {}
 
     /** The topics, in the order in which they are listed. */
@@ -21,16 +32,7 @@ public final class Topics {
 
     /** The topics that are made of terms and relations. */
     public static List<RelationTopic> ofTerms() {
-        return List.of(
-                CureTopic.topic(),
-                PotLifeTopic.topic(),
-                ClimateTopic.topic(),
-                QuantitiesTopic.topic(),
-                MixTopic.topic(),
-                BagTopic.topic(),
-                VacuumTopic.topic(),
-                AirfoilTopic.topic(),
-                UnitsTopic.topic());
+        return OF_TERMS;
     }
 
     /** A topic of terms and relations by its name; {@code totals} is how a whole mix follows from quantities. */

@@ -100,6 +100,10 @@ final class VacuumTopic {
                 "pressurePsi",
                 "vacuum [ambient]",
                 k -> clamp(k, ClampPressureResult::clamp).si()));
+        r.add(giving("pressure", "clampPressure", k -> k.si("clampPressure")));
+        r.add(giving("pressurePsi", "clampPressure", k -> k.si("clampPressure")));
+        r.add(giving("to", "vacuum pumpSpeed [ambient]", VacuumTopic::target));
+        r.add(giving("to", "bagAbsolute pumpSpeed", k -> k.si("bagAbsolute")));
         for (String bag : List.of("bagAbsolute", "vacuum", "clampPressure")) {
             r.add(giving(
                     "vacuumPercent",
@@ -157,6 +161,13 @@ final class VacuumTopic {
         k.caution("The weather moves the air pressure by some 3 percent either way.");
         return StandardAtmosphere.at(k.as("elevation", Length::new))
                 .orElseThrow(() -> new NotCoveredException("the standard atmosphere holds from -5000 to 11000 m"))
+                .si();
+    }
+
+    /** The absolute pressure in a bag that shows a gauge reading. */
+    private static Object target(Known k) {
+        return new Pressure(k.si("ambient", STANDARD_PASCALS))
+                .minus(k.as("vacuum", Pressure::new))
                 .si();
     }
 
