@@ -6,6 +6,8 @@ import fayline.app.cli.Surroundings;
 import fayline.app.pdf.CardsPdf;
 import fayline.app.pdf.Paper;
 import fayline.app.usecase.open.OpenShop;
+import fayline.app.usecase.open.UsualPlace;
+import fayline.app.usecase.view.LeastFinish;
 import fayline.app.usecase.view.LookAtShop;
 import fayline.app.web.PortBusyException;
 import fayline.app.web.Site;
@@ -77,7 +79,9 @@ final class Serving {
 
     private Site site(OpenShop open, LookAtShop looking) {
         String version = Main.class.getPackage().getImplementationVersion();
-        return new Site(open.shop(), looking, version == null ? "unpackaged" : version);
+        LeastFinish least = new LeastFinish(UsualPlace.libraries(
+                System.getProperty("os.name", ""), System.getProperty("user.home", "."), System.getenv()));
+        return new Site(open.shop(), looking, least, version == null ? "unpackaged" : version);
     }
 
     private OpenShop open(Path data) {

@@ -1,6 +1,7 @@
 package fayline.app.web;
 
 import fayline.app.usecase.shop.ShopRecord;
+import fayline.app.usecase.view.LeastFinish;
 import fayline.app.usecase.view.LookAtShop;
 import fayline.app.web.card.CardPage;
 import fayline.app.web.card.PaperPage;
@@ -21,6 +22,7 @@ import java.util.List;
 public final class Site implements WebServer.Pages {
     private final ShopRecord shop;
     private final LookAtShop looking;
+    private final LeastFinish least;
     private final String version;
 
     /**
@@ -28,11 +30,13 @@ public final class Site implements WebServer.Pages {
      *
      * @param shop the shop's record
      * @param looking looks at it
+     * @param least says what no plan can beat
      * @param version the program's version, for the foot of the pages
      */
-    public Site(ShopRecord shop, LookAtShop looking, String version) {
+    public Site(ShopRecord shop, LookAtShop looking, LeastFinish least, String version) {
         this.shop = shop;
         this.looking = looking;
+        this.least = least;
         this.version = version;
     }
 
@@ -41,7 +45,7 @@ public final class Site implements WebServer.Pages {
         Sights sights = new Sights(looking, shop, door, version);
         return List.of(
                 new TodayPage(sights),
-                new WeeksPage(sights),
+                new WeeksPage(sights, least),
                 new AirframePage(sights),
                 new MadePage(sights),
                 new StoresPage(sights),

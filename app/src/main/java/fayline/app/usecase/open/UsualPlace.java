@@ -29,4 +29,9 @@ public final class UsualPlace {
         }
         return base.resolve("fayline").resolve("shop");
     }
+
+    /** Where native libraries are unpacked for this user: beside {@link #data}. */
+    public static Path libraries(String system, String home, Map<String, String> environment) {
+        return data(system, home, environment).resolveSibling("libraries");
+    }
 }

@@ -3,6 +3,7 @@ package fayline.app.web.plan;
 import fayline.app.drawing.Drawing;
 import fayline.app.drawing.SvgRenderer;
 import fayline.app.drawing.WeekChart;
+import fayline.app.usecase.view.LeastFinish;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
@@ -27,10 +28,12 @@ import java.util.function.Predicate;
 public final class WeeksPage implements Page {
     private static final double MM_PER_WEEK = 462;
     private final Sights sights;
+    private final LeastFinish least;
 
     /** Makes the page. */
-    public WeeksPage(Sights sights) {
+    public WeeksPage(Sights sights, LeastFinish least) {
         this.sights = sights;
+        this.least = least;
     }
 
     @Override
@@ -43,11 +46,23 @@ public final class WeeksPage implements Page {
                             visit,
                             "weeks.jte",
                             sights.frame(visit, sight, "Weeks", "/weeks"),
-                            view(sight, visit.query("from"), visit.query("by"), visit.query("weeks"))));
+                            view(
+                                    sight,
+                                    visit.query("from"),
+                                    visit.query("by"),
+                                    visit.query("weeks"),
+                                    visit.query("least").isEmpty() ? "" : least(sight))));
         });
     }
 
-    static WeeksView view(Sight sight, String asked, String by, String span) {
+    /** What no plan can beat, in a sentence: computed only when asked for, since it takes seconds. */
+    private String least(Sight sight) {
+        return least.of(sight.work(), sight.plan())
+                .map(at -> "No plan can end before " + sight.time().at(at) + ".")
+                .orElse("What no plan can beat cannot be computed on this machine.");
+    }
+
+    static WeeksView view(Sight sight, String asked, String by, String span, String least) {
         LocalDate first = first(sight, asked);
         int weeks = span.equals("2") ? 2 : span.equals("6") ? 6 : 1;
         String rows = List.of("people", "moulds", "stands", "ports").contains(by) ? by : "people";
@@ -69,6 +84,8 @@ public final class WeeksPage implements Page {
                 SvgRenderer.forScreen().render(chart(sight, first, weeks, rows)),
                 days(sight, first, weeks),
                 sight.plan().finish().map(sight.time()::at).orElse(""),
+                least,
+                link(rows, weeks, first) + "&least=yes",
                 sight.plan().unplanned().stream()
                         .map(u -> sight.stepName(u.step()) + ": " + sight.named(u.reason()))
                         .toList(),

@@ -14,6 +14,8 @@ import java.util.List;
  * @param chart the drawing
  * @param days the same as a list
  * @param finish the plan's end, in words; empty where nothing is planned
+ * @param least what no plan can beat, in a sentence; empty where nobody asked
+ * @param askLeast address that asks
  * @param unplanned steps that could not be planned, in sentences
  * @param milestones dated goals, in sentences
  */
@@ -27,6 +29,8 @@ public record WeeksView(
         String chart,
         List<Day> days,
         String finish,
+        String least,
+        String askLeast,
         List<String> unplanned,
         List<String> milestones) {
     /** Copies the lists. */
