@@ -12,6 +12,7 @@ import fayline.flow.record.Value;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 
 /** An earlier entry about a step or reading was wrong: a new entry names it and says what holds instead. */
@@ -120,12 +121,12 @@ public final class CorrectStep {
     }
 
     /** All values of the reading, so that the ones that were right stay. */
-    private TreeMap<String, String> valuesNow(Entry wrong, Mended m) {
+    private NavigableMap<String, String> valuesNow(Entry wrong, Mended m) {
         RecordState state = shop.state();
         long seq = wrong.kind().equals(EntryKind.CORRECTED.key())
                 ? wrong.fields().whole("entry").orElse(0L)
                 : wrong.seq();
-        TreeMap<String, String> values = new TreeMap<>();
+        NavigableMap<String, String> values = new TreeMap<>();
         state.readings().stream()
                 .filter(r -> r.seq() == seq)
                 .map(TakenReading::values)

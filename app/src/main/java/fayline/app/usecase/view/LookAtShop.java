@@ -44,7 +44,7 @@ public final class LookAtShop {
      */
     public Optional<ShopView> look(String project) {
         List<String> projects = shop.state().projects();
-        if (projects.isEmpty() || !project.isEmpty() && !projects.contains(project)) {
+        if (projects.isEmpty() || (!project.isEmpty() && !projects.contains(project))) {
             return Optional.empty();
         }
         String chosen = project.isEmpty() ? projects.get(0) : project;
