@@ -1,0 +1,86 @@
+package fayline.walks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Every page at phone and desk size, light and dark: no breach of WCAG A or AA that the checker finds, nothing too wide. */
+class ReachWalkTest {
+    private static final List<String> PAGES = List.of(
+            "/",
+            "/weeks",
+            "/weeks?by=moulds&weeks=2",
+            "/airframe",
+            "/part/hull-side-left",
+            "/joint/sides-to-bottom",
+            "/stores",
+            "/recipes",
+            "/card/canopy-frame-right/1/lay-up-1",
+            "/card/float-shell-left/1/bag-2",
+            "/shop",
+            "/definition",
+            "/who");
+
+    private static Shopfloor shop;
+
+    @BeforeAll
+    static void open() throws Exception {
+        shop = Shopfloor.open();
+    }
+
+    @AfterAll
+    static void close() throws Exception {
+        if (shop != null) {
+            shop.close();
+        }
+    }
+
+    @TestFactory
+    Stream<DynamicTest> should_pass_the_checker() {
+        return PAGES.stream().flatMap(path -> Stream.of(
+                DynamicTest.dynamicTest(path + " on a phone, light", () -> check(shop.phone(), path, ColorScheme.LIGHT)),
+                DynamicTest.dynamicTest(path + " on a phone, dark", () -> check(shop.phone(), path, ColorScheme.DARK)),
+                DynamicTest.dynamicTest(path + " at a desk, light", () -> check(shop.desk(), path, ColorScheme.LIGHT)),
+                DynamicTest.dynamicTest(path + " at a desk, dark", () -> check(shop.desk(), path, ColorScheme.DARK))));
+    }
+
+    private static void check(Page page, String path, ColorScheme scheme) {
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
+        assertThat(page.navigate(shop.at(path)).status()).isEqualTo(200);
+        List<String> found = new AxeBuilder(page)
+                .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
+                .analyze().getViolations().stream()
+                        .map(v -> v.getId() + " at "
+                                + v.getNodes().stream()
+                                        .limit(3)
+                                        .map(n -> String.valueOf(n.getTarget()))
+                                        .toList())
+                        .toList();
+        assertThat(found).isEmpty();
+        Number tooWide = (Number) page.evaluate(
+                "() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        assertThat(tooWide.intValue()).isLessThanOrEqualTo(0);
+        page.context().close();
+    }
+
+    @Test
+    void should_reach_the_first_link_of_the_page_by_keyboard_alone() {
+        Page page = shop.desk();
+        page.navigate(shop.at("/"));
+        page.keyboard().press("Tab");
+        assertThat((String) page.evaluate("() => document.activeElement.textContent")).isNotBlank();
+        page.keyboard().press("Enter");
+        page.keyboard().press("Tab");
+        assertThat((Boolean) page.evaluate("() => document.querySelector('main').contains(document.activeElement)"))
+                .isTrue();
+    }
+}

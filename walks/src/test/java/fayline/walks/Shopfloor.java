@@ -1,0 +1,160 @@
+package fayline.walks;
+
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** The real program on a free port with the demonstration in a data folder of its own, and a real browser before it. */
+final class Shopfloor implements AutoCloseable {
+    private static final List<String> QUIET = List.of(
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-quic",
+            "--no-first-run",
+            "--disable-background-networking",
+            "--disable-component-update",
+            "--disable-sync");
+
+    private final Path data;
+    private final String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+    private final Playwright playwright;
+    private final Browser browser;
+    private @Nullable Process server;
+    private String address = "";
+
+    private Shopfloor(Path data, Playwright playwright, Browser browser) {
+        this.data = data;
+        this.playwright = playwright;
+        this.browser = browser;
+    }
+
+    /** Opens shop and browser; skips the walk by name where no Chromium is installed. */
+    static Shopfloor open() throws IOException {
+        Optional<Path> chromium = Stream.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome")
+                .map(Path::of)
+                .filter(Files::isExecutable)
+                .findFirst();
+        assumeTrue(chromium.isPresent(), "no Chromium is installed (Debian package chromium)");
+        Playwright playwright =
+                Playwright.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        Browser browser = playwright
+                .chromium()
+                .launch(new BrowserType.LaunchOptions()
+                        .setExecutablePath(chromium.orElseThrow())
+                        .setArgs(QUIET));
+        Shopfloor shop = new Shopfloor(Files.createTempDirectory("fayline-walk"), playwright, browser);
+        shop.start();
+        return shop;
+    }
+
+    /** Starts the server and waits until it says where it is. */
+    void start() throws IOException {
+        List<String> command = new ArrayList<>(List.of(
+                java,
+                "-XX:TieredStopAtLevel=1",
+                "-Djava.awt.headless=true",
+                "-Dfayline.home=" + root(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                "fayline.app.Main",
+                "serve",
+                "--demo",
+                "--no-browser",
+                "--port",
+                "0",
+                "--data",
+                data.toString()));
+        Process p = new ProcessBuilder(command).redirectErrorStream(true).start();
+        server = p;
+        List<String> said = new ArrayList<>();
+        BufferedReader out = new BufferedReader(new InputStreamReader(p.getInputStream(), StandardCharsets.UTF_8));
+        String line;
+        while ((line = out.readLine()) != null) {
+            said.add(line);
+            int at = line.indexOf("http://");
+            if (at >= 0) {
+                address = line.substring(at).replaceAll("[/\\s].*", "");
+                address = line.substring(at).strip().replaceAll("/+$", "");
+                Thread drain = new Thread(() -> out.lines().forEach(l -> {}));
+                drain.setDaemon(true);
+                drain.start();
+                return;
+            }
+        }
+        throw new IOException("the server did not start: " + said);
+    }
+
+    /** Kills the server as a power cut would. */
+    void kill() throws InterruptedException {
+        Process p = server;
+        if (p != null) {
+            p.destroyForcibly().waitFor();
+        }
+    }
+
+    /** The checkout. */
+    static Path root() {
+        Path here = Path.of("").toAbsolutePath();
+        return Files.exists(here.resolve("demo")) ? here : here.getParent();
+    }
+
+    /** The full address of a page. */
+    String at(String path) {
+        return address + path;
+    }
+
+    /** A phone at the bench: 360 px wide, touch. */
+    Page phone() {
+        return page(360, 740, true);
+    }
+
+    /** A desk: 1280 px wide. */
+    Page desk() {
+        return page(1280, 900, false);
+    }
+
+    private Page page(int width, int height, boolean touch) {
+        BrowserContext context = browser.newContext(new Browser.NewContextOptions()
+                .setViewportSize(width, height)
+                .setHasTouch(touch)
+                .setTimezoneId("UTC"));
+        Page page = context.newPage();
+        page.onConsoleMessage(m -> {
+            if (m.type().equals("error")) {
+                errors.add(m.text());
+            }
+        });
+        page.onPageError(errors::add);
+        return page;
+    }
+
+    private final List<String> errors = new ArrayList<>();
+
+    /** What the browser complained about so far: scripts, content policy. */
+    List<String> errors() {
+        return List.copyOf(errors);
+    }
+
+    @Override
+    public void close() throws InterruptedException {
+        browser.close();
+        playwright.close();
+        kill();
+    }
+}
