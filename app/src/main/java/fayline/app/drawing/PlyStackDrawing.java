@@ -101,13 +101,18 @@ public final class PlyStackDrawing {
         return of(laminate.name(), layers);
     }
 
+    static Drawing of(String name, List<Layer> layers) {
+        return of(name, layers, "Mould face");
+    }
+
     /**
      * Draws layers.
      *
      * @param name what they make
-     * @param layers the layers, mould face first
+     * @param layers the layers, the one that is laid first leading
+     * @param base what they lie on
      */
-    public static Drawing of(String name, List<Layer> layers) {
+    public static Drawing of(String name, List<Layer> layers, String base) {
         int stages = (int) layers.stream()
                 .mapToInt(Layer::stage)
                 .filter(x -> x > 0)
@@ -116,7 +121,7 @@ public final class PlyStackDrawing {
         double height = 8 + layers.size() * PITCH + stages * STAGE_GAP + 6;
         List<Shape> shapes = new ArrayList<>();
         double y = height - 6;
-        mould(shapes, y);
+        mould(shapes, y, base);
         int stage = Integer.MIN_VALUE;
         for (int i = 0; i < layers.size(); i++) {
             Layer layer = layers.get(i);
@@ -161,9 +166,9 @@ public final class PlyStackDrawing {
         shapes.add(Shape.text(STRIP + 2, 4, "axis, 0\u00b0", 2.8, Ink.QUIET));
     }
 
-    private static void mould(List<Shape> shapes, double y) {
+    private static void mould(List<Shape> shapes, double y, String base) {
         shapes.add(Shape.Polygon.rectangle(0, y, STRIP, 2.2, Ink.INK, Ink.INK, 0.3));
-        shapes.add(Shape.text(STRIP + 2, y + 2, "Mould face", 3, Ink.INK));
+        shapes.add(Shape.text(STRIP + 2, y + 2, base, 3, Ink.INK));
     }
 
     private static void layer(List<Shape> shapes, Layer layer, double y) {

@@ -14,8 +14,10 @@ import fayline.basis.units.QuantityFormat;
 import fayline.basis.units.TimeSpan;
 import fayline.flow.card.Card;
 import fayline.flow.project.Catalog;
+import fayline.flow.project.Definition;
 import fayline.flow.project.design.Hand;
 import fayline.flow.project.stock.Material;
+import fayline.flow.result.ProjectResult;
 import fayline.flow.result.mix.MixList;
 import fayline.flow.result.step.ClockRunning;
 import fayline.method.mix.batch.Batch;
@@ -29,17 +31,27 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * Puts cards into words.
  *
  * @param materials the catalog, for how a cloth is drawn
+ * @param laidBefore whether the plies of a step lie on earlier plies and not on the mould
  * @param format the reader's units
  */
-public record CardWords(Catalog<Material> materials, QuantityFormat format) {
+public record CardWords(Catalog<Material> materials, Predicate<String> laidBefore, QuantityFormat format) {
     private static final DateTimeFormatter AT = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
     private static final int HASH_SHOWN = 12;
+
+    /** For the cards of a project. */
+    public static CardWords of(Definition definition, ProjectResult result, QuantityFormat format) {
+        return new CardWords(
+                definition.materials(),
+                step -> result.step(step).filter(s -> s.stage() > 1).isPresent(),
+                format);
+    }
 
     /** A card in words. */
     public CardSheet sheet(Card card) {
@@ -165,7 +177,8 @@ public record CardWords(Catalog<Material> materials, QuantityFormat format) {
                             p.order(), p.material(), m, p.core(), p.angle().degrees(), format));
         }
         return byZone.entrySet().stream()
-                .map(e -> PlyStackDrawing.of(e.getKey(), e.getValue()))
+                .map(e -> PlyStackDrawing.of(
+                        e.getKey(), e.getValue(), laidBefore.test(card.step()) ? "What was laid before" : "Mould face"))
                 .toList();
     }
 

@@ -10,6 +10,7 @@ public final class CardsPdf {
     private static final double CODE_MM = 24;
     private static final double MOST_DRAWING_MM = 190;
     private static final double MARK_SCALE = 0.55;
+    private static final int MOST_BESIDE = 7;
 
     private CardsPdf() {}
 
@@ -75,10 +76,12 @@ public final class CardsPdf {
                         .toList());
         mixes(m, c);
         drawings(m, c);
-        rows(m, "Plies to lay, the mould face first", c.plies(), "Angle against the part's axis, zone");
+        rows(m, "Plies to lay, in order from below", c.plies(), "Angle against the part's axis, zone");
         rows(m, "Bag, from the part outward", c.bagRows(), "");
         rows(m, "Fetch", c.fetch(), "For, lots in the order to take them");
-        list(m, "Do", "ol", c.say());
+        if (!besides(c)) {
+            list(m, "Do", "ol", c.say());
+        }
         ticks(m, "Check", c.checks());
         ticks(m, "Write down", c.readings());
         list(m, "Lessons", "ul", c.lessons());
@@ -101,7 +104,7 @@ public final class CardsPdf {
     }
 
     private static void label(Markup m, Mark mark, String text) {
-        m.open("div", "label").svg(mark(mark)).text(" " + text).close();
+        m.open("div", "label").open("span", "marked").svg(mark(mark)).close().text(" " + text).close();
     }
 
     /** A mark as large as the letters beside it; the font has none of these signs. */
@@ -135,15 +138,12 @@ public final class CardsPdf {
         if (c.cautions().isEmpty()) {
             return;
         }
-        m.open("div", "box caution");
+        m.open("div", "box caution").open("table");
         for (CardSheet.Pair p : c.cautions()) {
-            m.open("p")
-                    .svg(mark(Mark.TROUBLE))
-                    .element("span", "strong", " " + p.name() + ". ")
-                    .text(p.value())
-                    .close();
+            m.open("tr").open("td", "mark").svg(mark(Mark.TROUBLE)).close();
+            m.open("td").element("span", "strong", p.name() + ". ").text(p.value()).close().close();
         }
-        m.close();
+        m.close().close();
     }
 
     private static void findings(Markup m, List<String> findings) {
@@ -158,7 +158,7 @@ public final class CardsPdf {
         if (pairs.isEmpty()) {
             return;
         }
-        m.element("h2", title).open("table", "facts");
+        m.element("h2", title).open("table", "facts wrapped");
         for (CardSheet.Pair p : pairs) {
             m.open("tr").element("th", p.name()).element("td", p.value()).close();
         }
@@ -206,6 +206,12 @@ public final class CardsPdf {
         m.element("p", "small", "In all " + x.total() + ". Times are hours and minutes from the first mixing.");
     }
 
+    /** Whether the instructions stand beside the one drawing, which would otherwise leave half the page white. */
+    private static boolean besides(CardSheet c) {
+        int drawings = c.stacks().size() + (c.bag().isPresent() ? 1 : 0);
+        return drawings == 1 && !c.say().isEmpty() && c.say().size() <= MOST_BESIDE;
+    }
+
     private static void drawings(Markup m, CardSheet c) {
         List<Drawing> all = new java.util.ArrayList<>(c.stacks());
         c.bag().ifPresent(all::add);
@@ -214,6 +220,10 @@ public final class CardsPdf {
             picture(m, all.get(i), c, i);
             if (i + 1 < all.size()) {
                 picture(m, all.get(i + 1), c, i + 1);
+            } else if (besides(c)) {
+                m.open("td", "beside");
+                list(m, "Do", "ol", c.say());
+                m.close();
             }
             m.close().close();
         }

@@ -31,7 +31,7 @@ public final class PaperPage implements Page {
                 LocalDate day = day(visit.query("day"), sight.time().today());
                 Paper paper = Paper.of(visit.query("paper").isEmpty() ? "a4" : visit.query("paper"))
                         .orElseThrow(() -> Refusal.input("Paper is a4 or letter."));
-                CardWords words = new CardWords(sight.definition().materials(), sight.format());
+                CardWords words = CardWords.of(sight.definition(), sight.result(), sight.format());
                 List<CardSheet> cards =
                         DayCards.of(
                                         sight.definition(),

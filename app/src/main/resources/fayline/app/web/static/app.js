@@ -2,3 +2,4 @@
 import "/static/clocks.js";
 import "/static/drafts.js";
 import "/static/confirm.js";
+import "/static/lines.js";
