@@ -23,7 +23,9 @@ class FolderCommandsTest {
 
     private static Path demo() {
         Path here = Path.of("").toAbsolutePath();
-        return (Files.exists(here.resolve("demo")) ? here : here.getParent()).resolve("demo/ousel");
+        return here.resolve(Files.exists(here.resolve("demo")) ? "." : "..")
+                .resolve("demo/ousel")
+                .normalize();
     }
 
     private static Map<String, String> files(Path folder) throws IOException {

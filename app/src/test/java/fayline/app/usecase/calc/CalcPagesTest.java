@@ -26,7 +26,9 @@ class CalcPagesTest {
 
     private static Path docs() {
         Path here = Path.of("").toAbsolutePath();
-        return (Files.exists(here.resolve("docs")) ? here : here.getParent()).resolve("docs/calc");
+        return here.resolve(Files.exists(here.resolve("docs")) ? "." : "..")
+                .resolve("docs/calc")
+                .normalize();
     }
 
     private static String read(String file) throws IOException {

@@ -287,12 +287,6 @@ final class CureTopic {
                 .si();
     }
 
-    /** Where no time is given the reaction is taken as far as it goes. */
-    private static Object stalled(Known k) {
-        k.caution("No time is given: the degree of cure is the one at which the reaction stalls.");
-        return k.si("alphaStall");
-    }
-
     private static GlassTransition transition(Known k) {
         return new GlassTransition(
                 k.as("Tg0", Temperature::new),
