@@ -11,6 +11,7 @@ import java.math.MathContext;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +35,7 @@ public final class ClockBook {
     private final int hours;
     private final boolean probesDiffer;
     private final Map<String, CureClock> clocks = new LinkedHashMap<>();
+    private final Map<Asked, Optional<CureLaw>> laws = new HashMap<>();
     private final ClockReader reader = new ClockReader(List.of());
 
     /**
@@ -63,10 +65,18 @@ public final class ClockBook {
      * @return the span on its clock; empty where the data sheet has no point of that state
      */
     public Optional<Span> span(ResinSystem system, CureState state, boolean shuts, double warmerK) {
-        return CureLaw.of(system.cure(), state)
+        return law(system, state)
                 .map(law -> new Span(
                         Math.rint(law.time().minutes() * 1e6) / 1e6,
                         clock(system, law, shuts, warmerK).id()));
+    }
+
+    /** A state of a system; its law is fitted once. */
+    private record Asked(String system, CureState state) {}
+
+    /** The law by which a system reaches a state; empty where the data sheet has no point of that state. */
+    public Optional<CureLaw> law(ResinSystem system, CureState state) {
+        return laws.computeIfAbsent(new Asked(system.id(), state), a -> CureLaw.of(system.cure(), state));
     }
 
     /** Every clock asked for so far. */
@@ -128,9 +138,9 @@ public final class ClockBook {
     }
 
     /** Whether a state's law differs from the one that gives the system's clock its plain name: that of its first state. */
-    private static boolean isOwnLaw(ResinSystem system, CureLaw law) {
+    private boolean isOwnLaw(ResinSystem system, CureLaw law) {
         for (CureState state : CureState.values()) {
-            Optional<CureLaw> first = CureLaw.of(system.cure(), state);
+            Optional<CureLaw> first = law(system, state);
             if (first.isPresent()) {
                 return !first.get().rule().equals(law.rule());
             }

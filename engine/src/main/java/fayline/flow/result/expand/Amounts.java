@@ -16,8 +16,10 @@ import fayline.flow.result.quantity.Need;
 import fayline.flow.result.quantity.PlyCut;
 import fayline.flow.result.quantity.Shape;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -31,6 +33,7 @@ final class Amounts {
     private final MixAmounts mixes;
     private final BagTakeOff bags;
     private final Drawn drawn;
+    private final Map<Asked, StepAmounts> known = new HashMap<>();
 
     Amounts(Definition definition) {
         this.definition = definition;
@@ -39,7 +42,20 @@ final class Amounts {
         this.drawn = new Drawn(definition);
     }
 
+    /** A step of a make; each is computed once. */
+    private record Asked(String made, int number, String key) {}
+
     StepAmounts of(MakeNode node, RecipeStep step, Shape shape) {
+        Asked asked = new Asked(node.made().id(), node.number(), step.id());
+        StepAmounts found = known.get(asked);
+        if (found == null) {
+            found = compute(node, step, shape);
+            known.put(asked, found);
+        }
+        return found;
+    }
+
+    private StepAmounts compute(MakeNode node, RecipeStep step, Shape shape) {
         int stage = node.stage(step);
         List<Finding> findings = new ArrayList<>();
         List<StepMix> mixed = new ArrayList<>();

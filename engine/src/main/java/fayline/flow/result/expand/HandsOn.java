@@ -9,9 +9,10 @@ import fayline.flow.plan.WorkStep.CrewTime;
 import fayline.flow.project.recipe.HandsRate;
 import fayline.flow.project.recipe.RecipeStep;
 import fayline.flow.result.quantity.Shape;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.IntSupplier;
 import java.util.function.IntUnaryOperator;
@@ -155,7 +156,9 @@ final class HandsOn {
     }
 
     private static String number(double v) {
-        String s = String.format(Locale.ROOT, "%.2f", v);
-        return s.replaceFirst("\\.?0+$", "");
+        return BigDecimal.valueOf(v)
+                .setScale(2, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

@@ -128,7 +128,7 @@ final class Windows {
         Comparator<CureLaw> byTime = Comparator.comparing(CureLaw::time);
         Optional<CureLaw> other = List.of(CureState.values()).stream()
                 .filter(s -> s != CureState.POT_LIFE)
-                .flatMap(s -> CureLaw.of(system.cure(), s).stream())
+                .flatMap(s -> clocks.law(system, s).stream())
                 .reduce((a, b) -> (byTime.compare(a, b) < 0) == shuts ? a : b);
         findings.add(new Finding(
                 Severity.CAUTION,
@@ -148,7 +148,7 @@ final class Windows {
         CureState state = alone.until().orElse(CureState.FULL_CURE);
         String id = node.with().value(alone.system());
         Optional<ResinSystem> system = definition.systems().find(id);
-        system.flatMap(s -> CureLaw.of(s.cure(), state))
+        system.flatMap(s -> clocks.law(s, state))
                 .ifPresent(l -> why.add(system.get().name() + ", " + state.words() + ": "
                         + format.span(new TimeSpan(l.time().seconds())) + " at "
                         + format.temperature(l.reference()) + ", " + l.rule().sentence()));

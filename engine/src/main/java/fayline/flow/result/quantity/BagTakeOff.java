@@ -12,14 +12,16 @@ import fayline.method.bag.BagStackCalculator;
 import fayline.method.bag.BagStackResult;
 import fayline.method.bag.Cover;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
 /**
  * The consumables of a bag over a stage of a part, from its true area and edge, by {@link BagStackCalculator}. Sheets have
  * {@value #SHEET_SPARE} of spare (common practice, no source); a pleat is as high as the mould is deep and 50 mm more, and never
- * under 100 mm.
+ * under 100 mm. Bags are computed once and kept; not for use by several threads at a time.
  */
 public final class BagTakeOff {
     private static final double PLEAT_OVER_DEPTH_M = 0.05;
@@ -27,6 +29,10 @@ public final class BagTakeOff {
     private static final double SHEET_SPARE = 0.10;
 
     private final Definition definition;
+    private final Map<Covered, BagStackResult> known = new HashMap<>();
+
+    /** What a bag covers; a shape is the same only as itself. */
+    private record Covered(Shape shape, int stage) {}
 
     /**
      * Takes off with the materials of a definition.
@@ -73,7 +79,11 @@ public final class BagTakeOff {
         return calculate(shape, stage).tape().map(Length::metres).orElse(0.0);
     }
 
-    private static BagStackResult calculate(Shape shape, int stage) {
+    private BagStackResult calculate(Shape shape, int stage) {
+        return known.computeIfAbsent(new Covered(shape, stage), c -> compute(shape, stage));
+    }
+
+    private static BagStackResult compute(Shape shape, int stage) {
         Area area = shape.area(stage);
         // No outline has less edge than the circle of its area: a part without a stated edge is taken as one.
         double edgeM = Math.max(shape.edgeM(stage), 2 * Math.sqrt(Math.PI * area.squareMetres()));

@@ -96,7 +96,7 @@ public final class RunningClocks {
         List<ClockRunning> running = new ArrayList<>();
         for (CureState cured : CureState.values()) {
             Optional<Instant> from = cured.runsOut() ? actual.started() : actual.handsEnded();
-            Optional<CureLaw> law = CureLaw.of(system.cure(), cured);
+            Optional<CureLaw> law = clocks.law(system, cured);
             // A pot's life depends on its mass and is told with the batch.
             if (cured == CureState.POT_LIFE || from.isEmpty() || law.isEmpty()) {
                 continue;
