@@ -1,6 +1,5 @@
 package fayline.flow.planner;
 
-import fayline.flow.plan.Hold;
 import fayline.flow.plan.Plan;
 import fayline.flow.plan.Plan.PlannedStep;
 import fayline.flow.plan.Work;
@@ -8,6 +7,7 @@ import fayline.flow.plan.WorkStep;
 import fayline.flow.plan.WorkStep.Link;
 import fayline.flow.plan.Worker;
 import fayline.flow.plan.Worker.Stretch;
+import fayline.flow.planner.PlanSlack.Stay;
 import fayline.flow.planner.serial.TimeLine;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -70,10 +70,8 @@ public final class PlanReasons {
     private final Map<String, WorkStep> steps = new LinkedHashMap<>();
     private final Map<String, PlannedStep> planned = new LinkedHashMap<>();
     private final Map<String, Worker> people = new LinkedHashMap<>();
-    private final List<Stay> stays = new ArrayList<>();
-    private final int finish;
-
-    private record Stay(Hold hold, List<String> places, int from, int to) {}
+    private final List<Stay> stays;
+    private final PlanSlack slack;
 
     private PlanReasons(Work work, Plan plan) {
         this.work = work;
@@ -81,26 +79,8 @@ public final class PlanReasons {
         work.steps().forEach(s -> steps.put(s.id(), s));
         plan.steps().forEach(p -> planned.put(p.step(), p));
         work.people().forEach(p -> people.put(p.id(), p));
-        for (Hold hold : work.holds()) {
-            List<PlannedStep> in = hold.steps().stream()
-                    .map(planned::get)
-                    .flatMap(p -> Optional.ofNullable(p).stream())
-                    .toList();
-            if (!in.isEmpty()) {
-                int from =
-                        in.stream().mapToInt(p -> time.floor(p.start())).min().orElse(0);
-                int to = in.size() < hold.steps().size()
-                        ? TimeLine.FOREVER
-                        : in.stream().mapToInt(p -> time.floor(p.end())).max().orElse(0);
-                List<String> places = in.stream()
-                        .flatMap(p -> p.places().stream())
-                        .filter(hold.candidates()::contains)
-                        .distinct()
-                        .toList();
-                stays.add(new Stay(hold, places, from, to));
-            }
-        }
-        finish = plan.finish().map(time::floor).orElse(0);
+        stays = PlanSlack.stays(work, time, planned);
+        slack = new PlanSlack(plan, time, steps, planned, people, stays);
     }
 
     /**
@@ -138,7 +118,7 @@ public final class PlanReasons {
             }
         }
         Candidate named = t - last.until < CLOSE_MIN ? last : hours(p, t, last).orElseGet(() -> choice(step));
-        return new Reason(step.id(), named.cause, named.on, slip(step, p), named.words);
+        return new Reason(step.id(), named.cause, named.on, slack.of(step, p), named.words);
     }
 
     private void links(WorkStep step, List<Candidate> into) {
@@ -146,7 +126,7 @@ public final class PlanReasons {
             PlannedStep before = planned.get(link.step());
             WorkStep earlier = steps.get(link.step());
             if (before != null && earlier != null) {
-                int m = moment(link, before);
+                int m = PlanSlack.moment(time, link, before);
                 int opens = Math.max(m, time.over(m, link.opens()));
                 Cause cause = opens > m ? Cause.WINDOW : Cause.STEP;
                 String what = opens > m ? "the window after " : "";
@@ -165,14 +145,6 @@ public final class PlanReasons {
         }
     }
 
-    private int moment(Link link, PlannedStep before) {
-        return switch (link.from()) {
-            case "start" -> time.floor(before.start());
-            case "hands-end" -> time.floor(before.handsEnd());
-            default -> time.floor(before.end());
-        };
-    }
-
     private void dates(WorkStep step, List<Candidate> into) {
         step.notBefore()
                 .ifPresent(d -> into.add(new Candidate(
@@ -188,16 +160,19 @@ public final class PlanReasons {
 
     private void places(WorkStep step, int t, List<Candidate> into) {
         for (Stay own : stays) {
-            if (own.hold.steps().contains(step.id()) && own.from == t) {
+            if (own.hold().steps().contains(step.id()) && own.from() == t) {
                 for (Stay other : stays) {
-                    Optional<String> shared = other.hold.id().equals(own.hold.id()) || other.to > t
-                            ? Optional.empty()
-                            : other.places.stream().filter(own.places::contains).findFirst();
+                    Optional<String> shared =
+                            other.hold().id().equals(own.hold().id()) || other.to() > t
+                                    ? Optional.empty()
+                                    : other.places().stream()
+                                            .filter(own.places()::contains)
+                                            .findFirst();
                     shared.ifPresent(place -> into.add(new Candidate(
-                            other.to,
+                            other.to(),
                             Cause.PLACE,
                             place,
-                            "waits for " + placeName(place) + ", taken until " + time.words(other.to))));
+                            "waits for " + placeName(place) + ", taken until " + time.words(other.to()))));
                 }
             }
         }
@@ -306,69 +281,5 @@ public final class PlanReasons {
             }
         }
         return new Candidate(0, Cause.ORDER, "", "comes after other work that was put first");
-    }
-
-    private int slip(WorkStep step, PlannedStep p) {
-        int handsEnd = time.floor(p.handsEnd());
-        int end = time.floor(p.end());
-        int slip = Math.max(0, finish - end);
-        for (PlannedStep other : planned.values()) {
-            WorkStep later = steps.get(other.step());
-            for (Link link : later == null || later.state() != WorkStep.State.TODO ? List.<Link>of() : later.after()) {
-                if (link.step().equals(step.id())) {
-                    int m = moment(link, p);
-                    slip = Math.min(slip, time.floor(other.start()) - Math.max(m, time.over(m, link.opens())));
-                }
-            }
-            if (!other.step().equals(step.id()) && other.people().stream().anyMatch(p.people()::contains)) {
-                for (Stretch s : other.stretches()) {
-                    int from = time.floor(s.from());
-                    slip = from >= handsEnd ? Math.min(slip, from - handsEnd) : slip;
-                }
-            }
-        }
-        slip = Math.min(slip, ownWindow(step, p));
-        slip = Math.min(slip, presence(step, p, handsEnd));
-        return Math.max(0, Math.min(slip, places(step, end)));
-    }
-
-    private int ownWindow(WorkStep step, PlannedStep p) {
-        int slip = TimeLine.FOREVER;
-        for (Link link : step.after()) {
-            PlannedStep before = planned.get(link.step());
-            if (before != null && link.shuts().isPresent() && !p.missed().contains(link.step())) {
-                int last = time.last(moment(link, before), link.shuts().get());
-                slip = Math.min(slip, last - time.floor(p.start()));
-            }
-        }
-        return slip;
-    }
-
-    private int presence(WorkStep step, PlannedStep p, int handsEnd) {
-        int slip = TimeLine.FOREVER;
-        for (String person : step.interruptible() ? List.<String>of() : p.people()) {
-            Worker w = people.get(person);
-            for (Stretch s : w == null ? List.<Stretch>of() : w.present()) {
-                int to = time.floor(s.to());
-                if (time.ceil(s.from()) < handsEnd && to >= handsEnd) {
-                    slip = Math.min(slip, to - handsEnd);
-                }
-            }
-        }
-        return slip;
-    }
-
-    private int places(WorkStep step, int end) {
-        int slip = TimeLine.FOREVER;
-        for (Stay own : stays) {
-            if (own.hold.steps().contains(step.id()) && own.to == end) {
-                for (Stay other : stays) {
-                    if (other.from >= end && other.places.stream().anyMatch(own.places::contains)) {
-                        slip = Math.min(slip, other.from - end);
-                    }
-                }
-            }
-        }
-        return slip;
     }
 }

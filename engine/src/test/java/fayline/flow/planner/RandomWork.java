@@ -107,10 +107,11 @@ final class RandomWork {
         }
         List<Stretch> present = new ArrayList<>();
         List<Stretch> breaks = new ArrayList<>();
-        LocalTime from = LocalTime.of(7 + random.nextInt(2), random.nextInt(2) * 30);
+        LocalTime from = LocalTime.of(7 + random.nextInt(2), random.nextInt(5) == 0 ? 33 : random.nextInt(2) * 30);
         LocalTime to = from.plusHours(8 + random.nextInt(2)).plusMinutes(30);
         int away = random.nextInt(days);
-        int awayDays = random.nextInt(8);
+        // Who is at a running step comes back within the days that are planned.
+        int awayDays = random.nextInt(i == 0 ? 3 : 8);
         boolean weekends = i > 2 && random.nextInt(5) == 0;
         for (int d = 0; d < days; d++) {
             LocalDate day = LocalDate.ofInstant(NOW, ZONE).plusDays(d);
@@ -147,6 +148,8 @@ final class RandomWork {
     private void skin(int part, String mould) {
         String made = "skin-" + part;
         int stages = 1 + random.nextInt(2);
+        boolean two = places.stream().anyMatch(p -> p.id().equals("port-1")) && random.nextInt(4) == 0;
+        int ports = two ? 2 : 1;
         List<String> whole = new ArrayList<>();
         whole.add(add(step(made, "release", 1, 30 + random.nextInt(60), "quiet")
                 .alone(new Span(60, ""))
@@ -164,11 +167,15 @@ final class RandomWork {
                             recoat,
                             miss)));
             String layUp = whole.get(whole.size() - 1);
-            Span life = random.nextBoolean() ? new Span(120 + random.nextInt(120), "slow") : new Span(150, "");
+            boolean fromStart = random.nextInt(4) == 0;
+            double least = fromStart ? 240 : 120;
+            Span life = random.nextBoolean()
+                    ? new Span((least + random.nextInt(120)) * (fromStart ? 2 : 1), "slow")
+                    : new Span(least + 30, "");
             whole.add(add(step(made, "bag-" + s, 2, 45 + random.nextInt(45), "quiet")
                     .skill("bag", 1)
                     .watch(15, 60)
-                    .link(layUp, "hands-end", Span.NONE, Optional.of(life), null)));
+                    .link(layUp, fromStart ? "start" : "hands-end", Span.NONE, Optional.of(life), null)));
             String bag = whole.get(whole.size() - 1);
             whole.add(add(step(made, "cure-" + s, 0, 0, "quiet").alone(new Span(500 + random.nextInt(500), "slow"))));
             holds.add(new Hold(
@@ -178,7 +185,7 @@ final class RandomWork {
                             .filter(p -> p.kind() == Place.Kind.PORT)
                             .map(Place::id)
                             .toList(),
-                    1,
+                    ports,
                     List.of(bag, whole.get(whole.size() - 1))));
         }
         whole.add(add(step(made, "demould", 1, 30 + random.nextInt(60), "quiet").accompanied()));
@@ -189,21 +196,27 @@ final class RandomWork {
                 .stops());
         holds.add(new Hold("h-trim-" + made, Place.Kind.STAND, List.of("bench", "table", "booth"), 1, List.of(trim)));
         lastOf.put(made, trim);
-        happen(whole, mould);
+        happen(whole, trim, mould, two);
     }
 
     /** Lets some parts have been begun before now: the first steps are done, one may be running. */
-    private void happen(List<String> whole, String mould) {
+    private void happen(List<String> whole, String trim, String mould, boolean two) {
         boolean taken = steps.stream().anyMatch(s -> s.actual().places().contains(mould));
         boolean bayTaken = steps.stream().anyMatch(s -> s.actual().places().contains("bay"));
         if (taken || bayTaken || random.nextInt(3) > 0) {
             return;
         }
-        int cure = whole.size() - 2;
-        if (random.nextBoolean()) {
+        List<String> all = two ? List.of(mould, "bay", "port-0", "port-1") : List.of(mould, "bay", "port-0");
+        int how = random.nextInt(3);
+        if (how == 0) {
+            for (int i = 0; i < whole.size(); i++) {
+                done(whole.get(i), NOW.minus(Duration.ofHours(5L * (whole.size() - i))), all, null);
+            }
+            replace(trim, s -> running(s, NOW.minus(Duration.ofMinutes(25)), "p0", "bench"));
+        } else if (how == 1) {
             Instant at = NOW.minus(Duration.ofHours(24));
             for (int i = 0; i < 3; i++) {
-                List<String> where = i == 2 ? List.of(mould, "bay", "port-0") : List.of(mould, "bay");
+                List<String> where = i == 2 ? all : List.of(mould, "bay");
                 done(
                         whole.get(i),
                         at.plus(Duration.ofHours(3L * i)),
@@ -219,19 +232,16 @@ final class RandomWork {
                                     Optional.of(at.plus(Duration.ofHours(7))),
                                     Optional.empty(),
                                     List.of(),
-                                    List.of(mould, "bay", "port-0"))));
-        } else if (cure > 0) {
-            replace(
-                    whole.get(0),
-                    s -> s.as(
-                            State.RUNNING,
-                            new Actual(
-                                    Optional.of(NOW.minus(Duration.ofMinutes(10))),
-                                    Optional.empty(),
-                                    Optional.empty(),
-                                    List.of("p0"),
-                                    List.of(mould, "bay"))));
+                                    all)));
+        } else {
+            replace(whole.get(0), s -> running(s, NOW.minus(Duration.ofMinutes(10)), "p0", mould, "bay"));
         }
+    }
+
+    private static Draft running(Draft draft, Instant since, String who, String... where) {
+        return draft.as(
+                State.RUNNING,
+                new Actual(Optional.of(since), Optional.empty(), Optional.empty(), List.of(who), List.of(where)));
     }
 
     private void done(String id, Instant at, List<String> where, @org.jspecify.annotations.Nullable Instant end) {
@@ -303,7 +313,7 @@ final class RandomWork {
     }
 
     private static int round(double minutes) {
-        return (int) Math.ceil(minutes / 5) * 5;
+        return (int) Math.ceil(minutes / 5) * 5 - (minutes > 130 ? 3 : 0);
     }
 
     private String add(Draft draft) {

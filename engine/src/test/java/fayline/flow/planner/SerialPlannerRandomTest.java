@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Properties of plans of invented work; the auditor, which shares no code with the planner, is the judge. */
 class SerialPlannerRandomTest {
-    private static final int SHOPS = 300;
+    private static final int SHOPS = 200;
 
     private static LongStream seeds() {
         return LongStream.rangeClosed(1, SHOPS);

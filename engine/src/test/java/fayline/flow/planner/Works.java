@@ -25,7 +25,8 @@ final class Works {
                         h.id(),
                         h.kind(),
                         h.candidates().stream().filter(ids::contains).toList(),
-                        h.count(),
+                        Math.min(h.count(), (int)
+                                h.candidates().stream().filter(ids::contains).count()),
                         h.steps()))
                 .toList();
         return make(w, w.people(), places, w.steps(), holds);

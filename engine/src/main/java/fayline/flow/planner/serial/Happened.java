@@ -123,16 +123,18 @@ final class Happened {
                 .reduce((a, b) -> b)
                 .orElse(least);
         int minutes = Math.max(1, time.minutes());
+        int through = start + minutes;
         if (task.step.interruptible() && !people.isEmpty()) {
             List<int[]> stretches = overHours(start, minutes, people);
-            if (!stretches.isEmpty() && stretches.get(stretches.size() - 1)[1] > net.now) {
+            int end = stretches.isEmpty() ? through : stretches.get(stretches.size() - 1)[1];
+            if (!stretches.isEmpty() && end > net.now) {
                 return stretches;
             }
+            // Without known hours of its people nobody can say when; through is the least it can be.
+            through = end;
         }
-        // Overdue, or not to be stopped: it goes on at least until now.
-        return List.of(new int[] {
-            start, Math.max(Math.max(net.now, start + 1), task.step.interruptible() ? net.now : start + minutes)
-        });
+        // Overdue, it goes on at least until now.
+        return List.of(new int[] {start, Math.max(Math.max(net.now, start + 1), through)});
     }
 
     private List<int[]> overHours(int start, int minutes, List<Integer> people) {
