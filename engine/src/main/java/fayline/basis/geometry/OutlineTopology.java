@@ -1,25 +1,18 @@
 package fayline.basis.geometry;
 
 import fayline.basis.geometry.Outline.Point;
-import fayline.basis.units.Length;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.buffer.BufferOp;
-import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.valid.IsValidOp;
 import org.locationtech.jts.operation.valid.TopologyValidationError;
 
-/** Whether an outline is a shape at all, and outlines made of outlines. Works on a JTS polygon. */
+/** Whether an outline is a shape at all. Works on a JTS polygon. */
 public final class OutlineTopology {
-    private static final int ARC_PIECES = 16;
-
     private OutlineTopology() {}
 
     /**
@@ -58,28 +51,6 @@ public final class OutlineTopology {
             case TopologyValidationError.DISCONNECTED_INTERIOR -> "cut-outs part it in two";
             default -> "it has no area";
         };
-    }
-
-    /**
-     * The outline with its outer edge moved outwards, corners kept sharp up to twice the distance; cut-outs stay.
-     *
-     * @param outline an outline without fault
-     * @param by how far, more than nought
-     * @return the larger outline
-     */
-    public static Outline grown(Outline outline, Length by) {
-        BufferParameters how =
-                new BufferParameters(ARC_PIECES, BufferParameters.CAP_ROUND, BufferParameters.JOIN_MITRE, 2.0);
-        Geometry g = BufferOp.bufferOp(polygon(Outline.of(outline.outer())), by.metres(), how);
-        if (!(g instanceof Polygon p)) {
-            throw new IllegalArgumentException("an outline with a fault cannot grow");
-        }
-        Coordinate[] ring = p.getExteriorRing().getCoordinates();
-        List<Point> outer = Arrays.stream(ring)
-                .limit(ring.length - 1L)
-                .map(c -> new Point(c.x, c.y))
-                .toList();
-        return new Outline(outer, outline.cutouts());
     }
 
     private static List<List<Point>> rings(Outline outline) {

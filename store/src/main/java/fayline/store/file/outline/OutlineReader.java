@@ -1,12 +1,19 @@
 package fayline.store.file.outline;
 
+import fayline.basis.finding.InputProblem;
 import fayline.basis.geometry.Outline;
 import fayline.basis.geometry.Outline.Point;
+import fayline.basis.geometry.OutlineShapes;
 import fayline.basis.geometry.OutlineTopology;
 import fayline.basis.units.Length;
 import fayline.basis.units.QuantityKind;
 import fayline.basis.units.QuantityParser;
 import fayline.basis.units.UnreadableQuantityException;
+import fayline.method.airfoil.Airfoil;
+import fayline.method.airfoil.CoordinateText;
+import fayline.method.airfoil.NacaSection;
+import fayline.method.airfoil.Rib;
+import fayline.method.airfoil.RibOutline;
 import fayline.store.file.yaml.Nearest;
 import fayline.store.file.yaml.Problems;
 import fayline.store.file.yaml.Tree;
@@ -64,8 +71,9 @@ public final class OutlineReader {
                         "look at the order of the corners");
                 return Optional.empty();
             }
-            return Optional.of(
-                    length(at, "flange").map(f -> OutlineTopology.grown(cut, f)).orElse(cut));
+            return length(at, "flange").isPresent()
+                    ? length(at, "flange").flatMap(f -> OutlineShapes.grown(cut, f))
+                    : Optional.of(cut);
         } catch (UnreadableOutlineException e) {
             String file = at.get("file").map(f -> f.text() + ": ").orElse("");
             problems.stop(place, file + e.found(), e.expected(), e.suggestion());
@@ -81,7 +89,7 @@ public final class OutlineReader {
             return vertices(vertices.get(), unit(at));
         }
         if (naca.isPresent()) {
-            return rib(at, NacaContour.of(naca.get(), (int) number(at, "points", 80)));
+            return Optional.of(rib(at, section(at, naca.get())));
         }
         if (file.isEmpty()) {
             return Optional.empty();
@@ -99,7 +107,7 @@ public final class OutlineReader {
             return Optional.of(
                     new SvgDrawing(content.get()).outline(at.get("unit").map(u -> unit(at))));
         }
-        return rib(at, AirfoilCoordinates.read(content.get()));
+        return Optional.of(rib(at, coordinates(content.get())));
     }
 
     private Outline dxf(Tree at, String content) {
@@ -144,7 +152,7 @@ public final class OutlineReader {
         throw new NumberFormatException(text);
     }
 
-    private Optional<Outline> rib(Tree at, List<Point> contour) {
+    private static Outline rib(Tree at, Airfoil section) {
         Optional<Length> chord = length(at, "chord");
         if (chord.isEmpty()) {
             throw new UnreadableOutlineException("no chord", "\"chord:\" beside an airfoil", "add chord: 900 mm");
@@ -154,7 +162,31 @@ public final class OutlineReader {
         if (!(from < to)) {
             throw new UnreadableOutlineException("from " + from + " to " + to, "from less than to", "");
         }
-        return Optional.of(RibOutline.outline(contour, chord.get().metres(), from, to));
+        RibOutline rib = RibOutline.of(new Rib(section, chord.get(), from, to, new Length(0), List.of()));
+        return rib.net()
+                .orElseThrow(() -> new UnreadableOutlineException(
+                        "a rib that cannot be cut",
+                        "a section that goes once round an area",
+                        rib.findings().get(0).sentence()));
+    }
+
+    private static Airfoil section(Tree at, String naca) {
+        try {
+            return NacaSection.of(naca).points((int) number(at, "points", 80) + 1);
+        } catch (IllegalArgumentException e) {
+            String[] told = String.valueOf(e.getMessage()).split(", expected ", 2);
+            throw new UnreadableOutlineException(
+                    told[0].replaceFirst("^found ", ""), told.length > 1 ? told[1] : "a NACA number", "");
+        }
+    }
+
+    private static Airfoil coordinates(String content) {
+        CoordinateText.Reading read = CoordinateText.read(content, "");
+        return read.airfoil().orElseThrow(() -> {
+            InputProblem p = read.problems().get(0);
+            String place = p.line() > 0 ? "in line " + p.line() + " " : "";
+            return new UnreadableOutlineException(place + p.found(), p.expected(), p.suggestion());
+        });
     }
 
     private static Outline withCutouts(Tree at, Outline outline) {
