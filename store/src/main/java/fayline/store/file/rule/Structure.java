@@ -9,5 +9,12 @@ public final class Structure {
     /** Tells what does not hold together. */
     public static void check(Draft draft, Problems problems) {
         new References(draft, problems).check();
+        new Doubles(draft, problems).check();
+        new Spans(draft, problems).check();
+        new Trees(draft, problems).check();
+        new HandRules(draft, problems).check();
+        new Stacks(draft, problems).check();
+        draft.recipes().forEach(r -> new RecipeRules(draft, r, problems).check());
+        new MakeRules(draft, problems).check();
     }
 }
