@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 /** The pages lead somewhere, and what cites a source cites one that is listed. */
 class DocsTest {
     private static final Pattern LINK = Pattern.compile("\\]\\(([^)#:]+)(#[^)]*)?\\)");
-    private static final Pattern KEY = Pattern.compile("\\[([a-z]+[a-z0-9]*-[a-z0-9-]+)\\]");
+    private static final Pattern KEY = Pattern.compile("\\[([a-z]+(?:[0-9]|-[a-z0-9])[a-z0-9-]*)\\]");
     private static final Pattern JAVADOC = Pattern.compile("/\\*\\*.*?\\*/", Pattern.DOTALL);
 
     private static Path root() {
