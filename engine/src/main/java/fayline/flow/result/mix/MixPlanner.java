@@ -4,7 +4,6 @@ import fayline.basis.finding.Figure;
 import fayline.basis.finding.Finding;
 import fayline.basis.finding.Severity;
 import fayline.basis.units.Mass;
-import fayline.basis.units.QuantityFormat;
 import fayline.basis.units.TimeSpan;
 import fayline.flow.project.Definition;
 import fayline.flow.project.shop.Shop;
@@ -31,7 +30,6 @@ public final class MixPlanner {
     private static final Set<String> AS_IT_GOES = Set.of("coat", "fillet");
 
     private final Definition definition;
-    private final QuantityFormat format;
 
     /**
      * Plans with the systems and shop rules of a definition.
@@ -40,7 +38,6 @@ public final class MixPlanner {
      */
     public MixPlanner(Definition definition) {
         this.definition = definition;
-        this.format = new QuantityFormat(definition.facts().units());
     }
 
     /** The scale list of a mix. */
@@ -76,8 +73,7 @@ public final class MixPlanner {
                 first.map(Batch::potLife).orElse(new TimeSpan(0)),
                 first.map(b -> b.usableUntil().minus(b.mixAt())).orElse(new TimeSpan(0)),
                 every(plan.batches()),
-                (shape(system) == PotShape.TRAY ? "a shallow tray" : "a clean cup") + " for no more than "
-                        + format.mass(system.largestPot()) + " of mix",
+                shape(system) == PotShape.TRAY ? "a shallow tray" : "a clean cup",
                 job.at(),
                 job.people(),
                 batch.times(job.mix().thickener().ratio()),
