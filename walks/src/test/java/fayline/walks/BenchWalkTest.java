@@ -35,7 +35,9 @@ class BenchWalkTest {
 
     private static void pick(Page page, String name) {
         page.navigate(shop.at("/who"));
-        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true))
+        page.getByRole(
+                        AriaRole.BUTTON,
+                        new Page.GetByRoleOptions().setName(name).setExact(true))
                 .click();
     }
 
@@ -58,12 +60,13 @@ class BenchWalkTest {
         Page page = shop.phone();
         page.navigate(shop.at("/"));
         assertThat(page.title()).contains("Today");
-        assertThat(page.locator("main").innerText()).contains("Runa", "Bram", "Ilse", "Tove", "Ned", "Dew-point margin");
+        assertThat(page.locator("main").innerText())
+                .contains("Runa", "Bram", "Ilse", "Tove", "Ned", "Dew-point margin");
         pick(page, "Ilse");
         page.navigate(shop.at("/"));
         assertThat(page.locator("main").innerText()).contains("Cut the plies");
-        Number overflow = (Number) page.evaluate(
-                "() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        Number overflow = (Number)
+                page.evaluate("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
         assertThat(overflow.intValue()).isZero();
     }
 
@@ -78,7 +81,9 @@ class BenchWalkTest {
             Locator main = page.locator("button.main");
             assertThat(main.innerText()).contains("Finish");
             main.click();
-            assertThat(page.locator("main").innerText()).doesNotContain("button.main").contains("done");
+            assertThat(page.locator("main").innerText())
+                    .doesNotContain("button.main")
+                    .contains("done");
         }
         start(page, MADE + "bag-1");
         page.locator("button.main").click();
@@ -97,9 +102,11 @@ class BenchWalkTest {
         String form = "form[action$='/note']";
         page.locator("summary", new Page.LocatorOptions().setHasText("note")).click();
         page.locator(form + " textarea, " + form + " input[type=text]").first().fill("Scissors are blunt.");
-        page.evaluate("(f) => { const d = new FormData(document.querySelector(f)); const b = new URLSearchParams(d);"
-                + " const o = {method: 'POST', body: b}; const u = document.querySelector(f).action;"
-                + " return fetch(u, o).then(() => fetch(u, o)).then(r => r.status); }", form);
+        page.evaluate(
+                "(f) => { const d = new FormData(document.querySelector(f)); const b = new URLSearchParams(d);"
+                        + " const o = {method: 'POST', body: b}; const u = document.querySelector(f).action;"
+                        + " return fetch(u, o).then(() => fetch(u, o)).then(r => r.status); }",
+                form);
         page.reload();
         String text = page.locator("main").innerText();
         assertThat(text.split("Scissors are blunt", -1)).hasSize(2);

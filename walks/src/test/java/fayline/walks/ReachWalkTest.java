@@ -46,19 +46,26 @@ class ReachWalkTest {
 
     @TestFactory
     Stream<DynamicTest> should_pass_the_checker() {
-        return PAGES.stream().flatMap(path -> Stream.of(
-                DynamicTest.dynamicTest(path + " on a phone, light", () -> check(shop.phone(), path, ColorScheme.LIGHT)),
-                DynamicTest.dynamicTest(path + " on a phone, dark", () -> check(shop.phone(), path, ColorScheme.DARK)),
-                DynamicTest.dynamicTest(path + " at a desk, light", () -> check(shop.desk(), path, ColorScheme.LIGHT)),
-                DynamicTest.dynamicTest(path + " at a desk, dark", () -> check(shop.desk(), path, ColorScheme.DARK))));
+        return PAGES.stream()
+                .flatMap(path -> Stream.of(
+                        DynamicTest.dynamicTest(
+                                path + " on a phone, light", () -> check(shop.phone(), path, ColorScheme.LIGHT)),
+                        DynamicTest.dynamicTest(
+                                path + " on a phone, dark", () -> check(shop.phone(), path, ColorScheme.DARK)),
+                        DynamicTest.dynamicTest(
+                                path + " at a desk, light", () -> check(shop.desk(), path, ColorScheme.LIGHT)),
+                        DynamicTest.dynamicTest(
+                                path + " at a desk, dark", () -> check(shop.desk(), path, ColorScheme.DARK))));
     }
 
     private static void check(Page page, String path, ColorScheme scheme) {
         page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
         assertThat(page.navigate(shop.at(path)).status()).isEqualTo(200);
         List<String> found = new AxeBuilder(page)
-                .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
-                .analyze().getViolations().stream()
+                        .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
+                        .analyze()
+                        .getViolations()
+                        .stream()
                         .map(v -> v.getId() + " at "
                                 + v.getNodes().stream()
                                         .limit(3)
@@ -66,8 +73,8 @@ class ReachWalkTest {
                                         .toList())
                         .toList();
         assertThat(found).isEmpty();
-        Number tooWide = (Number) page.evaluate(
-                "() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        Number tooWide = (Number)
+                page.evaluate("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
         assertThat(tooWide.intValue()).isLessThanOrEqualTo(0);
         page.context().close();
     }
@@ -77,7 +84,8 @@ class ReachWalkTest {
         Page page = shop.desk();
         page.navigate(shop.at("/"));
         page.keyboard().press("Tab");
-        assertThat((String) page.evaluate("() => document.activeElement.textContent")).isNotBlank();
+        assertThat((String) page.evaluate("() => document.activeElement.textContent"))
+                .isNotBlank();
         page.keyboard().press("Enter");
         page.keyboard().press("Tab");
         assertThat((Boolean) page.evaluate("() => document.querySelector('main').contains(document.activeElement)"))

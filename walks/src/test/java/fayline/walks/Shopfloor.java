@@ -32,7 +32,8 @@ final class Shopfloor implements AutoCloseable {
             "--disable-sync");
 
     private final Path data;
-    private final String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+    private final String java =
+            Path.of(System.getProperty("java.home"), "bin", "java").toString();
     private final Playwright playwright;
     private final Browser browser;
     private @Nullable Process server;
@@ -51,8 +52,8 @@ final class Shopfloor implements AutoCloseable {
                 .filter(Files::isExecutable)
                 .findFirst();
         assumeTrue(chromium.isPresent(), "no Chromium is installed (Debian package chromium)");
-        Playwright playwright =
-                Playwright.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        Playwright playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         Browser browser = playwright
                 .chromium()
                 .launch(new BrowserType.LaunchOptions()

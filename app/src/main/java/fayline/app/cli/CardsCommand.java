@@ -64,7 +64,10 @@ final class CardsCommand implements Callable<Integer> {
         Paper sheet = Paper.of(paper)
                 .orElseThrow(() -> new BadInputException("--paper: found \"" + paper + "\", expected a4 or letter"));
         ShopView view = place.look(surroundings);
-        CardWords words = CardWords.of(view.definition(), view.result(), new QuantityFormat(view.definition().facts().units()));
+        CardWords words = CardWords.of(
+                view.definition(),
+                view.result(),
+                new QuantityFormat(view.definition().facts().units()));
         List<CardSheet> cards = DayCards.of(view.definition(), view.result(), view.plan(), view.zone(), date).stream()
                 .map(words::sheet)
                 .toList();

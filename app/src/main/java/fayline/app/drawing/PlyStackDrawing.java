@@ -1,7 +1,7 @@
 package fayline.app.drawing;
 
 import fayline.basis.units.QuantityFormat;
-import fayline.flow.project.Catalog;
+import fayline.flow.project.catalog.Catalog;
 import fayline.flow.project.design.Laminate;
 import fayline.flow.project.design.Ply;
 import fayline.flow.project.stock.Material;

@@ -104,7 +104,12 @@ public final class CardsPdf {
     }
 
     private static void label(Markup m, Mark mark, String text) {
-        m.open("div", "label").open("span", "marked").svg(mark(mark)).close().text(" " + text).close();
+        m.open("div", "label")
+                .open("span", "marked")
+                .svg(mark(mark))
+                .close()
+                .text(" " + text)
+                .close();
     }
 
     /** A mark as large as the letters beside it; the font has none of these signs. */
@@ -141,7 +146,11 @@ public final class CardsPdf {
         m.open("div", "box caution").open("table");
         for (CardSheet.Pair p : c.cautions()) {
             m.open("tr").open("td", "mark").svg(mark(Mark.TROUBLE)).close();
-            m.open("td").element("span", "strong", p.name() + ". ").text(p.value()).close().close();
+            m.open("td")
+                    .element("span", "strong", p.name() + ". ")
+                    .text(p.value())
+                    .close()
+                    .close();
         }
         m.close().close();
     }

@@ -14,7 +14,7 @@ import fayline.basis.units.UnitSystem;
 import fayline.flow.card.Card;
 import fayline.flow.card.Caution;
 import fayline.flow.plan.WorkStep;
-import fayline.flow.project.Catalog;
+import fayline.flow.project.catalog.Catalog;
 import fayline.flow.project.design.Hand;
 import fayline.flow.project.recipe.StepKind;
 import fayline.flow.project.stock.Material;

@@ -1,5 +1,6 @@
 package fayline.flow.project;
 
+import fayline.flow.project.catalog.Catalog;
 import fayline.flow.project.design.Assembly;
 import fayline.flow.project.design.Fit;
 import fayline.flow.project.design.Joint;

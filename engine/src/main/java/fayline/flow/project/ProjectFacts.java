@@ -1,6 +1,7 @@
 package fayline.flow.project;
 
 import fayline.basis.units.UnitSystem;
+import fayline.flow.project.catalog.Keyed;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;

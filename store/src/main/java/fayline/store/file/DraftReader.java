@@ -1,9 +1,9 @@
 package fayline.store.file;
 
 import fayline.basis.geometry.Outline;
-import fayline.flow.project.Catalog;
 import fayline.flow.project.Definition;
-import fayline.flow.project.Keyed;
+import fayline.flow.project.catalog.Catalog;
+import fayline.flow.project.catalog.Keyed;
 import fayline.flow.project.shop.Mould;
 import fayline.flow.project.shop.Person;
 import fayline.flow.project.stock.Material;

@@ -1,7 +1,7 @@
 package fayline.store.file;
 
 import fayline.flow.project.Definition;
-import fayline.flow.project.Keyed;
+import fayline.flow.project.catalog.Keyed;
 import fayline.flow.project.design.Made;
 import fayline.store.file.kind.Fields;
 import fayline.store.file.kind.HistoryKind;

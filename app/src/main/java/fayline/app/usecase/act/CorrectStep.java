@@ -11,8 +11,8 @@ import fayline.flow.record.TakenReading;
 import fayline.flow.record.Value;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.NavigableMap;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** An earlier entry about a step or reading was wrong: a new entry names it and says what holds instead. */

@@ -27,7 +27,8 @@ final class CardViews {
     static CardView of(Sight sight, RecordState state, String step, String person, List<String> refused) {
         StepResult result = sight.step(step).orElseThrow();
         Card card = CardMaker.make(sight.definition(), sight.result(), sight.plan(), step);
-        CardSheet sheet = CardWords.of(sight.definition(), sight.result(), sight.format()).sheet(card);
+        CardSheet sheet =
+                CardWords.of(sight.definition(), sight.result(), sight.format()).sheet(card);
         StepRecord kept = state.step(step);
         Optional<Plan.PlannedStep> planned = sight.planned(step);
         List<String> planners = planned.map(Plan.PlannedStep::people).orElse(List.of());

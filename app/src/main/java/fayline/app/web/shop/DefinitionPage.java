@@ -20,7 +20,8 @@ import java.util.regex.Pattern;
 
 /** The definition's files: a list, and each as text that is checked before it is kept. */
 public final class DefinitionPage implements Page {
-    private static final Pattern PATH = Pattern.compile("(?:[A-Za-z0-9][A-Za-z0-9._-]*/){0,3}[A-Za-z0-9][A-Za-z0-9._-]*");
+    private static final Pattern PATH =
+            Pattern.compile("(?:[A-Za-z0-9][A-Za-z0-9._-]*/){0,3}[A-Za-z0-9][A-Za-z0-9._-]*");
     private static final String DRAFT = "definition-file-";
     private final Sights sights;
     private final ShopRecord shop;
@@ -40,22 +41,30 @@ public final class DefinitionPage implements Page {
     public void addTo(RoutesConfig routes) {
         routes.get("/definition", ctx -> {
             Visit visit = new Visit(ctx);
-            sights.with(visit, sight -> sights.show(
-                    visit, "definition.jte", sights.frame(visit, sight, "Definition", "/definition"), list(sight)));
+            sights.with(
+                    visit,
+                    sight -> sights.show(
+                            visit,
+                            "definition.jte",
+                            sights.frame(visit, sight, "Definition", "/definition"),
+                            list(sight)));
         });
         routes.get("/definition/file", ctx -> {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> {
                 String path = path(visit.query("path"));
                 Optional<KeptFile> file = file(sight, path);
-                show(visit, sight, new DefinitionView.File(
-                        path,
-                        file.isEmpty(),
-                        file.map(KeptFile::content).orElse(""),
-                        file.map(KeptFile::sha256).orElse(""),
-                        "",
-                        List.of(),
-                        ""));
+                show(
+                        visit,
+                        sight,
+                        new DefinitionView.File(
+                                path,
+                                file.isEmpty(),
+                                file.map(KeptFile::content).orElse(""),
+                                file.map(KeptFile::sha256).orElse(""),
+                                "",
+                                List.of(),
+                                ""));
             });
         });
         routes.post("/definition/file", ctx -> {
@@ -77,7 +86,9 @@ public final class DefinitionPage implements Page {
             (record.shopFiles().containsKey(path) ? ofShop : ofProject).add(listed);
         });
         return new DefinitionView(
-                sight.definition().hash().substring(0, Math.min(12, sight.definition().hash().length())),
+                sight.definition()
+                        .hash()
+                        .substring(0, Math.min(12, sight.definition().hash().length())),
                 sight.definition().facts().revision(),
                 ofShop,
                 ofProject,
@@ -86,8 +97,8 @@ public final class DefinitionPage implements Page {
 
     private static DefinitionView.Problem problem(InputProblem p) {
         String place = p.file() + (p.line() > 0 ? ", line " + p.line() : "");
-        String sentence = (p.key().isEmpty() ? "" : p.key() + ": ") + "found " + p.found() + ", expected " + p.expected()
-                + (p.suggestion().isEmpty() ? "." : "; " + p.suggestion() + ".");
+        String sentence = (p.key().isEmpty() ? "" : p.key() + ": ") + "found " + p.found() + ", expected "
+                + p.expected() + (p.suggestion().isEmpty() ? "." : "; " + p.suggestion() + ".");
         return new DefinitionView.Problem(place, p.file().isEmpty() ? "" : link(p.file(), p.line()), sentence);
     }
 
@@ -111,27 +122,31 @@ public final class DefinitionPage implements Page {
             return;
         }
         visit.status(422);
-        show(visit, sight, new DefinitionView.File(
-                path,
-                file(sight, path).isEmpty(),
-                text,
-                visit.field("based-on"),
-                outcome.sentence(),
-                outcome.problems().stream().map(DefinitionPage::problem).toList(),
-                ""));
+        show(
+                visit,
+                sight,
+                new DefinitionView.File(
+                        path,
+                        file(sight, path).isEmpty(),
+                        text,
+                        visit.field("based-on"),
+                        outcome.sentence(),
+                        outcome.problems().stream().map(DefinitionPage::problem).toList(),
+                        ""));
     }
 
     private void show(Visit visit, Sight sight, DefinitionView.File file) {
-        sights.show(
-                visit, "definition-file.jte", sights.frame(visit, sight, file.path(), "/definition"), file);
+        sights.show(visit, "definition-file.jte", sights.frame(visit, sight, file.path(), "/definition"), file);
     }
 
     private static Optional<KeptFile> file(Sight sight, String path) {
-        Optional<KeptFile> file =
-                Optional.ofNullable(sight.view().record().files(sight.view().project()).get(path));
+        Optional<KeptFile> file = Optional.ofNullable(
+                sight.view().record().files(sight.view().project()).get(path));
         if (file.filter(KeptFile::binary).isPresent()) {
             throw new Refusal(
-                    422, path + " is no text.", List.of("It is kept and exported as it is; replace it by importing again."));
+                    422,
+                    path + " is no text.",
+                    List.of("It is kept and exported as it is; replace it by importing again."));
         }
         return file;
     }

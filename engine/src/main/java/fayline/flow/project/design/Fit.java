@@ -2,7 +2,7 @@ package fayline.flow.project.design;
 
 import fayline.basis.units.Entered;
 import fayline.basis.units.Length;
-import fayline.flow.project.Keyed;
+import fayline.flow.project.catalog.Keyed;
 import java.util.List;
 
 /**

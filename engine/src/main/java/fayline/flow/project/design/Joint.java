@@ -3,7 +3,7 @@ package fayline.flow.project.design;
 import fayline.basis.units.Area;
 import fayline.basis.units.Fraction;
 import fayline.basis.units.Length;
-import fayline.flow.project.Keyed;
+import fayline.flow.project.catalog.Keyed;
 import java.util.List;
 import java.util.Map;
 

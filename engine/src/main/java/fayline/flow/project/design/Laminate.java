@@ -1,7 +1,7 @@
 package fayline.flow.project.design;
 
 import fayline.basis.units.Fraction;
-import fayline.flow.project.Keyed;
+import fayline.flow.project.catalog.Keyed;
 import java.util.List;
 
 /**

@@ -3,7 +3,7 @@ package fayline.flow.project.design;
 import fayline.basis.units.Entered;
 import fayline.basis.units.Length;
 import fayline.basis.units.Mass;
-import fayline.flow.project.Keyed;
+import fayline.flow.project.catalog.Keyed;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

@@ -4,7 +4,7 @@ import fayline.basis.geometry.Outline;
 import fayline.basis.units.Angle;
 import fayline.basis.units.Area;
 import fayline.basis.units.Length;
-import fayline.flow.project.Keyed;
+import fayline.flow.project.catalog.Keyed;
 import java.util.Optional;
 
 /**

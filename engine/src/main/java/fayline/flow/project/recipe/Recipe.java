@@ -1,6 +1,6 @@
 package fayline.flow.project.recipe;
 
-import fayline.flow.project.Keyed;
+import fayline.flow.project.catalog.Keyed;
 import java.util.List;
 
 /**

@@ -1,7 +1,7 @@
 package fayline.flow.project.recipe;
 
 import fayline.basis.units.TimeSpan;
-import fayline.flow.project.Keyed;
+import fayline.flow.project.catalog.Keyed;
 import fayline.flow.project.shop.Skill;
 import java.util.List;
 import java.util.Map;

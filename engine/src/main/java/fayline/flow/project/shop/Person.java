@@ -1,6 +1,6 @@
 package fayline.flow.project.shop;
 
-import fayline.flow.project.Keyed;
+import fayline.flow.project.catalog.Keyed;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;

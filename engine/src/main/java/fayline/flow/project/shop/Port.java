@@ -1,6 +1,6 @@
 package fayline.flow.project.shop;
 
-import fayline.flow.project.Keyed;
+import fayline.flow.project.catalog.Keyed;
 
 /**
  * A vacuum connection.

@@ -5,7 +5,7 @@ import fayline.basis.units.Length;
 import fayline.basis.units.Temperature;
 import fayline.basis.units.TemperatureDifference;
 import fayline.basis.units.TimeSpan;
-import fayline.flow.project.Catalog;
+import fayline.flow.project.catalog.Catalog;
 import java.time.ZoneId;
 
 /**

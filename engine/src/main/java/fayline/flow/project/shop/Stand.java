@@ -1,7 +1,7 @@
 package fayline.flow.project.shop;
 
 import fayline.basis.units.TemperatureDifference;
-import fayline.flow.project.Keyed;
+import fayline.flow.project.catalog.Keyed;
 
 /**
  * A place in the shop where work happens.

@@ -1,6 +1,6 @@
 package fayline.flow.project.stock;
 
-import fayline.flow.project.Keyed;
+import fayline.flow.project.catalog.Keyed;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

@@ -3,7 +3,7 @@ package fayline.flow.project.stock;
 import fayline.basis.units.Entered;
 import fayline.basis.units.Quantity;
 import fayline.basis.units.TimeSpan;
-import fayline.flow.project.Keyed;
+import fayline.flow.project.catalog.Keyed;
 import java.time.LocalDate;
 import java.util.Optional;
 

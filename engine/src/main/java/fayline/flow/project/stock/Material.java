@@ -5,7 +5,7 @@ import fayline.basis.units.Density;
 import fayline.basis.units.Entered;
 import fayline.basis.units.Length;
 import fayline.basis.units.TimeSpan;
-import fayline.flow.project.Keyed;
+import fayline.flow.project.catalog.Keyed;
 import java.util.Optional;
 
 /**

@@ -5,7 +5,7 @@ import fayline.basis.units.Fraction;
 import fayline.basis.units.Mass;
 import fayline.basis.units.Temperature;
 import fayline.basis.units.TimeSpan;
-import fayline.flow.project.Keyed;
+import fayline.flow.project.catalog.Keyed;
 import fayline.method.cure.CureSheet;
 import java.util.List;
 import java.util.Optional;

@@ -14,6 +14,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.DoubleBinaryOperator;
@@ -35,7 +36,7 @@ public final class ShopAir {
     private final ZoneId zone;
     private final Instant now;
     private final List<Climate.Reading> readings;
-    private final Map<String, TreeMap<Instant, Climate.Reading>> byProbe = new HashMap<>();
+    private final Map<String, NavigableMap<Instant, Climate.Reading>> byProbe = new HashMap<>();
     private final Map<LocalDate, Climate.Day> days = new HashMap<>();
     private final Climate.Usual usual;
 
@@ -143,7 +144,7 @@ public final class ShopAir {
             return expectedK;
         }
         double found = Double.NaN;
-        for (TreeMap<Instant, Climate.Reading> probe : byProbe.values()) {
+        for (NavigableMap<Instant, Climate.Reading> probe : byProbe.values()) {
             if (near(probe, at)) {
                 double k = read(probe, at, expectedK, safe);
                 found = Double.isNaN(found) ? k : safe.applyAsDouble(found, k);
@@ -152,7 +153,7 @@ public final class ShopAir {
         return Double.isNaN(found) ? expectedK : found;
     }
 
-    private boolean near(TreeMap<Instant, Climate.Reading> probe, Instant at) {
+    private boolean near(NavigableMap<Instant, Climate.Reading> probe, Instant at) {
         if (at.isAfter(now)) {
             return false;
         }

@@ -7,7 +7,7 @@ import static fayline.store.file.shape.Key.may;
 import static fayline.store.file.shape.Key.must;
 
 import fayline.basis.units.Fraction;
-import fayline.flow.project.Catalog;
+import fayline.flow.project.catalog.Catalog;
 import fayline.flow.project.design.Assembly;
 import fayline.flow.project.design.Laminate;
 import fayline.flow.project.design.Ply;

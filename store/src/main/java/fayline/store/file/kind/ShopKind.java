@@ -8,7 +8,7 @@ import static fayline.basis.units.QuantityKind.TIME_SPAN;
 import static fayline.store.file.shape.Key.may;
 import static fayline.store.file.shape.Key.must;
 
-import fayline.flow.project.Catalog;
+import fayline.flow.project.catalog.Catalog;
 import fayline.flow.project.shop.Mould;
 import fayline.flow.project.shop.Person;
 import fayline.flow.project.shop.Port;

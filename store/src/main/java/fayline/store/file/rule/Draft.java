@@ -1,8 +1,8 @@
 package fayline.store.file.rule;
 
-import fayline.flow.project.Catalog;
 import fayline.flow.project.Definition;
-import fayline.flow.project.Keyed;
+import fayline.flow.project.catalog.Catalog;
+import fayline.flow.project.catalog.Keyed;
 import fayline.flow.project.design.Assembly;
 import fayline.flow.project.design.Fit;
 import fayline.flow.project.design.Joint;

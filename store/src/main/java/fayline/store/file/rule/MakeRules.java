@@ -3,7 +3,7 @@ package fayline.store.file.rule;
 import fayline.basis.units.QuantityKind;
 import fayline.basis.units.QuantityParser;
 import fayline.basis.units.UnreadableQuantityException;
-import fayline.flow.project.Keyed;
+import fayline.flow.project.catalog.Keyed;
 import fayline.flow.project.design.Joint;
 import fayline.flow.project.design.Made;
 import fayline.flow.project.design.Make;

@@ -1,6 +1,6 @@
 package fayline.store.file.rule;
 
-import fayline.flow.project.Keyed;
+import fayline.flow.project.catalog.Keyed;
 import fayline.store.file.yaml.Tree;
 
 /**

@@ -1,6 +1,6 @@
 package fayline.store.file.rule;
 
-import fayline.flow.project.Keyed;
+import fayline.flow.project.catalog.Keyed;
 import fayline.flow.project.design.Made;
 import fayline.flow.project.shop.Stand;
 import fayline.flow.project.stock.Material;

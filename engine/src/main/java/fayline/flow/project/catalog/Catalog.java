@@ -1,4 +1,4 @@
-package fayline.flow.project;
+package fayline.flow.project.catalog;
 
 import java.util.Iterator;
 import java.util.LinkedHashMap;

@@ -1,4 +1,4 @@
-package fayline.flow.project;
+package fayline.flow.project.catalog;
 
 /** Something with an id that is unique among its kind; ids are ASCII. */
 public interface Keyed {
