@@ -165,7 +165,7 @@ public final class ShopAir {
     }
 
     private static double read(
-            TreeMap<Instant, Climate.Reading> probe, Instant at, double expectedK, DoubleBinaryOperator safe) {
+            NavigableMap<Instant, Climate.Reading> probe, Instant at, double expectedK, DoubleBinaryOperator safe) {
         Map.Entry<Instant, Climate.Reading> before = probe.floorEntry(at);
         Map.Entry<Instant, Climate.Reading> after = probe.ceilingEntry(at);
         if (before != null && after != null && joined(before, after)) {
