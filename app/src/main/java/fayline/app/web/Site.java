@@ -15,6 +15,7 @@ import fayline.app.web.frame.Sights;
 import fayline.app.web.plan.TodayPage;
 import fayline.app.web.plan.WeeksPage;
 import fayline.app.web.shop.DefinitionPage;
+import fayline.app.web.shop.ShopPage;
 import fayline.app.web.stores.StoresPage;
 import fayline.app.web.why.WhyPage;
 import java.util.List;
@@ -52,6 +53,7 @@ public final class Site implements WebServer.Pages {
                 new StoresPage(sights),
                 new RecipesPage(sights),
                 new CardPage(sights, shop),
+                new ShopPage(sights, shop),
                 new DefinitionPage(sights, shop),
                 new PaperPage(sights),
                 new WhyPage(sights),
