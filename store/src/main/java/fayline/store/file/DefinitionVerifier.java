@@ -2,7 +2,7 @@ package fayline.store.file;
 
 import fayline.basis.finding.InputProblem;
 import fayline.store.file.rule.Draft;
-import fayline.store.file.rule.Feasible;
+import fayline.store.file.rule.able.Feasible;
 import fayline.store.file.yaml.Problems;
 import java.time.LocalDate;
 import java.util.List;
@@ -24,8 +24,9 @@ public final class DefinitionVerifier {
     public static List<InputProblem> verify(DefinitionFolder folder, LocalDate today) {
         Problems problems = new Problems();
         Draft draft = DefinitionReader.draft(folder, problems);
+        boolean whole = problems.stops() == 0;
         Feasible.check(draft, today, problems);
-        problems.addAll(HistoryReader.read(folder, draft.whole()).problems());
+        problems.addAll(HistoryReader.read(folder, draft.whole(), whole).problems());
         return problems.sorted();
     }
 }

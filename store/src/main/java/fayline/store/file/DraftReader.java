@@ -31,10 +31,12 @@ import fayline.store.file.yaml.YamlDoor;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /** Reads every file of a folder into a draft. */
@@ -44,6 +46,7 @@ final class DraftReader {
     private final DefinitionFolder folder;
     private final Problems problems;
     private final Map<Kind, List<Tree>> trees = new EnumMap<>(Kind.class);
+    private final Set<Kind> unread = EnumSet.noneOf(Kind.class);
 
     DraftReader(DefinitionFolder folder, Problems problems) {
         this.folder = folder;
@@ -106,7 +109,8 @@ final class DraftReader {
                 parts,
                 recipes,
                 joints,
-                fits);
+                fits,
+                unread);
     }
 
     private void readFiles() {
@@ -118,10 +122,12 @@ final class DraftReader {
             }
             Optional<String> text = folder.text(path);
             if (text.isEmpty()) {
+                unread.add(kind.get());
                 problems.stopFile(path, 0, "bytes that are no UTF-8 text", "UTF-8", "save it again as UTF-8");
                 continue;
             }
-            YamlDoor.read(path, text.get(), problems).ifPresent(root -> keep(kind.get(), root));
+            YamlDoor.read(path, text.get(), problems)
+                    .ifPresentOrElse(root -> keep(kind.get(), root), () -> unread.add(kind.get()));
         }
         for (Kind kind : NEEDED) {
             if (trees.getOrDefault(kind, List.of()).isEmpty()
@@ -147,6 +153,7 @@ final class DraftReader {
 
     private void keep(Kind kind, Tree root) {
         if (root.form() != Tree.Form.MAPPING) {
+            unread.add(kind);
             problems.stop(root, Problems.found(root), "the key \"" + kind.key() + ":\" with its content below", "");
             return;
         }
@@ -167,6 +174,7 @@ final class DraftReader {
         }
         Optional<Tree> top = root.get(kind.key());
         if (top.isEmpty()) {
+            unread.add(kind);
             problems.stopAtKey(root, kind.key(), "nothing", "the key \"" + kind.key() + ":\" at the top", "");
             return;
         }
@@ -195,6 +203,7 @@ final class DraftReader {
         Listed shape = (Listed) kind.shape();
         for (Tree list : trees.getOrDefault(kind, List.of())) {
             if (list.form() != Tree.Form.LIST || list.items().size() < shape.least()) {
+                unread.add(kind);
                 shape.check(list, problems);
                 continue;
             }
@@ -202,10 +211,14 @@ final class DraftReader {
                 int before = problems.count();
                 shape.item().check(item, problems);
                 if (item.form() != Tree.Form.MAPPING) {
+                    unread.add(kind);
                     continue;
                 }
                 T value = reader.apply(new Fields(item));
                 all.add(new Placed<>(value, item, problems.count() == before));
+                if (item.get("id").isEmpty()) {
+                    unread.add(kind);
+                }
                 Tree other = value.id().isEmpty() ? null : first.putIfAbsent(value.id(), item);
                 if (other != null) {
                     problems.stop(

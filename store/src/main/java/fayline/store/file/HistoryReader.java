@@ -30,11 +30,13 @@ public final class HistoryReader {
     private static final String GIVEN_ID = "h-[0-9a-f]{40}|[0-9a-f-]{16,64}";
 
     private final Definition definition;
+    private final boolean whole;
     private final Problems problems = new Problems();
     private final Set<String> seen = new HashSet<>();
 
-    private HistoryReader(Definition definition) {
+    private HistoryReader(Definition definition, boolean whole) {
         this.definition = definition;
+        this.whole = whole;
     }
 
     /**
@@ -44,7 +46,16 @@ public final class HistoryReader {
      * @param definition the definition of the same folder
      */
     public static HistoryRead read(DefinitionFolder folder, Definition definition) {
-        HistoryReader reader = new HistoryReader(definition);
+        return read(folder, definition, true);
+    }
+
+    /**
+     * Reads the history of a folder whose definition may not hold together.
+     *
+     * @param whole whether the definition is whole; else what events name is not looked up in it
+     */
+    static HistoryRead read(DefinitionFolder folder, Definition definition, boolean whole) {
+        HistoryReader reader = new HistoryReader(definition, whole);
         List<Tree> trees = new ArrayList<>();
         for (String path : folder.paths()) {
             if (Kind.ofPath(path).filter(k -> k == Kind.HISTORY).isPresent()) {
@@ -109,6 +120,13 @@ public final class HistoryReader {
     }
 
     private void check(Tree t) {
+        if (whole) {
+            names(t);
+        }
+        needs(t);
+    }
+
+    private void names(Tree t) {
         List<String> people = ids(definition.shop().people().stream());
         named(t.get("by"), people, "a person");
         named(t.get("signed"), people, "a person");
@@ -117,6 +135,9 @@ public final class HistoryReader {
         // An event without an id of its own gets one from its content when it is recorded.
         named(t.get("corrects").filter(c -> !c.text().matches(GIVEN_ID)), List.copyOf(seen), "the id of another event");
         t.get("step").ifPresent(this::step);
+    }
+
+    private void needs(Tree t) {
         switch (new Fields(t).text("do", "")) {
             case "start", "finish" -> needs(t, "step");
             case "note" -> {

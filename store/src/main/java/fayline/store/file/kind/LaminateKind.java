@@ -17,6 +17,7 @@ import fayline.store.file.shape.Keys;
 import fayline.store.file.shape.Listed;
 import fayline.store.file.shape.Measure;
 import fayline.store.file.shape.Numeral;
+import fayline.store.file.shape.YesNo;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -46,7 +47,11 @@ public final class LaminateKind {
                                             "count",
                                             Numeral.count(1, 200),
                                             "How many such plies lie on each other; 1 where nothing is said."))),
-                            "The plies, mould face first."))
+                            "The plies, mould face first."),
+                    may(
+                            "uneven",
+                            new YesNo(),
+                            "Whether it is meant to be unsymmetric or unbalanced, as a mould with a fine face is; then no caution is given."))
             .oneOf("fibre", "cloth-to-resin");
 
     static final Keys ASSEMBLY = Keys.of(

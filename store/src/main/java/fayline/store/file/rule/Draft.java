@@ -16,10 +16,13 @@ import fayline.flow.project.stock.Delivery;
 import fayline.flow.project.stock.Lot;
 import fayline.flow.project.stock.Material;
 import fayline.flow.project.stock.ResinSystem;
+import fayline.store.file.kind.Kind;
 import fayline.store.file.yaml.Tree;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * A definition as read, before it is known to hold together: every value with its place.
@@ -40,6 +43,7 @@ import java.util.Optional;
  * @param recipes recipes with their places
  * @param joints joints with their places
  * @param fits fits with their places
+ * @param unread kinds of which a file or an item could not be read: what is missing there may yet be written
  */
 public record Draft(
         Definition whole,
@@ -57,7 +61,30 @@ public record Draft(
         List<Placed<Part>> parts,
         List<Placed<Recipe>> recipes,
         List<Placed<Joint>> joints,
-        List<Placed<Fit>> fits) {
+        List<Placed<Fit>> fits,
+        Set<Kind> unread) {
+
+    /** Copies the lists. */
+    public Draft {
+        people = List.copyOf(people);
+        moulds = List.copyOf(moulds);
+        materials = List.copyOf(materials);
+        systems = List.copyOf(systems);
+        lots = List.copyOf(lots);
+        deliveries = List.copyOf(deliveries);
+        laminates = List.copyOf(laminates);
+        assemblies = List.copyOf(assemblies);
+        parts = List.copyOf(parts);
+        recipes = List.copyOf(recipes);
+        joints = List.copyOf(joints);
+        fits = List.copyOf(fits);
+        unread = Set.copyOf(unread);
+    }
+
+    /** Whether every file of some kinds was read, so that what is not there is missing. */
+    boolean all(Kind... kinds) {
+        return Stream.of(kinds).noneMatch(unread::contains);
+    }
 
     /** A catalog of placed values. */
     public static <T extends Keyed> Catalog<T> catalog(List<Placed<T>> placed) {
@@ -70,7 +97,7 @@ public record Draft(
     }
 
     /** Everything that recipes make: parts, then joints. */
-    List<Placed<? extends Keyed>> made() {
+    public List<Placed<? extends Keyed>> made() {
         List<Placed<? extends Keyed>> all = new ArrayList<>(parts);
         all.addAll(joints);
         return all;

@@ -12,6 +12,7 @@ import fayline.flow.project.recipe.HandsRate;
 import fayline.flow.project.recipe.MixUse;
 import fayline.flow.project.recipe.Recipe;
 import fayline.flow.project.recipe.RecipeStep;
+import fayline.store.file.kind.Kind;
 import fayline.store.file.yaml.Nearest;
 import fayline.store.file.yaml.Problems;
 import fayline.store.file.yaml.Tree;
@@ -40,6 +41,8 @@ final class MakeRules {
             "joint-m",
             "joint-m2",
             "coat-m2");
+    private static final String MOULD = "mould";
+    private static final String STAND = "stand";
     private static final Set<String> NO = Set.of("", "no", "0", "none", "false");
     private final Draft d;
     private final Problems problems;
@@ -112,8 +115,14 @@ final class MakeRules {
     }
 
     private void parameters(Make make, Recipe recipe, Tree at, Map<String, String> values) {
-        List<String> known =
-                recipe.parameters().stream().map(Recipe.Parameter::id).toList();
+        List<String> known = new ArrayList<>(
+                recipe.parameters().stream().map(Recipe.Parameter::id).toList());
+        recipe.holds().forEach(h -> {
+            String place = h.what() == Recipe.Place.MOULD ? MOULD : STAND;
+            if (h.what() != Recipe.Place.PORT && !known.contains(place)) {
+                known.add(place);
+            }
+        });
         for (String given : make.with().keySet()) {
             if (!known.contains(given) && !given.equals(RecipeRules.ADHESIVE)) {
                 problems.stop(
@@ -157,7 +166,7 @@ final class MakeRules {
         }
         for (String ref : used) {
             String value = fill(ref, values);
-            if (ref.startsWith("with.") && !value.isEmpty() && !known.contains(value)) {
+            if (d.all(Kind.SYSTEMS) && ref.startsWith("with.") && !value.isEmpty() && !known.contains(value)) {
                 problems.stop(
                         with.down(ref.substring("with.".length())),
                         Problems.quote(value),
@@ -220,18 +229,29 @@ final class MakeRules {
 
     private void places(Made made, Make make, Recipe recipe, Tree at, Tree with) {
         boolean mould = recipe.holds().stream().anyMatch(h -> h.what() == Recipe.Place.MOULD);
-        if (mould && made instanceof Part p && p.mould().isEmpty()) {
+        if (mould && made instanceof Part p && p.mould().isEmpty() && !make.with().containsKey(MOULD)) {
             problems.caution(
                     at.down("recipe"),
                     "no mould on " + made.id() + ", and the recipe " + recipe.id() + " holds one",
                     "\"mould:\" on the part",
-                    "a part laid up on a flat bench needs none");
+                    "with: {mould: none} says that it is laid up on a flat bench");
         }
         List<String> stands = d.whole().shop().stands().stream().map(Keyed::id).toList();
-        Optional.ofNullable(make.with().get("stand"))
-                .filter(s -> !s.isEmpty() && !stands.contains(s))
-                .ifPresent(s -> problems.stop(
-                        with.down("stand"), Problems.quote(s), "a stand of the shop", Nearest.suggest(s, stands)));
+        for (String s : make.with().getOrDefault(STAND, "").split(",", -1)) {
+            if (!s.isBlank() && d.all(Kind.SHOP) && !stands.contains(s.strip())) {
+                problems.stop(
+                        with.down(STAND),
+                        Problems.quote(s.strip()),
+                        "a stand of the shop",
+                        Nearest.suggest(s.strip(), stands));
+            }
+        }
+        List<String> moulds = new ArrayList<>(Draft.ids(d.moulds()));
+        moulds.add("none");
+        Optional.ofNullable(make.with().get(MOULD))
+                .filter(m -> d.all(Kind.MOULDS) && !moulds.contains(m))
+                .ifPresent(m -> problems.stop(
+                        with.down(MOULD), Problems.quote(m), "a mould that exists, or none", Nearest.suggest(m, moulds)));
     }
 
     /** Every stage that is drawn must be laid by a step, where any is. */

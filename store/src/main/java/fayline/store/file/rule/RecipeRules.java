@@ -4,6 +4,7 @@ import fayline.flow.card.Caution;
 import fayline.flow.card.Cautions;
 import fayline.flow.project.recipe.Recipe;
 import fayline.flow.project.recipe.RecipeStep;
+import fayline.store.file.kind.Kind;
 import fayline.store.file.yaml.Nearest;
 import fayline.store.file.yaml.Problems;
 import fayline.store.file.yaml.Tree;
@@ -83,10 +84,10 @@ final class RecipeRules {
         for (Tree link : t.down("after").items()) {
             Tree name = link.form() == Tree.Form.SCALAR ? link : link.down("step");
             step(Optional.of(name));
-            if (steps.indexOf(name.text()) > position) {
+            if (steps.indexOf(name.text()) >= position) {
                 problems.stop(
                         name,
-                        Problems.quote(name.text()) + ", which stands below",
+                        Problems.quote(name.text()) + ", which does not stand above",
                         "an earlier step",
                         "steps stand in the order in which they can be done");
             }
@@ -131,7 +132,7 @@ final class RecipeRules {
             Optional<Tree> system = t.get("system");
             List<String> known = Draft.ids(d.systems());
             system.filter(s -> s.form() == Tree.Form.SCALAR && !s.isBlank())
-                    .filter(s -> !s.text().startsWith("with.") && !known.contains(s.text()))
+                    .filter(s -> d.all(Kind.SYSTEMS) && !s.text().startsWith("with.") && !known.contains(s.text()))
                     .ifPresent(s -> problems.stop(
                             s, Problems.quote(s.text()), "a system that exists", Nearest.suggest(s.text(), known)));
         }

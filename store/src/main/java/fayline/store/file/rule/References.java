@@ -4,6 +4,7 @@ import fayline.flow.project.catalog.Keyed;
 import fayline.flow.project.design.Made;
 import fayline.flow.project.shop.Stand;
 import fayline.flow.project.stock.Material;
+import fayline.store.file.kind.Kind;
 import fayline.store.file.yaml.Nearest;
 import fayline.store.file.yaml.Problems;
 import fayline.store.file.yaml.Tree;
@@ -36,42 +37,42 @@ final class References {
         goals.addAll(things);
         List<String> stands = d.whole().shop().stands().stream().map(Stand::id).toList();
 
-        d.project().down("milestones").items().forEach(m -> one(m.get("after"), goals, "an assembly, part or joint"));
-        d.moulds().forEach(m -> one(m.at().get("stand"), stands, "a stand of the shop"));
-        d.lots().forEach(l -> one(l.at().get("of"), stock, "a material or system"));
+        d.project().down("milestones").items().forEach(m -> one(m.get("after"), goals, "an assembly, part or joint", Kind.ASSEMBLIES, Kind.PARTS, Kind.JOINTS));
+        d.moulds().forEach(m -> one(m.at().get("stand"), stands, "a stand of the shop", Kind.SHOP));
+        d.lots().forEach(l -> one(l.at().get("of"), stock, "a material or system", Kind.MATERIALS, Kind.SYSTEMS));
         List<String> ordered = new ArrayList<>(stock);
         ordered.addAll(parts);
         d.deliveries().forEach(l -> {
-            one(l.at().get("what").filter(References::isId), ordered, "a material, system or part");
+            one(l.at().get("what").filter(References::isId), ordered, "a material, system or part", Kind.MATERIALS, Kind.SYSTEMS, Kind.PARTS);
             l.at().down("needed").items().forEach(this::work);
         });
         d.laminates().forEach(l -> {
-            one(l.at().get("resin"), systems, "a system");
+            one(l.at().get("resin"), systems, "a system", Kind.SYSTEMS);
             List<String> layers = d.whole().materials().stream()
                     .filter(m -> isLayer(m.kind()))
                     .map(Material::id)
                     .toList();
             l.at().down("plies")
                     .items()
-                    .forEach(p -> one(p.get("of"), layers, "a cloth, tape or core among the materials"));
+                    .forEach(p -> one(p.get("of"), layers, "a cloth, tape or core among the materials", Kind.MATERIALS));
         });
-        d.assemblies().forEach(a -> one(a.at().get("in"), assemblies, "an assembly"));
+        d.assemblies().forEach(a -> one(a.at().get("in"), assemblies, "an assembly", Kind.ASSEMBLIES));
         d.parts().forEach(p -> {
-            one(p.at().get("in"), assemblies, "an assembly");
-            one(p.at().get("opposite"), parts, "a part");
-            one(p.at().get("mould"), Draft.ids(d.moulds()), "a mould");
-            p.at().down("zones").items().forEach(z -> one(z.get("laminate"), Draft.ids(d.laminates()), "a laminate"));
+            one(p.at().get("in"), assemblies, "an assembly", Kind.ASSEMBLIES);
+            one(p.at().get("opposite"), parts, "a part", Kind.PARTS);
+            one(p.at().get("mould"), Draft.ids(d.moulds()), "a mould", Kind.MOULDS);
+            p.at().down("zones").items().forEach(z -> one(z.get("laminate"), Draft.ids(d.laminates()), "a laminate", Kind.LAMINATES));
             make(p.at());
         });
         d.joints().forEach(j -> {
-            one(j.at().get("in"), assemblies, "an assembly");
-            many(j.at(), "between", parts, "a part");
-            one(j.at().get("adhesive"), systems, "a system");
+            one(j.at().get("in"), assemblies, "an assembly", Kind.ASSEMBLIES);
+            many(j.at(), "between", parts, "a part", Kind.PARTS);
+            one(j.at().get("adhesive"), systems, "a system", Kind.SYSTEMS);
             make(j.at());
         });
         d.fits().forEach(f -> {
-            one(f.at().get("part"), parts, "a part");
-            many(f.at(), "against", parts, "a part");
+            one(f.at().get("part"), parts, "a part", Kind.PARTS);
+            many(f.at(), "against", parts, "a part", Kind.PARTS);
         });
     }
 
@@ -86,16 +87,19 @@ final class References {
 
     private void make(Tree made) {
         for (Tree m : made.down("make").items()) {
-            one(m.get("recipe"), Draft.ids(d.recipes()), "a recipe");
+            one(m.get("recipe"), Draft.ids(d.recipes()), "a recipe", Kind.RECIPES);
             m.down("after").items().forEach(this::work);
         }
     }
 
-    private void many(Tree at, String key, Collection<String> known, String what) {
-        at.down(key).items().forEach(t -> one(Optional.of(t), known, what));
+    private void many(Tree at, String key, Collection<String> known, String what, Kind... kinds) {
+        at.down(key).items().forEach(t -> one(Optional.of(t), known, what, kinds));
     }
 
-    private void one(Optional<Tree> at, Collection<String> known, String what) {
+    private void one(Optional<Tree> at, Collection<String> known, String what, Kind... kinds) {
+        if (!d.all(kinds)) {
+            return;
+        }
         at.filter(t -> t.form() == Tree.Form.SCALAR && !t.isBlank() && !known.contains(t.text()))
                 .ifPresent(t -> problems.stop(
                         t, Problems.quote(t.text()), what + " that exists", Nearest.suggest(t.text(), known)));
@@ -103,7 +107,7 @@ final class References {
 
     /** A part, joint or step of one. */
     private void work(Tree at) {
-        if (at.form() != Tree.Form.SCALAR) {
+        if (at.form() != Tree.Form.SCALAR || !d.all(Kind.PARTS, Kind.JOINTS, Kind.RECIPES)) {
             return;
         }
         String[] bits = at.text().split("/", -1);
@@ -118,7 +122,7 @@ final class References {
         if (bits.length > 1) {
             Set<String> steps = steps(made.get(), bits);
             String step = bits[bits.length - 1];
-            if (!steps.contains(step)) {
+            if (!steps.contains(step) && made.get().make().stream().allMatch(m -> known(m.recipe()))) {
                 problems.stop(
                         at,
                         Problems.quote(at.text()),
@@ -127,6 +131,10 @@ final class References {
                         Nearest.suggest(step, steps));
             }
         }
+    }
+
+    private boolean known(String recipe) {
+        return d.whole().recipes().find(recipe).isPresent();
     }
 
     private Set<String> steps(Made made, String[] bits) {

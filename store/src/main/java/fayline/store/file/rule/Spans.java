@@ -26,12 +26,10 @@ final class Spans {
                     "\"clock:\" only in a project with \"demo: yes\"",
                     "remove it; commands take --now for another moment");
         }
-        d.people().forEach(this::person);
+        d.people().stream().filter(Placed::sound).forEach(this::person);
         d.moulds().stream().filter(Placed::sound).forEach(this::mould);
-        d.deliveries().forEach(p -> {
-            after(p.at(), "due", "latest", false);
-        });
-        d.lots().forEach(p -> {
+        d.deliveries().stream().filter(Placed::sound).forEach(p -> after(p.at(), "due", "latest", false));
+        d.lots().stream().filter(Placed::sound).forEach(p -> {
             after(p.at(), "received", "expires", false);
             after(p.at(), "received", "opened", false);
         });
@@ -50,20 +48,18 @@ final class Spans {
         for (Tree h : p.at().down("hours").items()) {
             after(h, "from", "to", true);
         }
-        if (p.sound()) {
-            List<Tree> hours = p.at().down("hours").items();
-            for (int i = 0; i < p.value().hours().size(); i++) {
-                Person.Hours h = p.value().hours().get(i);
-                Optional<Person.Pause> pause = h.pause();
-                if (pause.isPresent()
-                        && (pause.get().from().isBefore(h.from())
-                                || pause.get().to().isAfter(h.to()))) {
-                    problems.stop(
-                            hours.get(i).down("pause"),
-                            Problems.quote(hours.get(i).down("pause").text()),
-                            "a break within the hours " + h.from() + " to " + h.to(),
-                            "");
-                }
+        List<Tree> hours = p.at().down("hours").items();
+        for (int i = 0; i < p.value().hours().size(); i++) {
+            Person.Hours h = p.value().hours().get(i);
+            Optional<Person.Pause> pause = h.pause();
+            if (pause.isPresent()
+                    && (pause.get().from().isBefore(h.from())
+                            || pause.get().to().isAfter(h.to()))) {
+                problems.stop(
+                        hours.get(i).down("pause"),
+                        Problems.quote(hours.get(i).down("pause").text()),
+                        "a break within the hours " + h.from() + " to " + h.to(),
+                        "");
             }
         }
         p.at().down("absences").items().forEach(a -> after(a, "from", "to", false));

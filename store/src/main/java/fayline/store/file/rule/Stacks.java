@@ -7,13 +7,11 @@ import fayline.flow.project.stock.Material;
 import fayline.store.file.yaml.Problems;
 import fayline.store.file.yaml.Tree;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** Plies that can be laid in stages; stacks that warp as a caution; zones that have a size. */
 final class Stacks {
-    private static final double TURN = 180;
     private final Draft d;
     private final Problems problems;
 
@@ -27,7 +25,9 @@ final class Stacks {
             angles(l);
             if (l.sound()) {
                 stages(l);
-                warps(l);
+                if (!Set.of("yes", "true").contains(l.at().down("uneven").text())) {
+                    new Warp(d, problems).check(l);
+                }
                 fibre(l);
             }
         });
@@ -95,59 +95,6 @@ final class Stacks {
                 return;
             }
         }
-    }
-
-    /** A stack is symmetric if it reads the same from both faces, balanced if every angle has its mirror. */
-    private void warps(Placed<Laminate> l) {
-        List<Ply> plies = l.value().plies();
-        boolean symmetric = true;
-        for (int i = 0; i < plies.size() / 2; i++) {
-            symmetric &= same(plies.get(i), plies.get(plies.size() - 1 - i));
-        }
-        if (!symmetric) {
-            problems.caution(
-                    l.at().down("plies"),
-                    "a stack that is not symmetric",
-                    "one that reads the same from both faces",
-                    "it warps as it cures and cools; balance it or accept it knowingly");
-        }
-        Map<String, Integer> turned = new TreeMap<>();
-        for (Ply p : plies) {
-            double angle = Math.round(normal(p.angle().degrees()) * 10) / 10.0;
-            boolean tape = d.whole()
-                    .materials()
-                    .find(p.material())
-                    .filter(m -> m.kind() == Material.Kind.TAPE)
-                    .isPresent();
-            // Woven cloth carries both directions, so that only tape can be out of balance.
-            if (!p.core() && tape && angle != 0 && angle != 90) {
-                turned.merge(p.material() + " at " + Math.abs(angle) + " deg", angle > 0 ? 1 : -1, Integer::sum);
-            }
-        }
-        turned.values().removeIf(n -> n == 0);
-        if (!turned.isEmpty()) {
-            problems.caution(
-                    l.at().down("plies"),
-                    "a stack that is not balanced (" + String.join(", ", turned.keySet()) + ")",
-                    "as many plies turned one way as the other",
-                    "it twists under load and as it cures; add the mirrored ply or accept it knowingly");
-        }
-    }
-
-    private static boolean same(Ply a, Ply b) {
-        return a.material().equals(b.material())
-                && (a.core() || Math.abs(normal(a.angle().degrees() - b.angle().degrees())) < 0.1);
-    }
-
-    /** An angle from more than -90 to 90 degrees: a fibre has no head. */
-    private static double normal(double degrees) {
-        double a = degrees % TURN;
-        if (a > TURN / 2 + 1e-9) {
-            a -= TURN;
-        } else if (a <= -TURN / 2 + 1e-9) {
-            a += TURN;
-        }
-        return a;
     }
 
     private void zones(Placed<Part> part) {

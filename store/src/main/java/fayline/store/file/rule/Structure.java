@@ -11,7 +11,7 @@ public final class Structure {
         new References(draft, problems).check();
         new Doubles(draft, problems).check();
         new Spans(draft, problems).check();
-        new Trees(draft, problems).check();
+        new Circles(draft, problems).check();
         new HandRules(draft, problems).check();
         new Stacks(draft, problems).check();
         draft.recipes().forEach(r -> new RecipeRules(draft, r, problems).check());

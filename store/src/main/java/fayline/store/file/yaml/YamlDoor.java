@@ -79,11 +79,17 @@ public final class YamlDoor {
             problems.stopFile(
                     file,
                     line,
-                    e.getProblem() + context,
+                    "text that is no YAML: " + e.getProblem() + context,
                     "YAML that can be read",
                     "look at this line and the one above");
         } catch (YamlEngineException | IllegalArgumentException | IllegalStateException | IndexOutOfBoundsException e) {
-            problems.stopFile(file, lineOfBadCharacter(body), firstLine(e), "YAML that can be read", "");
+            int line = lineOfBadCharacter(body);
+            problems.stopFile(
+                    file,
+                    line,
+                    line > 0 ? "a control character" : firstLine(e),
+                    "YAML that can be read",
+                    line > 0 ? "remove it" : "");
         }
         return Optional.empty();
     }

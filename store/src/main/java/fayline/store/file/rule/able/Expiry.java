@@ -1,6 +1,8 @@
-package fayline.store.file.rule;
+package fayline.store.file.rule.able;
 
 import fayline.flow.project.stock.Lot;
+import fayline.store.file.rule.Draft;
+import fayline.store.file.rule.Placed;
 import fayline.store.file.yaml.Problems;
 import java.time.LocalDate;
 
