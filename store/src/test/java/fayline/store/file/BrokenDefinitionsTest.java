@@ -35,8 +35,8 @@ class BrokenDefinitionsTest {
     }
 
     static List<Tree> cases() {
-        try (InputStream in = Objects.requireNonNull(
-                BrokenDefinitionsTest.class.getResourceAsStream("/definition/broken.yaml"))) {
+        try (InputStream in =
+                Objects.requireNonNull(BrokenDefinitionsTest.class.getResourceAsStream("/definition/broken.yaml"))) {
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
             return YamlDoor.read("broken.yaml", text, new Problems())
                     .orElseThrow()
@@ -49,13 +49,17 @@ class BrokenDefinitionsTest {
 
     @TestFactory
     Stream<DynamicTest> should_tell_place_found_expected_and_a_way_out_when_one_thing_is_broken() {
-        return cases().stream().map(c -> DynamicTest.dynamicTest(c.down("what").text(), () -> {
-            DefinitionFolder broken = Teasel.changed(
-                    c.down("file").text(), c.down("from").text(), c.down("to").text());
-            assertThat(sentences(broken))
-                    .containsExactlyElementsOf(
-                            c.down("says").items().stream().map(Tree::text).toList());
-        }));
+        return cases().stream()
+                .map(c -> DynamicTest.dynamicTest(c.down("what").text(), () -> {
+                    DefinitionFolder broken = Teasel.changed(
+                            c.down("file").text(),
+                            c.down("from").text(),
+                            c.down("to").text());
+                    assertThat(sentences(broken))
+                            .containsExactlyElementsOf(c.down("says").items().stream()
+                                    .map(Tree::text)
+                                    .toList());
+                }));
     }
 
     @Test
@@ -71,7 +75,9 @@ class BrokenDefinitionsTest {
     @Test
     void should_fill_the_adhesive_from_the_joint_when_the_recipe_asks_for_it() {
         DefinitionFolder asks = Teasel.changed(
-                        "recipes/bond.yaml", "parameters:\n", "parameters:\n      - {id: adhesive, about: the adhesive}\n")
+                        "recipes/bond.yaml",
+                        "parameters:\n",
+                        "parameters:\n      - {id: adhesive, about: the adhesive}\n")
                 .with(
                         "recipes/bond.yaml",
                         Teasel.folder()
@@ -95,8 +101,9 @@ class BrokenDefinitionsTest {
     @Test
     void should_pass_with_cautions_alone_when_a_stack_is_uneven_and_be_silent_when_it_is_meant() {
         DefinitionFolder uneven = Teasel.changed("laminates.yaml", "stage: 2, count: 2}", "stage: 2, count: 1}");
-        assertThat(verify(uneven)).singleElement().satisfies(p -> assertThat(p.severity())
-                .isEqualTo(Severity.CAUTION));
+        assertThat(verify(uneven))
+                .singleElement()
+                .satisfies(p -> assertThat(p.severity()).isEqualTo(Severity.CAUTION));
         String text = uneven.text("laminates.yaml").orElseThrow();
         assertThat(sentences(uneven.with(
                         "laminates.yaml",
@@ -138,23 +145,26 @@ class BrokenDefinitionsTest {
     @Test
     void should_refuse_with_a_message_when_a_file_is_hostile() {
         Map<String, String> hostile = Map.of(
-                "fits: " + "[".repeat(5000), "fits.yaml:1: found more than 24 levels, expected fewer levels",
+                "fits: " + "[".repeat(5000),
+                "fits.yaml:1: found more than 24 levels, expected fewer levels",
                 "fits: " + "{a: ".repeat(50) + "1" + "}".repeat(50),
-                        "fits.yaml:1: found more than 24 levels, expected fewer levels",
+                "fits.yaml:1: found more than 24 levels, expected fewer levels",
                 "fits:\n  - {id: a\0b}\n",
-                        "fits.yaml:2: found a control character, expected YAML that can be read; remove it",
+                "fits.yaml:2: found a control character, expected YAML that can be read; remove it",
                 "a: &a [x,x]\nb: &b [*a,*a]\nfits: [*b,*b]\n",
-                        "fits.yaml:1: found an anchor (&), expected a plain value; remove the anchor",
+                "fits.yaml:1: found an anchor (&), expected a plain value; remove the anchor",
                 "# " + "x".repeat(2_000_001),
-                        "fits.yaml: found a file of 2000003 bytes, expected at most 5000 files of at most 2 MB with plain names",
+                "fits.yaml: found a file of 2000003 bytes, expected at most 5000 files of at most 2 MB with plain names",
                 "fits: []\n---\nfits: []\n",
-                        "fits.yaml:2: found a second document, expected one document in a file; remove the line \"---\"",
+                "fits.yaml:2: found a second document, expected one document in a file; remove the line \"---\"",
                 "fits:\n  - {<<: {a: 1}}\n",
-                        "fits.yaml:2: found a merge key \"<<\", expected every value written out",
-                "", "fits.yaml:1: found an empty file, expected one key with its list below; remove the file or fill it");
-        hostile.forEach((text, message) -> assertThat(sentences(Teasel.folder().with("fits.yaml", text)))
-                .containsExactly(message));
-        assertThat(sentences(DefinitionFolder.ofBytes(Map.of("fits.yaml", new byte[] {(byte) 0xff, (byte) 0xfe, 0, 1}))))
+                "fits.yaml:2: found a merge key \"<<\", expected every value written out",
+                "",
+                "fits.yaml:1: found an empty file, expected one key with its list below; remove the file or fill it");
+        hostile.forEach((text, message) ->
+                assertThat(sentences(Teasel.folder().with("fits.yaml", text))).containsExactly(message));
+        assertThat(sentences(
+                        DefinitionFolder.ofBytes(Map.of("fits.yaml", new byte[] {(byte) 0xff, (byte) 0xfe, 0, 1}))))
                 .contains("fits.yaml: found bytes that are no UTF-8 text, expected UTF-8; save it again as UTF-8");
     }
 
@@ -176,7 +186,8 @@ class BrokenDefinitionsTest {
                 case 2 -> lines.set(at, line.substring(random.nextInt(line.length() + 1)));
                 default -> lines.set(at, line.replace(':', random.nextBoolean() ? '[' : ','));
             }
-            assertThat(verify(Teasel.folder().with(path, String.join("\n", lines)))).isNotNull();
+            assertThat(verify(Teasel.folder().with(path, String.join("\n", lines))))
+                    .isNotNull();
         }
     }
 }

@@ -37,9 +37,9 @@ final class Circles {
     }
 
     void check() {
-        d.assemblies().forEach(a -> a.at()
-                .get("in")
-                .ifPresent(in -> edge("assembly " + a.id(), "assembly " + in.text(), Optional.of(in))));
+        d.assemblies()
+                .forEach(a -> a.at().get("in")
+                        .ifPresent(in -> edge("assembly " + a.id(), "assembly " + in.text(), Optional.of(in))));
         for (Placed<? extends Keyed> p : d.made()) {
             d.made(p.id()).ifPresent(made -> made(made, p.at()));
         }
@@ -98,9 +98,7 @@ final class Circles {
             return Optional.of(ref);
         }
         for (int n = made.get().make().size(); n >= 1; n--) {
-            if (recipe(made.get(), n).stream()
-                    .flatMap(r -> r.steps().stream())
-                    .anyMatch(s -> s.id().equals(step))) {
+            if (recipe(made.get(), n).stream().flatMap(r -> r.steps().stream()).anyMatch(s -> s.id().equals(step))) {
                 return Optional.of(bits[0] + "/" + n + "/" + step);
             }
         }
@@ -154,7 +152,8 @@ final class Circles {
         }
         StringBuilder words = new StringBuilder(shown(written.get(0).from()));
         written.forEach(e -> words.append(" -> ").append(shown(e.to())));
-        if (!shown(written.get(0).from()).equals(shown(written.get(written.size() - 1).to()))) {
+        if (!shown(written.get(0).from())
+                .equals(shown(written.get(written.size() - 1).to()))) {
             words.append(" -> ").append(shown(written.get(0).from()));
         }
         boolean tree = written.get(0).from().startsWith("assembly ");

@@ -229,7 +229,10 @@ final class MakeRules {
 
     private void places(Made made, Make make, Recipe recipe, Tree at, Tree with) {
         boolean mould = recipe.holds().stream().anyMatch(h -> h.what() == Recipe.Place.MOULD);
-        if (mould && made instanceof Part p && p.mould().isEmpty() && !make.with().containsKey(MOULD)) {
+        if (mould
+                && made instanceof Part p
+                && p.mould().isEmpty()
+                && !make.with().containsKey(MOULD)) {
             problems.caution(
                     at.down("recipe"),
                     "no mould on " + made.id() + ", and the recipe " + recipe.id() + " holds one",
@@ -251,7 +254,10 @@ final class MakeRules {
         Optional.ofNullable(make.with().get(MOULD))
                 .filter(m -> d.all(Kind.MOULDS) && !moulds.contains(m))
                 .ifPresent(m -> problems.stop(
-                        with.down(MOULD), Problems.quote(m), "a mould that exists, or none", Nearest.suggest(m, moulds)));
+                        with.down(MOULD),
+                        Problems.quote(m),
+                        "a mould that exists, or none",
+                        Nearest.suggest(m, moulds)));
     }
 
     /** Every stage that is drawn must be laid by a step, where any is. */

@@ -37,13 +37,23 @@ final class References {
         goals.addAll(things);
         List<String> stands = d.whole().shop().stands().stream().map(Stand::id).toList();
 
-        d.project().down("milestones").items().forEach(m -> one(m.get("after"), goals, "an assembly, part or joint", Kind.ASSEMBLIES, Kind.PARTS, Kind.JOINTS));
+        d.project()
+                .down("milestones")
+                .items()
+                .forEach(m -> one(
+                        m.get("after"), goals, "an assembly, part or joint", Kind.ASSEMBLIES, Kind.PARTS, Kind.JOINTS));
         d.moulds().forEach(m -> one(m.at().get("stand"), stands, "a stand of the shop", Kind.SHOP));
         d.lots().forEach(l -> one(l.at().get("of"), stock, "a material or system", Kind.MATERIALS, Kind.SYSTEMS));
         List<String> ordered = new ArrayList<>(stock);
         ordered.addAll(parts);
         d.deliveries().forEach(l -> {
-            one(l.at().get("what").filter(References::isId), ordered, "a material, system or part", Kind.MATERIALS, Kind.SYSTEMS, Kind.PARTS);
+            one(
+                    l.at().get("what").filter(References::isId),
+                    ordered,
+                    "a material, system or part",
+                    Kind.MATERIALS,
+                    Kind.SYSTEMS,
+                    Kind.PARTS);
             l.at().down("needed").items().forEach(this::work);
         });
         d.laminates().forEach(l -> {
@@ -54,14 +64,17 @@ final class References {
                     .toList();
             l.at().down("plies")
                     .items()
-                    .forEach(p -> one(p.get("of"), layers, "a cloth, tape or core among the materials", Kind.MATERIALS));
+                    .forEach(
+                            p -> one(p.get("of"), layers, "a cloth, tape or core among the materials", Kind.MATERIALS));
         });
         d.assemblies().forEach(a -> one(a.at().get("in"), assemblies, "an assembly", Kind.ASSEMBLIES));
         d.parts().forEach(p -> {
             one(p.at().get("in"), assemblies, "an assembly", Kind.ASSEMBLIES);
             one(p.at().get("opposite"), parts, "a part", Kind.PARTS);
             one(p.at().get("mould"), Draft.ids(d.moulds()), "a mould", Kind.MOULDS);
-            p.at().down("zones").items().forEach(z -> one(z.get("laminate"), Draft.ids(d.laminates()), "a laminate", Kind.LAMINATES));
+            p.at().down("zones")
+                    .items()
+                    .forEach(z -> one(z.get("laminate"), Draft.ids(d.laminates()), "a laminate", Kind.LAMINATES));
             make(p.at());
         });
         d.joints().forEach(j -> {

@@ -90,6 +90,10 @@ final class Warp {
     private static String words(Ply ply) {
         return ply.core()
                 ? ply.material()
-                : String.format(Locale.ROOT, "%s at %.0f deg", ply.material(), ply.angle().degrees());
+                : String.format(
+                        Locale.ROOT,
+                        "%s at %.0f deg",
+                        ply.material(),
+                        ply.angle().degrees());
     }
 }

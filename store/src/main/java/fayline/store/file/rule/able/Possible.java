@@ -25,9 +25,8 @@ final class Possible {
     Possible(Draft draft, Problems problems) {
         this.d = draft;
         this.problems = problems;
-        this.crew = d.whole().shop().people().stream()
-                .filter(p -> !p.volunteer())
-                .toList();
+        this.crew =
+                d.whole().shop().people().stream().filter(p -> !p.volunteer()).toList();
         this.week = new WeekHours(crew);
     }
 
@@ -39,9 +38,8 @@ final class Possible {
             for (int i = 0; i < made.make().size(); i++) {
                 Tree at = makes.get(i);
                 String recipe = made.make().get(i).recipe();
-                Optional<Placed<Recipe>> placed = d.recipes().stream()
-                        .filter(r -> r.id().equals(recipe))
-                        .findFirst();
+                Optional<Placed<Recipe>> placed =
+                        d.recipes().stream().filter(r -> r.id().equals(recipe)).findFirst();
                 int n = i;
                 placed.ifPresent(
                         r -> make(new Reach(d.whole(), made, made.make().get(n), r.value()), r, at.down("recipe")));
@@ -61,7 +59,8 @@ final class Possible {
                 if (have.size() < need.getValue()) {
                     problems.stop(
                             at.down("skills", need.getKey().key()),
-                            need.getValue() + " people with the skill " + need.getKey().key(),
+                            need.getValue() + " people with the skill "
+                                    + need.getKey().key(),
                             "at most " + have.size() + ", as many as the crew has"
                                     + (have.isEmpty() ? "" : ": " + String.join(", ", have)),
                             "volunteers are not counted on");
@@ -108,8 +107,8 @@ final class Possible {
                 use,
                 "the step " + step.id() + " of " + Problems.quote(use.text()) + ", which takes "
                         + hours(reach.handsMin(step, most)) + " or more without a stop with " + people(most),
-                "at most " + hours(week.longestMin(most)) + ", the longest time for which "
-                        + people(most) + " are in together",
+                "at most " + hours(week.longestMin(most)) + ", the longest time for which " + people(most)
+                        + " are in together",
                 "part it, let more people help, or say interruptible: yes where it may stop");
         return false;
     }
@@ -127,8 +126,8 @@ final class Possible {
                 ? week.starts(people, earlier.get().interruptible() ? 0 : reach.handsMin(earlier.get()))
                 : week.ends(people);
         boolean[] starts = week.starts(step.crew().least(), step.interruptible() ? 0 : reach.handsMin(step));
-        boolean met = WeekHours.meet(
-                moments, starts, before.get()[0] + opens.get()[0], before.get()[1] + shuts.get()[1]);
+        boolean met =
+                WeekHours.meet(moments, starts, before.get()[0] + opens.get()[0], before.get()[1] + shuts.get()[1]);
         if (!met) {
             String counted = after.from() == After.Moment.START
                     ? "the start of "

@@ -70,7 +70,9 @@ final class Reach {
     /** The least over all crew sizes. */
     double handsMin(RecipeStep step) {
         double least = Double.MAX_VALUE;
-        for (int n = step.crew().least(); n <= Math.max(step.crew().least(), step.crew().useful()); n++) {
+        for (int n = step.crew().least();
+                n <= Math.max(step.crew().least(), step.crew().useful());
+                n++) {
             least = Math.min(least, handsMin(step, n));
         }
         return least;
@@ -87,9 +89,7 @@ final class Reach {
             return Optional.of(new double[] {m, m});
         }
         return a.until()
-                .flatMap(state -> d.systems()
-                        .find(value(a.system()))
-                        .flatMap(s -> CureLaw.of(s.cure(), state)))
+                .flatMap(state -> d.systems().find(value(a.system())).flatMap(s -> CureLaw.of(s.cure(), state)))
                 .map(law -> new double[] {
                     law.timeAt(new Temperature(warmestK())).minutes(),
                     law.timeAt(new Temperature(coldestK())).minutes()
@@ -106,11 +106,18 @@ final class Reach {
                 .mapToDouble(s -> s.warmer().kelvins())
                 .max()
                 .orElse(0);
-        return Math.max(d.climate().usual().day().kelvins(), d.climate().usual().night().kelvins()) + warmer + MARGIN_K;
+        return Math.max(
+                        d.climate().usual().day().kelvins(),
+                        d.climate().usual().night().kelvins())
+                + warmer
+                + MARGIN_K;
     }
 
     private double coldestK() {
-        return Math.min(d.climate().usual().day().kelvins(), d.climate().usual().night().kelvins()) - MARGIN_K;
+        return Math.min(
+                        d.climate().usual().day().kelvins(),
+                        d.climate().usual().night().kelvins())
+                - MARGIN_K;
     }
 
     private String value(String text) {
