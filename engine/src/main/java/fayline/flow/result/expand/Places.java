@@ -121,7 +121,9 @@ final class Places {
 
     static Optional<String> mould(MakeNode node) {
         Optional<String> named = node.with().get("mould");
-        return named.isPresent() ? named : node.made() instanceof Part p ? p.mould() : Optional.empty();
+        return named.isPresent()
+                ? named.filter(m -> !m.equals("none"))
+                : node.made() instanceof Part p ? p.mould() : Optional.empty();
     }
 
     private List<String> stands(MakeNode node, List<RecipeStep> span) {
