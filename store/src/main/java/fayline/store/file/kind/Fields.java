@@ -4,6 +4,7 @@ import fayline.basis.units.Entered;
 import fayline.basis.units.Quantity;
 import fayline.basis.units.QuantityKind;
 import fayline.basis.units.QuantityParser;
+import fayline.store.file.shape.Spelling;
 import fayline.store.file.yaml.Tree;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -109,7 +110,8 @@ public final class Fields {
     }
 
     static <E extends Enum<E>> E constant(String text, Class<E> type) {
-        return Enum.valueOf(type, text.toUpperCase(java.util.Locale.ROOT).replace('-', '_'));
+        return Enum.valueOf(
+                type, Spelling.house(text).toUpperCase(java.util.Locale.ROOT).replace('-', '_'));
     }
 
     /** The words by which files name the constants of an enumeration. */

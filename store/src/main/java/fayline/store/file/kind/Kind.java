@@ -1,5 +1,7 @@
 package fayline.store.file.kind;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import fayline.store.file.shape.Key;
 import fayline.store.file.shape.Keys;
 import fayline.store.file.shape.Listed;
@@ -77,6 +79,20 @@ public enum Kind {
     /** What stands below the top key. */
     public Shape shape() {
         return shape;
+    }
+
+    /** What a whole file may hold, as a JSON Schema (2020-12), for editors. */
+    public ObjectNode schema() {
+        ObjectNode schema = JsonNodeFactory.instance.objectNode();
+        schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+        schema.put("$id", "fayline:definition:" + key());
+        schema.put("title", "Fayline definition: " + key());
+        schema.put(
+                "description",
+                "What " + key() + ".yaml holds" + (isList() ? ", or every file in " + key() + "/" : "") + ": " + about
+                        + ".");
+        schema.setAll(file().schema());
+        return schema;
     }
 
     /** What a whole file may hold. */

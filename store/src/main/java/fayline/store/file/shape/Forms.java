@@ -49,7 +49,7 @@ public final class Forms {
             new Text("a span of the day such as \"12:00-12:30\"", "\\d{2}:\\d{2}\\s*-\\s*\\d{2}:\\d{2}", Forms::pause);
     /** A time zone. */
     public static final Text ZONE =
-            new Text("a time zone such as Etc/UTC or Europe/Lisbon", "[A-Za-z0-9_+/-]+", t -> ZoneId.of(t));
+            new Text("a time zone such as Etc/UTC or Europe/Lisbon", "[A-Za-z][A-Za-z0-9_+/-]*", t -> ZoneId.of(t));
     /** A currency. */
     public static final Text CURRENCY = Text.of("a currency of three capital letters such as EUR", "[A-Z]{3}");
     /** Parts of one thing to parts of another. */

@@ -95,16 +95,27 @@ public record Keys(String what, List<Key> keys, List<List<String>> oneOf) implem
     public ObjectNode schema() {
         ObjectNode s = Shape.node().put("type", "object");
         ObjectNode properties = s.putObject("properties");
+        ArrayNode required = Shape.node().putArray("required");
+        ArrayNode either = Shape.node().putArray("anyOf");
         for (Key key : keys) {
             properties.set(key.name(), key.shape().schema().put("description", key.about()));
-            if (key.name().contains("mould")) {
-                properties.set(
-                        key.name().replace("mould", "mold"),
-                        key.shape().schema().put("description", "other spelling of " + key.name()));
+            String other = Spelling.other(key.name());
+            if (!other.equals(key.name())) {
+                properties.set(other, key.shape().schema().put("description", "Other spelling of " + key.name() + "."));
+            }
+            if (key.needed() && other.equals(key.name())) {
+                required.add(key.name());
+            } else if (key.needed()) {
+                either.addObject().putArray("required").add(key.name());
+                either.addObject().putArray("required").add(other);
             }
         }
-        ArrayNode required = s.putArray("required");
-        keys.stream().filter(Key::needed).forEach(k -> required.add(k.name()));
+        if (!required.isEmpty()) {
+            s.set("required", required);
+        }
+        if (!either.isEmpty()) {
+            s.set("anyOf", either);
+        }
         s.put("additionalProperties", false);
         for (List<String> group : oneOf) {
             ArrayNode choices = s.putArray("oneOf");

@@ -100,8 +100,14 @@ public final class Text implements Shape {
         if (pattern.isEmpty()) {
             s.putArray("type").add("string").add("number").add("boolean");
         } else {
-            if (compiled.matcher("12").matches()) {
+            // An editor takes plain digits for a number where we take them as typed.
+            if (compiled.matcher("1.5").matches()) {
+                s.putArray("type").add("string").add("number");
+                s.put("minimum", 0);
+            } else if (compiled.matcher("12").matches()
+                    || compiled.matcher("2412").matches()) {
                 s.putArray("type").add("string").add("integer");
+                s.put("minimum", 0);
             } else {
                 s.put("type", "string");
             }

@@ -42,7 +42,7 @@ public record Words(List<String> known) implements Shape {
     }
 
     String fault(String text) {
-        return known.contains(text) ? "" : "unknown";
+        return known.contains(text) || known.contains(Spelling.house(text)) ? "" : "unknown";
     }
 
     String suggest(String text) {
@@ -51,13 +51,14 @@ public record Words(List<String> known) implements Shape {
 
     @Override
     public void check(Tree at, Problems problems) {
-        if (fits(at, problems) && !known.contains(at.text())) {
+        if (fits(at, problems) && !fault(at.text()).isEmpty()) {
             problems.stop(at, Problems.quote(at.text()), words(), suggest(at.text()));
         }
     }
 
     Collection<JsonNode> choices() {
         return known.stream()
+                .flatMap(w -> Stream.of(w, Spelling.other(w)).distinct())
                 .map(w -> (JsonNode) JsonNodeFactory.instance.textNode(w))
                 .toList();
     }
