@@ -25,7 +25,7 @@ import java.util.Optional;
  * @param of the part, fit or step that was measured
  * @param station the station of a fit
  * @param state the state in which it was measured
- * @param values values exactly as typed, by name: {@code value}, {@code air}, {@code humidity} ...
+ * @param values values exactly as typed, by name: {@code air}, {@code surface}, {@code humidity} ...
  * @param corrects the id of the event that this one corrects
  * @param withdrawn whether that event is taken back altogether
  * @param to for a correction, the time that takes the place of the wrong one

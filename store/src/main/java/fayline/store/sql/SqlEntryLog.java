@@ -177,8 +177,7 @@ final class SqlEntryLog implements EntryLog, AutoCloseable {
             Thread.currentThread().interrupt();
             throw new StoreException("The reading tables were not rebuilt: the program is being stopped.", e);
         } catch (ExecutionException e) {
-            throw new StoreException(
-                    "The reading tables were not rebuilt: " + e.getCause().getMessage(), e);
+            throw new StoreException("The reading tables were not rebuilt: " + e.getMessage(), e);
         }
     }
 

@@ -134,8 +134,12 @@ final class PrivatePostgres implements AutoCloseable {
     }
 
     @Override
-    public void close() throws IOException, InterruptedException {
-        run("pg_ctl", "-D", cluster(), "-m", "immediate", "-w", "stop");
+    public void close() throws IOException {
+        try {
+            run("pg_ctl", "-D", cluster(), "-m", "immediate", "-w", "stop");
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
         try (Stream<Path> all = Files.walk(folder)) {
             all.sorted(Comparator.reverseOrder()).forEach(p -> {
                 try {

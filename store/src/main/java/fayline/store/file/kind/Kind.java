@@ -46,7 +46,9 @@ public enum Kind {
     /** What has happened. */
     HISTORY(Listed.of(HistoryKind.SHAPE), "what has happened so far", false);
 
+    @SuppressWarnings("ImmutableEnumChecker") // shapes are records of values and never change
     private final Shape shape;
+
     private final String about;
     private final boolean ofShop;
 

@@ -199,7 +199,7 @@ final class MakeRules {
             try {
                 return QuantityParser.parse(text, kind).value().si() >= 0;
             } catch (UnreadableQuantityException e) {
-                continue;
+                // another kind may fit
             }
         }
         return false;

@@ -88,7 +88,7 @@ final class Spans {
         Optional<String> b = text(at, second);
         if (a.isPresent() && b.isPresent() && a.get().length() == b.get().length()) {
             int order = a.get().compareTo(b.get());
-            if (order > 0 || strictly && order == 0) {
+            if (order > 0 || (strictly && order == 0)) {
                 problems.stop(
                         at.down(second),
                         Problems.quote(b.get()),

@@ -106,7 +106,7 @@ public final class YamlDoor {
             char c = text.charAt(i);
             if (c == '\n') {
                 line++;
-            } else if (c < ' ' && c != '\t' && c != '\r' || c == 0x7f) {
+            } else if ((c < ' ' && c != '\t' && c != '\r') || c == 0x7f) {
                 return line;
             }
         }

@@ -13,9 +13,9 @@ final class YamlScalar {
     private YamlScalar() {}
 
     static String write(String value, boolean quoted) {
-        boolean plain = !quoted
-                && (PLAIN.matcher(value).matches() && !ZERO_FIRST.matcher(value).matches() && !value.startsWith("...")
-                        || MOMENT.matcher(value).matches());
+        boolean word =
+                PLAIN.matcher(value).matches() && !ZERO_FIRST.matcher(value).matches() && !value.startsWith("...");
+        boolean plain = !quoted && (word || MOMENT.matcher(value).matches());
         return plain ? value : inQuotes(value);
     }
 
@@ -30,7 +30,12 @@ final class YamlScalar {
                 case '\t' -> b.append("\\t");
                 case '\r' -> b.append("\\r");
                 default -> {
-                    if (c < ' ' || c >= 0x7f && c < 0xa0 || c == 0x2028 || c == 0x2029 || c == 0xfeff || c >= 0xfffe) {
+                    if (c < ' '
+                            || (c >= 0x7f && c < 0xa0)
+                            || c == 0x2028
+                            || c == 0x2029
+                            || c == 0xfeff
+                            || c >= 0xfffe) {
                         b.append(String.format(Locale.ROOT, "\\u%04X", (int) c));
                     } else {
                         b.append(c);

@@ -227,9 +227,14 @@ class KindSchemaTest {
                 + "full-every: 1}\n";
         assertThat(readerTakes(Kind.MOULDS, molds)).isTrue();
         assertThat(schemaTakes(Kind.MOULDS, molds)).isTrue();
-        String recipe =
-                "recipes:\n  - id: r\n    name: R\n    source: test\n    holds: [{what: mold, from: a, to: a}]\n"
-                        + "    steps: [{id: a, kind: demold, title: A}]\n";
+        String recipe = """
+                recipes:
+                  - id: r
+                    name: R
+                    source: test
+                    holds: [{what: mold, from: a, to: a}]
+                    steps: [{id: a, kind: demold, title: A}]
+                """;
         assertThat(readerTakes(Kind.RECIPES, recipe)).isTrue();
         assertThat(schemaTakes(Kind.RECIPES, recipe)).isTrue();
         assertThat(RecipeKind.read(new Fields(YamlDoor.read("r.yaml", recipe, new Problems())

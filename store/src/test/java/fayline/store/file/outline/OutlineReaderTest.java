@@ -103,8 +103,14 @@ class OutlineReaderTest {
     void should_take_the_bite_out_when_a_bulge_is_negative() {
         // a half disc of radius 50 taken out of the right end
         Read r = dxf(
-                "0\nPOLYLINE\n8\n0\n66\n1\n70\n1\n0\nVERTEX\n8\n0\n10\n0\n20\n0\n0\nVERTEX\n8\n0\n10\n300\n20\n0\n42\n-1\n"
-                        + "0\nVERTEX\n8\n0\n10\n300\n20\n100\n0\nVERTEX\n8\n0\n10\n0\n20\n100\n0\nSEQEND\n",
+                String.join(
+                        "\n",
+                        "0\nPOLYLINE\n8\n0\n66\n1\n70\n1",
+                        "0\nVERTEX\n8\n0\n10\n0\n20\n0",
+                        "0\nVERTEX\n8\n0\n10\n300\n20\n0\n42\n-1",
+                        "0\nVERTEX\n8\n0\n10\n300\n20\n100",
+                        "0\nVERTEX\n8\n0\n10\n0\n20\n100",
+                        "0\nSEQEND\n"),
                 "");
         assertThat(r.areaMm2()).isCloseTo(300 * 100 - Math.PI * 2500 / 2, within(20.0));
     }

@@ -82,7 +82,7 @@ final class Possible {
             if (!reach.exists(step)) {
                 continue;
             }
-            if (step.crew().least() > crew.size() || !step.interruptible() && !day(reach, step, use)) {
+            if (step.crew().least() > crew.size() || (!step.interruptible() && !day(reach, step, use))) {
                 continue;
             }
             Tree at = r.at().down("steps", i, "after");
