@@ -13,10 +13,8 @@ public final class Teasel {
     /** Its folder. */
     public static DefinitionFolder folder() {
         try {
-            return DefinitionFolder.from(
-                    Path.of(Objects.requireNonNull(Teasel.class.getResource("/definition/teasel/project.yaml"))
-                                    .toURI())
-                            .getParent());
+            return DefinitionFolder.from(Path.of(Objects.requireNonNull(Teasel.class.getResource("/definition/teasel"))
+                    .toURI()));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (URISyntaxException e) {

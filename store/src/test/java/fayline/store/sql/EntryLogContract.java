@@ -338,7 +338,7 @@ abstract class EntryLogContract {
                 }
             }
             assertThat(places).hasSize(writers * each);
-            assertThat(places.last()).isEqualTo(writers * each);
+            assertThat(places.last()).isEqualTo((long) writers * each);
             assertThat(Chain.check(shop.log().read(1), Optional.empty())).isEmpty();
         } finally {
             crew.shutdownNow();

@@ -38,7 +38,7 @@ class PostgresEntryLogTest extends EntryLogContract {
     @Override
     void prepare(Path fresh) throws IOException, SQLException {
         PrivatePostgres running = java.util.Objects.requireNonNull(server);
-        String database = "shop_" + (++databases);
+        String database = "shop_" + ++databases;
         try (Connection c = DriverManager.getConnection(running.url("postgres"), "fayline", running.password());
                 Statement s = c.createStatement()) {
             s.execute("create database " + database);

@@ -41,10 +41,15 @@ class OutlineReaderTest {
         return new Read(reader.read(tree), problems.sorted());
     }
 
+    /** Group codes and values, a line each. */
+    private static String lines(String codesAndValues) {
+        return codesAndValues.replace(' ', '\n');
+    }
+
     private static Read dxf(String entities, String more) {
-        String header = "0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n4\n0\nENDSEC\n";
-        String body = "0\nSECTION\n2\nENTITIES\n" + entities + "0\nENDSEC\n0\nEOF\n";
-        return read("{file: outlines/a.dxf" + more + "}", Map.of("outlines/a.dxf", header + body));
+        String header = "0 SECTION 2 HEADER 9 $INSUNITS 70 4 0 ENDSEC ";
+        String body = "0 SECTION 2 ENTITIES " + entities + "0 ENDSEC 0 EOF ";
+        return read("{file: outlines/a.dxf" + more + "}", Map.of("outlines/a.dxf", lines(header + body)));
     }
 
     private static Read svg(String shapes) {
@@ -65,7 +70,7 @@ class OutlineReaderTest {
 
     @Test
     void should_enclose_pi_r_squared_when_a_dxf_holds_a_circle() {
-        Read r = dxf("0\nCIRCLE\n8\n0\n10\n50\n20\n20\n40\n100\n", "");
+        Read r = dxf("0 CIRCLE 8 0 10 50 20 20 40 100 ", "");
         assertThat(r.areaMm2()).isCloseTo(Math.PI * 100 * 100, within(Math.PI * 1e4 * FLAT));
         assertThat(r.edgeMm()).isCloseTo(2 * Math.PI * 100, within(0.5));
         double farthest = r.outline().orElseThrow().outer().stream()
@@ -77,7 +82,7 @@ class OutlineReaderTest {
 
     @Test
     void should_keep_every_chord_within_the_tolerance_when_a_circle_is_flattened() {
-        List<Outline.Point> ring = dxf("0\nCIRCLE\n8\n0\n10\n0\n20\n0\n40\n2000\n", "")
+        List<Outline.Point> ring = dxf("0 CIRCLE 8 0 10 0 20 0 40 2000 ", "")
                 .outline()
                 .orElseThrow()
                 .outer();
@@ -92,9 +97,7 @@ class OutlineReaderTest {
     @Test
     void should_enclose_a_stadium_when_a_polyline_has_two_bulges_of_one() {
         // 300 x 100 rectangle with a semicircle of radius 50 at each end: bulge 1 is a half turn
-        Read r = dxf(
-                "0\nLWPOLYLINE\n8\n0\n90\n4\n70\n1\n10\n0\n20\n0\n10\n300\n20\n0\n42\n1\n10\n300\n20\n100\n10\n0\n20\n100\n42\n1\n",
-                "");
+        Read r = dxf("0 LWPOLYLINE 8 0 90 4 70 1 10 0 20 0 10 300 20 0 42 1 10 300 20 100 10 0 20 100 42 1 ", "");
         assertThat(r.areaMm2()).isCloseTo(300 * 100 + Math.PI * 2500, within(20.0));
         assertThat(r.edgeMm()).isCloseTo(600 + Math.PI * 100, within(0.5));
     }
@@ -104,13 +107,13 @@ class OutlineReaderTest {
         // a half disc of radius 50 taken out of the right end
         Read r = dxf(
                 String.join(
-                        "\n",
-                        "0\nPOLYLINE\n8\n0\n66\n1\n70\n1",
-                        "0\nVERTEX\n8\n0\n10\n0\n20\n0",
-                        "0\nVERTEX\n8\n0\n10\n300\n20\n0\n42\n-1",
-                        "0\nVERTEX\n8\n0\n10\n300\n20\n100",
-                        "0\nVERTEX\n8\n0\n10\n0\n20\n100",
-                        "0\nSEQEND\n"),
+                        " ",
+                        "0 POLYLINE 8 0 66 1 70 1",
+                        "0 VERTEX 8 0 10 0 20 0",
+                        "0 VERTEX 8 0 10 300 20 0 42 -1",
+                        "0 VERTEX 8 0 10 300 20 100",
+                        "0 VERTEX 8 0 10 0 20 100",
+                        "0 SEQEND "),
                 "");
         assertThat(r.areaMm2()).isCloseTo(300 * 100 - Math.PI * 2500 / 2, within(20.0));
     }
@@ -118,11 +121,11 @@ class OutlineReaderTest {
     @Test
     void should_join_lines_and_arcs_when_they_are_drawn_in_any_order_and_direction() {
         Read r = dxf(
-                "0\nLINE\n8\n0\n10\n100\n20\n100\n11\n0\n21\n100\n"
-                        + "0\nARC\n8\n0\n10\n100\n20\n50\n40\n50\n50\n270\n51\n90\n"
-                        + "0\nLINE\n8\n0\n10\n100\n20\n0\n11\n0\n21\n0\n"
-                        + "0\nLINE\n8\n0\n10\n0\n20\n0\n11\n0\n21\n100\n"
-                        + "0\nCIRCLE\n8\n0\n10\n50\n20\n50\n40\n10\n",
+                "0 LINE 8 0 10 100 20 100 11 0 21 100 "
+                        + "0 ARC 8 0 10 100 20 50 40 50 50 270 51 90 "
+                        + "0 LINE 8 0 10 100 20 0 11 0 21 0 "
+                        + "0 LINE 8 0 10 0 20 0 11 0 21 100 "
+                        + "0 CIRCLE 8 0 10 50 20 50 40 10 ",
                 "");
         assertThat(r.areaMm2()).isCloseTo(1e4 + Math.PI * 1250 - Math.PI * 100, within(10.0));
         assertThat(r.outline().orElseThrow().cutouts()).hasSize(1);
@@ -132,10 +135,10 @@ class OutlineReaderTest {
     void should_enclose_a_quarter_disc_when_a_rational_spline_draws_the_arc_exactly() {
         // the quadratic with weights 1, sqrt(1/2), 1 is a quarter circle (de Boor; any text on rational curves)
         Read r = dxf(
-                "0\nSPLINE\n8\n0\n70\n4\n71\n2\n72\n6\n73\n3\n40\n0\n40\n0\n40\n0\n40\n1\n40\n1\n40\n1\n41\n1\n41\n"
+                "0 SPLINE 8 0 70 4 71 2 72 6 73 3 40 0 40 0 40 0 40 1 40 1 40 1 41 1 41 "
                         + Math.sqrt(0.5)
-                        + "\n41\n1\n10\n100\n20\n0\n10\n100\n20\n100\n10\n0\n20\n100\n"
-                        + "0\nLINE\n8\n0\n10\n0\n20\n100\n11\n0\n21\n0\n0\nLINE\n8\n0\n10\n0\n20\n0\n11\n100\n21\n0\n",
+                        + " 41 1 10 100 20 0 10 100 20 100 10 0 20 100 "
+                        + "0 LINE 8 0 10 0 20 100 11 0 21 0 0 LINE 8 0 10 0 20 0 11 100 21 0 ",
                 "");
         assertThat(r.areaMm2()).isCloseTo(Math.PI * 2500, within(5.0));
         assertThat(r.edgeMm()).isCloseTo(200 + 50 * Math.PI, within(0.2));
@@ -145,15 +148,15 @@ class OutlineReaderTest {
     void should_enclose_a_parabola_segment_when_a_plain_spline_draws_it() {
         // control points (0,0) (50,100) (100,0): y = 2x(100-x)/100, area 2/3 x 100 x 50
         Read r = dxf(
-                "0\nSPLINE\n8\n0\n71\n2\n40\n0\n40\n0\n40\n0\n40\n1\n40\n1\n40\n1\n10\n0\n20\n0\n10\n50\n20\n100\n10\n100\n20\n0\n"
-                        + "0\nLINE\n8\n0\n10\n100\n20\n0\n11\n0\n21\n0\n",
+                "0 SPLINE 8 0 71 2 40 0 40 0 40 0 40 1 40 1 40 1 10 0 20 0 10 50 20 100 10 100 20 0 "
+                        + "0 LINE 8 0 10 100 20 0 11 0 21 0 ",
                 "");
         assertThat(r.areaMm2()).isCloseTo(2.0 / 3 * 100 * 50, within(5.0));
     }
 
     @Test
     void should_read_one_layer_alone_when_it_is_named() {
-        String two = "0\nCIRCLE\n8\nEDGE\n10\n0\n20\n0\n40\n10\n0\nLINE\n8\nCENTRE\n10\n0\n20\n0\n11\n50\n21\n0\n";
+        String two = "0 CIRCLE 8 EDGE 10 0 20 0 40 10 0 LINE 8 CENTRE 10 0 20 0 11 50 21 0 ";
         assertThat(dxf(two, ", layer: edge").areaMm2()).isCloseTo(Math.PI * 100, within(2.0));
         assertThat(dxf(two, "").problems())
                 .singleElement()
@@ -165,9 +168,9 @@ class OutlineReaderTest {
 
     @Test
     void should_scale_by_the_unit_that_the_drawing_states_when_none_is_given() {
-        String inches = "0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n1\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n"
-                + "0\nCIRCLE\n8\n0\n10\n0\n20\n0\n40\n1\n0\nENDSEC\n0\nEOF\n";
-        Read r = read("{file: outlines/a.dxf}", Map.of("outlines/a.dxf", inches));
+        String inches = "0 SECTION 2 HEADER 9 $INSUNITS 70 1 0 ENDSEC 0 SECTION 2 ENTITIES "
+                + "0 CIRCLE 8 0 10 0 20 0 40 1 0 ENDSEC 0 EOF ";
+        Read r = read("{file: outlines/a.dxf}", Map.of("outlines/a.dxf", lines(inches)));
         assertThat(r.areaMm2()).isCloseTo(Math.PI * 25.4 * 25.4, within(8.0));
     }
 

@@ -89,7 +89,7 @@ final class SeededPlans {
                 list(this::text),
                 list(() -> random.nextInt(90)),
                 random.nextBoolean(),
-                WorkStep.State.values()[random.nextInt(3)],
+                List.of(WorkStep.State.values()).get(random.nextInt(3)),
                 new WorkStep.Actual(
                         maybe(this::time), maybe(this::time), maybe(this::time), list(this::text), list(this::text)));
     }
@@ -99,7 +99,7 @@ final class SeededPlans {
     }
 
     private Place.Kind kind() {
-        return Place.Kind.values()[random.nextInt(3)];
+        return List.of(Place.Kind.values()).get(random.nextInt(3));
     }
 
     private List<Stretch> stretches() {
