@@ -8,9 +8,9 @@ import java.util.List;
  * layer is seen. The tape sits on the flange outside everything.
  */
 public final class BagStackDrawing {
-    private static final double WIDTH = 92;
+    private static final double WIDTH = 80;
     private static final double LEFT = 4;
-    private static final double STACK = 38;
+    private static final double STACK = 27;
     private static final double PITCH = 7;
 
     private BagStackDrawing() {}
@@ -49,7 +49,7 @@ public final class BagStackDrawing {
         double ground = height - 6;
         List<Shape> shapes = new ArrayList<>();
         shapes.add(Shape.Polygon.rectangle(0, ground, STACK + 2 * LEFT, 2, Ink.INK, Ink.INK, 0.3));
-        shapes.add(Shape.text(STACK + 2 * LEFT + 2, ground + 2, "Mould, released", 2.9, Ink.INK));
+        shapes.add(Shape.text(STACK + 2 * LEFT + 2, ground + 2, "Mould, released", 3, Ink.INK));
         int parts = (int) layers.stream().filter(l -> l.kind() == Kind.PART).count();
         for (int i = 0; i < layers.size(); i++) {
             double y = ground - (i + 1) * PITCH + 2;
@@ -58,7 +58,7 @@ public final class BagStackDrawing {
             String number = l.kind() == Kind.PART ? "" : (i + 1 - parts) + "  ";
             String line = number + l.name() + (l.amount().isEmpty() ? "" : ", " + l.amount());
             shapes.add(Shape.text(
-                    STACK + 2 * LEFT + 2, y + 3, Drawing.fit(line, 2.9, WIDTH - STACK - 2 * LEFT - 2), 2.9, Ink.INK));
+                    STACK + 2 * LEFT + 2, y + 3, Drawing.fit(line, 3, WIDTH - STACK - 2 * LEFT - 2), 3, Ink.INK));
         }
         String words = "Bag stack from the mould outward: "
                 + String.join(
@@ -67,7 +67,7 @@ public final class BagStackDrawing {
                 + (tape.isEmpty() ? "" : "; sealant tape " + tape);
         if (!tape.isEmpty()) {
             shapes.add(Shape.Polygon.rectangle(0, height - 2.6, 2.4, 1.6, Ink.INK, Ink.NONE, 0));
-            shapes.add(Shape.text(3.6, height - 0.8, "sealant tape, " + tape, 2.9, Ink.INK));
+            shapes.add(Shape.text(3.6, height - 0.8, "sealant tape, " + tape, 3, Ink.INK));
         }
         return new Drawing(WIDTH, height, words.strip() + ".", shapes);
     }

@@ -16,10 +16,10 @@ import java.util.Optional;
  * dots.
  */
 public final class PlyStackDrawing {
-    private static final double WIDTH = 92;
-    private static final double STRIP = 34;
-    private static final double STRIP_HEIGHT = 7.4;
-    private static final double PITCH = 9;
+    private static final double WIDTH = 80;
+    private static final double STRIP = 27;
+    private static final double STRIP_HEIGHT = 8.4;
+    private static final double PITCH = 10;
     private static final double STAGE_GAP = 5;
     private static final double GRAMS_TIMES_MM = 400;
 
@@ -151,7 +151,7 @@ public final class PlyStackDrawing {
     }
 
     private static void stageLine(List<Shape> shapes, int stage, double y) {
-        shapes.add(Shape.text(0, y + 3.6, "Stage " + stage, 2.8, Ink.QUIET));
+        shapes.add(Shape.text(0, y + 3.6, "Stage " + stage, 3, Ink.QUIET));
         shapes.add(new Shape.Polyline(
                 List.of(new Point(STRIP * 0.36, y + 2.7), new Point(WIDTH, y + 2.7)), Ink.QUIET, 0.15, true));
     }
@@ -163,7 +163,7 @@ public final class PlyStackDrawing {
                 Ink.INK,
                 Ink.NONE,
                 0));
-        shapes.add(Shape.text(STRIP + 2, 4, "axis, 0\u00b0", 2.8, Ink.QUIET));
+        shapes.add(Shape.text(STRIP + 2, 4, "axis, 0\u00b0", 3, Ink.QUIET));
     }
 
     private static void mould(List<Shape> shapes, double y, String base) {
@@ -185,15 +185,15 @@ public final class PlyStackDrawing {
                 : layer.kind() == Material.Kind.TAPE
                         ? angle(layer.angleDeg())
                         : angle(layer.angleDeg()) + " / " + angle(across(layer.angleDeg()));
-        shapes.add(Shape.bold(STRIP + 2, y + 3.1, layer.number() + "   " + head, 3.3, Ink.INK));
+        shapes.add(Shape.bold(STRIP + 2, y + 3.4, layer.number() + "   " + head, 3.7, Ink.INK));
         String line = layer.name() + (layer.weight().isEmpty() ? "" : ", " + layer.weight());
         double room = WIDTH - STRIP - 2;
         String words = fits(line, room) ? line : layer.name();
-        shapes.add(Shape.text(STRIP + 2, y + 6.8, Drawing.fit(words, 2.9, room), 2.9, Ink.INK));
+        shapes.add(Shape.text(STRIP + 2, y + 7.6, Drawing.fit(words, 3.2, room), 3.2, Ink.INK));
     }
 
     private static boolean fits(String line, double room) {
-        return Drawing.fit(line, 2.9, room).equals(line);
+        return Drawing.fit(line, 3.2, room).equals(line);
     }
 
     /** What fills a layer's strip, or a ply on a zone. */

@@ -135,8 +135,7 @@ public final class WeekChart {
                 .ifPresent(n -> {
                     double x = frame.x(n);
                     shapes.add(Shape.line(x, HEAD - 5.4, x, height, Ink.TROUBLE, 0.5));
-                    shapes.add(new Shape.Text(
-                            new Point(x, HEAD - 3.6), "now", 2.6, Ink.TROUBLE, Shape.Anchor.MIDDLE, true));
+                    shapes.add(Shape.bold(x + 0.7, HEAD - 3.4, "now", 2.6, Ink.TROUBLE));
                 });
         return new Drawing(width, height, title, shapes);
     }

@@ -11,7 +11,7 @@ import java.util.Locale;
  * directions without an outline: no shape is made up.
  */
 public final class ZoneDrawing {
-    private static final double WIDTH = 92;
+    private static final double WIDTH = 80;
     private static final double MOST_HEIGHT = 60;
     private static final double MARGIN = 3;
 
@@ -31,7 +31,7 @@ public final class ZoneDrawing {
     private static Drawing directions(Zone zone, List<Double> angles) {
         List<Shape> shapes = new ArrayList<>();
         rosette(shapes, new Point(22, 19), 15, zone.axis().degrees(), angles);
-        shapes.add(Shape.text(46, 16, "Known by area: no outline given.", 2.8, Ink.QUIET));
+        shapes.add(Shape.text(42, 16, "By area: no outline.", 3, Ink.QUIET));
         return new Drawing(WIDTH, 38, title(zone, angles), shapes);
     }
 
@@ -62,8 +62,8 @@ public final class ZoneDrawing {
         shapes.add(Shape.line(44, below + 9, 44 + bar * scale, below + 9, Ink.INK, 0.5));
         shapes.add(Shape.line(44, below + 7.6, 44, below + 10.4, Ink.INK, 0.3));
         shapes.add(Shape.line(44 + bar * scale, below + 7.6, 44 + bar * scale, below + 10.4, Ink.INK, 0.3));
-        shapes.add(Shape.text(44, below + 14, SvgRenderer.number(bar * 1000) + " mm", 2.8, Ink.INK));
-        shapes.add(Shape.text(44, below + 18.4, "Scale 1:" + SvgRenderer.number(1000 / scale), 2.8, Ink.QUIET));
+        shapes.add(Shape.text(44, below + 14, SvgRenderer.number(bar * 1000) + " mm", 3, Ink.INK));
+        shapes.add(Shape.text(44, below + 18.4, "Scale 1:" + SvgRenderer.number(1000 / scale), 3, Ink.QUIET));
         return new Drawing(WIDTH, below + 26, title(zone, angles), shapes);
     }
 
@@ -96,8 +96,8 @@ public final class ZoneDrawing {
             Point tail = polar(c, -radius * 0.8, a + axisDeg);
             shapes.add(Shape.line(tail.xMm(), tail.yMm(), tip.xMm(), tip.yMm(), Ink.INK, 0.5));
             Point label = polar(c, radius * 1.02, a + axisDeg);
-            shapes.add(new Shape.Text(
-                    label.plus(0, 1), PlyStackDrawing.angle(a), 2.6, Ink.INK, Shape.Anchor.MIDDLE, false));
+            shapes.add(
+                    new Shape.Text(label.plus(0, 1), PlyStackDrawing.angle(a), 3, Ink.INK, Shape.Anchor.MIDDLE, false));
         }
         Point head = polar(c, radius * 0.62, axisDeg);
         Point back = polar(c, -radius * 0.62, axisDeg);

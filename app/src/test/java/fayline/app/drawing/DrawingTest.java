@@ -128,9 +128,9 @@ class DrawingTest {
                 area.rings().get(0).get(1).xMm() - area.rings().get(0).get(0).xMm();
         double height =
                 area.rings().get(0).get(0).yMm() - area.rings().get(0).get(2).yMm();
-        assertThat(width).isCloseTo(80, within(1e-6)); // 400 mm at 1:5
-        assertThat(height).isCloseTo(24, within(1e-6));
-        assertThat(texts(d)).anyMatch(t -> t.text().equals("Scale 1:5"));
+        assertThat(width).isCloseTo(40, within(1e-6)); // 400 mm at 1:10
+        assertThat(height).isCloseTo(12, within(1e-6));
+        assertThat(texts(d)).anyMatch(t -> t.text().equals("Scale 1:10"));
         assertThat(d.flat().stream()
                         .filter(Shape.Hatch.class::isInstance)
                         .map(Shape.Hatch.class::cast)

@@ -87,7 +87,7 @@ public final class ShopPage implements Page {
             default -> throw Refusal.input("There is no form \"" + what + "\" here.");
         };
         if (outcome.stands() || outcome.kind() == Outcome.Kind.NOTHING) {
-            visit.say(Answers.said(outcome));
+            visit.say(Answers.said(outcome), "shop-" + what);
             visit.lead("/shop#" + section(what));
             return;
         }

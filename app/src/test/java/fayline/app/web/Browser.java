@@ -1,0 +1,78 @@
+package fayline.app.web;
+
+import java.io.IOException;
+import java.net.CookieManager;
+import java.net.HttpCookie;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A browser without a screen: keeps cookies, follows what a form leads to, reads the hidden fields of a page. */
+final class Browser {
+    private final CookieManager cookies = new CookieManager();
+    private final HttpClient client = HttpClient.newBuilder()
+            .cookieHandler(cookies)
+            .followRedirects(HttpClient.Redirect.NORMAL)
+            .build();
+    private final URI home;
+
+    Browser(WebServer server) {
+        this.home = URI.create(server.address());
+    }
+
+    HttpResponse<String> get(String path) throws IOException, InterruptedException {
+        return client.send(
+                HttpRequest.newBuilder(home.resolve(path)).build(),
+                HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+    }
+
+    String page(String path) throws IOException, InterruptedException {
+        HttpResponse<String> r = get(path);
+        if (r.statusCode() != 200) {
+            throw new IOException(path + " answered " + r.statusCode() + ": " + r.body());
+        }
+        return r.body();
+    }
+
+    byte[] bytes(String path) throws IOException, InterruptedException {
+        return client.send(HttpRequest.newBuilder(home.resolve(path)).build(), HttpResponse.BodyHandlers.ofByteArray())
+                .body();
+    }
+
+    /** Sends a form with its fields as name and value in turn. */
+    HttpResponse<String> post(String path, String... fields) throws IOException, InterruptedException {
+        List<String> pairs = new ArrayList<>();
+        for (int i = 0; i < fields.length; i += 2) {
+            pairs.add(fields[i] + "=" + URLEncoder.encode(fields[i + 1], StandardCharsets.UTF_8));
+        }
+        return client.send(
+                HttpRequest.newBuilder(home.resolve(path))
+                        .header("Content-Type", "application/x-www-form-urlencoded")
+                        .POST(HttpRequest.BodyPublishers.ofString(String.join("&", pairs)))
+                        .build(),
+                HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+    }
+
+    void cookie(String name, String value) {
+        HttpCookie cookie = new HttpCookie(name, value);
+        cookie.setPath("/");
+        cookie.setVersion(0);
+        cookies.getCookieStore().add(home, cookie);
+    }
+
+    /** The value of a hidden field of a page. */
+    static String hidden(String html, String name) {
+        Matcher m = Pattern.compile("name=\"" + name + "\" value=\"([^\"]*)\"").matcher(html);
+        if (!m.find()) {
+            throw new IllegalArgumentException("no field " + name);
+        }
+        return m.group(1);
+    }
+}

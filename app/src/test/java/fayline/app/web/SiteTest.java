@@ -1,0 +1,288 @@
+package fayline.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fayline.app.usecase.open.OpenShop;
+import fayline.app.usecase.view.LeastFinish;
+import fayline.app.usecase.view.LookAtShop;
+import fayline.app.usecase.view.ShopView;
+import fayline.basis.units.QuantityFormat;
+import fayline.basis.units.UnitSystem;
+import fayline.flow.plan.WorkStep;
+import fayline.flow.result.quantity.PartResult;
+import fayline.flow.result.step.StepResult;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The demonstration through its pages, as a browser gets them. */
+class SiteTest {
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-03T12:00:00Z"), ZoneOffset.UTC);
+
+    @TempDir
+    static Path folder;
+
+    private static OpenShop open;
+    private static LookAtShop looking;
+    private static WebServer server;
+    private final Browser browser = new Browser(server);
+
+    @BeforeAll
+    static void start() throws Exception {
+        open = OpenShop.openWith(folder.resolve("data"), Path.of("../demo/ousel"), CLOCK, Optional.empty());
+        looking = new LookAtShop(open.shop());
+        server = WebServer.start(0, new Site(open.shop(), looking, new LeastFinish(folder.resolve("library")), "test"));
+    }
+
+    @AfterAll
+    static void stop() {
+        server.close();
+        open.close();
+    }
+
+    private static ShopView view() {
+        return looking.look("").orElseThrow();
+    }
+
+    /** A step to do that mixes something, asks nothing that was not signed, and is planned. */
+    private static StepResult wetStep() {
+        return view().result().steps().stream()
+                .filter(s -> s.work().state() == WorkStep.State.TODO)
+                .filter(s -> !s.batches().isEmpty() && !s.signed())
+                .filter(s ->
+                        view().plan().steps().stream().anyMatch(p -> p.step().equals(s.id())))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String path(StepResult step) {
+        return "/card/" + step.local();
+    }
+
+    private String person() {
+        return view().definition().shop().people().items().get(0).id();
+    }
+
+    private HttpResponse<String> begin(StepResult step, String csrf, String once, String... more) throws Exception {
+        String[] base = {"csrf", csrf, "once", once, "by", person(), "people", person(), "which-way", "Bow at the door."
+        };
+        String[] all = new String[base.length + more.length];
+        System.arraycopy(base, 0, all, 0, base.length);
+        System.arraycopy(more, 0, all, base.length, more.length);
+        return browser.post(path(step) + "/start", all);
+    }
+
+    @Test
+    void should_answer_every_page_with_its_heading() throws Exception {
+        for (String[] p : new String[][] {
+            {"/", "Who does what"},
+            {"/weeks", "The same as a list"},
+            {"/airframe", "of all hands-on time is done"},
+            {"/stores", "Needed against held"},
+            {"/recipes", "A part says"},
+            {"/shop", "Expected days"},
+            {"/definition", "people.yaml"},
+            {"/screen", "Units"},
+            {"/who", "Who is at this screen?"},
+            {"/why?of=air", "Method:"}
+        }) {
+            assertThat(browser.page(p[0]))
+                    .as(p[0])
+                    .contains(p[1])
+                    .contains("<title>")
+                    .contains("Ousel");
+        }
+    }
+
+    @Test
+    void should_name_everyone_of_the_crew_and_the_dew_point_margin_on_today() throws Exception {
+        String today = browser.page("/");
+        view().work().people().forEach(w -> assertThat(today).contains(w.name()));
+        assertThat(today)
+                .contains(new QuantityFormat(UnitSystem.METRIC)
+                        .difference(view().result().airNow().margin()));
+    }
+
+    @Test
+    void should_show_computed_amounts_in_the_units_of_the_screen() throws Exception {
+        PartResult part = view().result().parts().stream()
+                .filter(p -> p.area().squareMetres() > 0)
+                .findFirst()
+                .orElseThrow();
+        assertThat(browser.page("/part/" + part.part()))
+                .contains(new QuantityFormat(UnitSystem.METRIC).area(part.area()))
+                .contains(new QuantityFormat(UnitSystem.METRIC).mass(part.asMade()));
+        browser.cookie("units", "inch");
+        assertThat(browser.page("/part/" + part.part()))
+                .contains(new QuantityFormat(UnitSystem.INCH).area(part.area()));
+    }
+
+    @Test
+    void should_lead_from_a_figure_to_its_inputs_and_source() throws Exception {
+        PartResult part = view().result().parts().stream()
+                .filter(p -> !p.figures().isEmpty())
+                .findFirst()
+                .orElseThrow();
+        String why = browser.page("/why?of=part&id=" + part.part() + "&n=0");
+        assertThat(why).contains("Method: ");
+        assertThat(why).contains(escaped(part.figures().get(0).inputs().get(0).name()));
+    }
+
+    @Test
+    void should_start_once_and_run_the_clock_when_a_card_is_started_and_finished() throws Exception {
+        StepResult step = wetStep();
+        String card = browser.page(path(step));
+        String csrf = Browser.hidden(card, "csrf");
+        String once = Browser.hidden(card, "once");
+        long before = open.shop().state().head().seq();
+
+        HttpResponse<String> started = begin(step, csrf, once);
+        assertThat(started.statusCode()).isEqualTo(200);
+        assertThat(started.body()).contains("Recorded as entry").contains("at work");
+        assertThat(open.shop().state().head().seq()).isEqualTo(before + 1);
+        assertThat(begin(step, csrf, once).body()).contains("Was recorded before");
+        assertThat(open.shop().state().head().seq()).isEqualTo(before + 1);
+
+        HttpResponse<String> finished = browser.post(
+                path(step) + "/finish", "csrf", csrf, "once", UUID.randomUUID().toString(), "by", person());
+        assertThat(finished.statusCode()).as(finished.body()).isEqualTo(200);
+        assertThat(open.shop().state().step(step.id()).finished()).isPresent();
+        assertThat(view().result().clocks()).anyMatch(c -> c.step().equals(step.id()));
+        assertThat(browser.page("/")).contains(escaped(step.title())).contains("Clocks running");
+
+        long entry = open.shop().state().step(step.id()).startedBy();
+        HttpResponse<String> back = browser.post(
+                path(step) + "/correct",
+                "csrf",
+                csrf,
+                "once",
+                UUID.randomUUID().toString(),
+                "by",
+                person(),
+                "entry",
+                String.valueOf(entry),
+                "how",
+                "withdraw",
+                "why",
+                "started the wrong card");
+        assertThat(back.statusCode()).as(back.body()).isEqualTo(200);
+        assertThat(open.shop().state().step(step.id()).started()).isEmpty();
+    }
+
+    @Test
+    void should_refuse_in_plain_words_when_nobody_works_on_it() throws Exception {
+        StepResult step = wetStep();
+        String csrf = Browser.hidden(browser.page(path(step)), "csrf");
+        long before = open.shop().state().head().seq();
+        HttpResponse<String> r = browser.post(
+                path(step) + "/start", "csrf", csrf, "once", UUID.randomUUID().toString(), "by", person());
+        assertThat(r.statusCode()).isEqualTo(422);
+        assertThat(r.body()).contains("Nobody is ticked. Say who works on it.");
+        assertThat(open.shop().state().head().seq()).isEqualTo(before);
+    }
+
+    @Test
+    void should_take_a_note_as_data_when_it_looks_like_markup() throws Exception {
+        StepResult step = wetStep();
+        String csrf = Browser.hidden(browser.page(path(step)), "csrf");
+        HttpResponse<String> r = browser.post(
+                path(step) + "/note",
+                "csrf",
+                csrf,
+                "once",
+                UUID.randomUUID().toString(),
+                "by",
+                person(),
+                "text",
+                "<script>alert(1)</script> 3/32 in proud");
+        assertThat(r.statusCode()).isEqualTo(200);
+        assertThat(r.body()).doesNotContain("<script>alert(1)").contains("&lt;script&gt;alert(1)");
+        assertThat(open.shop().state().step(step.id()).notes())
+                .anyMatch(n -> n.text().equals("<script>alert(1)</script> 3/32 in proud"));
+    }
+
+    @Test
+    void should_say_line_found_and_expected_when_a_file_is_wrong_and_keep_what_was_typed() throws Exception {
+        String page = browser.page("/definition/file?path=people.yaml");
+        String csrf = Browser.hidden(page, "csrf");
+        String text = open.shop().state().files("ousel-1").get("people.yaml").content();
+        String broken = text.replaceFirst("skills: \\[laminate", "skills: [laminat");
+        HttpResponse<String> r = browser.post(
+                "/definition/file",
+                "csrf",
+                csrf,
+                "once",
+                UUID.randomUUID().toString(),
+                "by",
+                person(),
+                "path",
+                "people.yaml",
+                "based-on",
+                Browser.hidden(page, "based-on"),
+                "how",
+                "save",
+                "text",
+                broken);
+        assertThat(r.statusCode()).isEqualTo(422);
+        assertThat(r.body())
+                .contains("was not saved")
+                .contains("people.yaml, line 4")
+                .contains("[laminat,");
+        assertThat(open.shop().state().files("ousel-1").get("people.yaml").content())
+                .isEqualTo(text);
+    }
+
+    @Test
+    void should_send_the_cards_of_a_day_as_pdf() throws Exception {
+        byte[] pdf = browser.bytes("/cards.pdf?day=2026-03-03");
+        assertThat(new String(pdf, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
+        assertThat(browser.get("/cards.pdf?day=tomorrow").statusCode()).isEqualTo(422);
+    }
+
+    @Test
+    void should_stay_within_the_program_when_told_where_to_go_back() throws Exception {
+        String csrf = Browser.hidden(browser.page("/who"), "csrf");
+        HttpResponse<String> r = browser.post(
+                "/who", "csrf", csrf, "once", "12345678", "person", person(), "back", "//elsewhere.example/");
+        assertThat(r.uri().getHost()).isEqualTo("127.0.0.1");
+        assertThat(r.uri().getPath()).isEqualTo("/");
+        assertThat(r.body()).contains("(here)");
+    }
+
+    @Test
+    void should_answer_plainly_when_there_is_no_such_thing() throws Exception {
+        for (String path : List.of("/part/nothing", "/joint/nothing", "/card/a/1/b", "/why?of=nothing")) {
+            HttpResponse<String> r = browser.get(path);
+            assertThat(r.statusCode()).as(path).isEqualTo(404);
+            assertThat(r.body()).as(path).contains("There is no ");
+        }
+    }
+
+    @Test
+    void should_say_how_a_project_comes_in_when_the_shop_is_empty(@TempDir Path other) throws Exception {
+        try (OpenShop empty = OpenShop.open(other, CLOCK, Optional.empty());
+                WebServer bare = WebServer.start(
+                        0,
+                        new Site(
+                                empty.shop(),
+                                new LookAtShop(empty.shop()),
+                                new LeastFinish(other.resolve("library")),
+                                "test"))) {
+            assertThat(new Browser(bare).page("/")).contains("No project yet").contains("import");
+        }
+    }
+
+    private static String escaped(String text) {
+        return text.replace("&", "&amp;").replace("<", "&lt;");
+    }
+}
