@@ -16,7 +16,7 @@ import java.util.Optional;
  * that runs through the night, a window a bracket that closes where it shuts, hours in which nobody works a dark band.
  */
 public final class WeekChart {
-    private static final double LABEL = 30;
+    private static final double LABEL = 34;
     private static final double HEAD = 12;
     private static final double TRACK = 7;
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
@@ -120,7 +120,7 @@ public final class WeekChart {
         for (int i = 0; i < frame.lanes().size(); i++) {
             Lane lane = frame.lanes().get(i);
             shapes.add(Shape.line(0, y, width, y, Ink.QUIET, 0.12));
-            shapes.add(Shape.bold(0.5, y + 4.6, Drawing.fit(lane.label(), 3, LABEL - 2), 3, Ink.INK));
+            label(shapes, lane.label(), y);
             double track = y + 1;
             for (List<Bar> bars : tracks.get(i)) {
                 for (Bar bar : bars) {
@@ -138,6 +138,21 @@ public final class WeekChart {
                     shapes.add(Shape.bold(x + 0.7, HEAD - 3.4, "now", 2.6, Ink.TROUBLE));
                 });
         return new Drawing(width, height, title, shapes);
+    }
+
+    /** A row's label, on two lines where one is too short for it. */
+    private static void label(List<Shape> shapes, String label, double y) {
+        double room = LABEL - 1.5;
+        if (Drawing.fit(label, 3, room).equals(label)) {
+            shapes.add(Shape.bold(0.5, y + 5, label, 3, Ink.INK));
+            return;
+        }
+        int letters = (int) Math.floor(room / (2.7 * 0.54));
+        int cut = label.lastIndexOf(' ', Math.min(letters, label.length() - 1));
+        String first = cut > 0 ? label.substring(0, cut) : label;
+        String second = cut > 0 ? label.substring(cut + 1) : "";
+        shapes.add(Shape.bold(0.5, y + 3.7, Drawing.fit(first, 2.7, room), 2.7, Ink.INK));
+        shapes.add(Shape.bold(0.5, y + 7.1, Drawing.fit(second, 2.7, room), 2.7, Ink.INK));
     }
 
     private static double laneHeight(int tracks) {

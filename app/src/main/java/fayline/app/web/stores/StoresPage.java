@@ -1,5 +1,6 @@
 package fayline.app.web.stores;
 
+import fayline.app.usecase.view.StoresByPlan;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
@@ -33,7 +34,7 @@ public final class StoresPage implements Page {
     }
 
     static StoresView view(Sight sight) {
-        StoresResult stores = sight.result().stores();
+        StoresResult stores = StoresByPlan.of(sight.view());
         return new StoresView(
                 stores.shortages().stream().map(s -> shortage(sight, s)).toList(),
                 stores.items().stream().map(i -> item(sight, i)).toList(),
@@ -58,7 +59,10 @@ public final class StoresPage implements Page {
                 sight.stepName(s.step()),
                 Sight.cardLink(s.step()),
                 s.by().map(sight.time()::at).orElse("not planned"),
-                s.orderBy().map(sight.time()::day).orElse("lead time unknown"),
+                s.orderBy()
+                        .map(d -> (s.late() ? "order now: the last day was " : "order by ")
+                                + sight.time().day(d))
+                        .orElse("lead time unknown: ask how long it takes"),
                 s.late());
     }
 

@@ -30,7 +30,7 @@ public record StoresView(
      * @param step the first step without it
      * @param link that step's card
      * @param when when it starts
-     * @param orderBy the last day to order
+     * @param orderBy by when to order, in words
      * @param late whether that day has passed
      */
     public record Shortage(
