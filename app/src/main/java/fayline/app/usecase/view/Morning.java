@@ -59,6 +59,12 @@ final class Morning {
         return moved;
     }
 
+    private static Map<String, Times> times(Picture picture) {
+        Map<String, Times> times = new HashMap<>();
+        picture.plan().steps().forEach(s -> times.put(s.step(), new Times(s.start(), s.end())));
+        return Map.copyOf(times);
+    }
+
     private static String madeName(Picture now, WorkStep step) {
         return now.project(step.project())
                 .map(Picture.Seen::definition)
@@ -91,11 +97,11 @@ final class Morning {
             return times;
         }
         if (known.isEmpty() || known.get().seq() != seq || !known.get().at().equals(at)) {
-            ShopRecord then = new ShopRecord(new MemoryLog(entries.subList(0, (int) seq)), shop.clock());
-            Map<String, Times> times = new HashMap<>();
-            Picture.of(then, at, planner)
-                    .ifPresent(p -> p.plan().steps().forEach(s -> times.put(s.step(), new Times(s.start(), s.end()))));
-            known = Optional.of(new Base(seq, at, Map.copyOf(times)));
+            Optional<Picture> base = seq == now.record().head().seq() && at.equals(now.now())
+                    ? Optional.of(now)
+                    : Picture.unaudited(
+                            new ShopRecord(new MemoryLog(entries.subList(0, (int) seq)), shop.clock()), at, planner);
+            known = Optional.of(new Base(seq, at, base.map(Morning::times).orElse(Map.of())));
         }
         return known.get().times();
     }

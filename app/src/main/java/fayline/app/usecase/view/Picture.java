@@ -30,8 +30,20 @@ import java.util.Optional;
 record Picture(Instant now, RecordState record, List<Seen> projects, Work work, Plan plan, List<BrokenRule> audit) {
     record Seen(Definition definition, ShopState state, ProjectResult result) {}
 
-    /** Computes; empty where no project can be read. */
+    /** Computes and audits; empty where no project can be read. */
     static Optional<Picture> of(ShopRecord shop, Instant now, PlanSolver planner) {
+        return unaudited(shop, now, planner)
+                .map(p -> new Picture(
+                        p.now(),
+                        p.record(),
+                        p.projects(),
+                        p.work(),
+                        p.plan(),
+                        new PlanAuditor().audit(p.work(), p.plan())));
+    }
+
+    /** Computes what is only compared with and never shown. */
+    static Optional<Picture> unaudited(ShopRecord shop, Instant now, PlanSolver planner) {
         RecordState record = shop.state();
         List<Seen> seen = new ArrayList<>();
         for (Definition d : shop.definitions()) {
@@ -42,8 +54,7 @@ record Picture(Instant now, RecordState record, List<Seen> projects, Work work, 
             return Optional.empty();
         }
         Work work = ShopWork.combine(seen.stream().map(Seen::result).toList());
-        Plan plan = planner.plan(work);
-        return Optional.of(new Picture(now, record, seen, work, plan, new PlanAuditor().audit(work, plan)));
+        return Optional.of(new Picture(now, record, seen, work, planner.plan(work), List.of()));
     }
 
     Optional<Seen> project(String id) {
