@@ -45,10 +45,10 @@ class FolderTest {
         RecordState state = teasel.shop.state();
         DefinitionFolder folder = Teasel.folder();
         assertThat(state.files(Teasel.PROJECT).keySet()).containsExactlyElementsOf(folder.paths());
-        folder.paths()
-                .forEach(p -> assertThat(state.files(Teasel.PROJECT).get(p).bytes())
-                        .as(p)
-                        .isEqualTo(folder.bytes(p).orElseThrow()));
+        state.files(Teasel.PROJECT)
+                .forEach((path, file) -> assertThat(file.bytes())
+                        .as(path)
+                        .isEqualTo(folder.bytes(path).orElseThrow()));
         assertThat(state.shopFiles())
                 .containsKeys("people.yaml", "recipes/skin.yaml")
                 .doesNotContainKey("joints.yaml");
@@ -212,7 +212,7 @@ class FolderTest {
                                         Map.of("air", "18.5 degC", "humidity", "55 %"),
                                         Optional.empty()));
             case 5 -> {
-                long entry = 1 + random.nextInt((int) t.log.head().seq());
+                long entry = 1L + random.nextInt((int) t.log.head().seq());
                 if (random.nextBoolean()) {
                     new CorrectStep(t.shop).withdraw(sent, entry, "not so: 1");
                 } else {

@@ -95,7 +95,8 @@ final class CardTiming {
                 first = leaves;
             }
         }
-        return first.map(f -> TimeSpan.ofSeconds((double) Duration.between(p.start(), f).toSeconds()));
+        return first.map(
+                f -> TimeSpan.ofSeconds((double) Duration.between(p.start(), f).toSeconds()));
     }
 
     Card.When when(Names names) {

@@ -49,9 +49,11 @@ class RecordStateTest {
         add("ada", EntryKind.FILE_SAVED, outline.payload(false));
         add("ada", EntryKind.FILE_SAVED, later.payload(true));
         RecordState state = state();
-        assertThat(state.shopFiles().get("people.yaml").content()).isEqualTo("people: [] # none\n");
+        assertThat(state.shopFiles().values()).extracting(KeptFile::content).containsExactly("people: [] # none\n");
         assertThat(state.files("ousel-1")).containsOnlyKeys("outlines/rib.dxf", "people.yaml");
-        assertThat(state.files("ousel-1").get("outlines/rib.dxf").bytes()).containsExactly(0xff, 0, 1);
+        assertThat(state.projectFiles().values().iterator().next().values())
+                .singleElement()
+                .satisfies(f -> assertThat(f.bytes()).containsExactly(0xff, 0, 1));
         assertThat(state.files("other")).containsOnlyKeys("people.yaml");
         add(
                 "ada",

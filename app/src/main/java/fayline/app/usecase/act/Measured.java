@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param of the part, joint, fit or step that was measured; empty for the shop's air
  * @param station the station of a fit; empty elsewhere
  * @param state the state in which it was measured; empty where none was said
- * @param values the values exactly as typed, by name: {@code value}, or {@code air}, {@code humidity}, {@code surface} for
+ * @param values the values exactly as typed, by name: one called "value", or {@code air}, {@code humidity}, {@code surface} for
  *     the shop's air; {@code probe}, {@code instrument} and {@code lot} may stand beside them
  * @param at when, on a whole minute; now where nothing is said
  */

@@ -163,7 +163,7 @@ final class HistoryText {
                 case '\r' -> b.append("\\r");
                 default -> {
                     if (c < 0x20
-                            || c >= 0x7f && c < 0xa0
+                            || (c >= 0x7f && c < 0xa0)
                             || c == 0x2028
                             || c == 0x2029
                             || c == 0xfeff
