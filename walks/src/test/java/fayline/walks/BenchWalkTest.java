@@ -90,7 +90,9 @@ class BenchWalkTest {
         String after = clocks(page);
         assertThat(before).doesNotContain("Chine doubler, left");
         assertThat(after).contains("Chine doubler, left");
-        assertThat(page.locator("main").innerText()).contains("Moved");
+        assertThat(page.locator("section[aria-labelledby=h-moved]").innerText())
+                .contains("than")
+                .containsAnyOf("earlier", "later");
     }
 
     @Test
@@ -99,7 +101,7 @@ class BenchWalkTest {
         Page page = shop.phone();
         pick(page, "Ilse");
         page.navigate(shop.at(MADE + "cut"));
-        String form = "form[action$='/note']";
+        String form = "form[action*='/note']";
         page.locator("summary", new Page.LocatorOptions().setHasText("note")).click();
         page.locator(form + " textarea, " + form + " input[type=text]").first().fill("Scissors are blunt.");
         page.evaluate(
@@ -119,10 +121,10 @@ class BenchWalkTest {
         pick(page, "Ned");
         page.navigate(shop.at(MADE + "inspect"));
         page.locator("summary", new Page.LocatorOptions().setHasText("note")).click();
-        page.locator("form[action$='/note'] textarea, form[action$='/note'] input[type=text]")
+        page.locator("form[action*='/note'] textarea, form[action*='/note'] input[type=text]")
                 .first()
                 .fill("Before the lights went out.");
-        page.locator("form[action$='/note'] button").click();
+        page.locator("form[action*='/note'] button").click();
         assertThat(page.locator("main").innerText()).contains("Before the lights went out");
         shop.kill();
         shop.start();
@@ -133,6 +135,7 @@ class BenchWalkTest {
     @Test
     @Order(5)
     void should_have_no_complaint_of_the_browser_in_the_whole_walk() {
-        assertThat(shop.errors()).isEmpty();
+        // the walk before it pulls the plug: that nobody answers then is no fault of a page
+        assertThat(shop.errors()).allMatch(e -> e.contains("ERR_CONNECTION_REFUSED"));
     }
 }

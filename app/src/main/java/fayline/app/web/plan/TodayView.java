@@ -30,6 +30,8 @@ public record TodayView(
         List<String> troubles,
         String cards,
         boolean empty) {
+    private static final int MOST_MOVED = 6;
+
     /** Copies the lists. */
     public TodayView {
         crew = List.copyOf(crew);
@@ -39,6 +41,16 @@ public record TodayView(
         holding = List.copyOf(holding);
         moved = List.copyOf(moved);
         troubles = List.copyOf(troubles);
+    }
+
+    /** The moves that are shown at once. */
+    public List<String> movedFirst() {
+        return moved.subList(0, Math.min(MOST_MOVED, moved.size()));
+    }
+
+    /** The other moves. */
+    public List<String> movedRest() {
+        return moved.subList(Math.min(MOST_MOVED, moved.size()), moved.size());
     }
 
     /** Whether someone of the crew is known to be at the screen. */
