@@ -43,17 +43,18 @@ public final class BagStackDrawing {
      *
      * @param layers the layers in the order in which they go on
      * @param tape the sealant tape, as shown; may be empty
+     * @param ground what it all lies on, in words
      */
-    public static Drawing of(List<Layer> layers, String tape) {
+    public static Drawing of(List<Layer> layers, String tape, String ground) {
         double height = 6 + layers.size() * PITCH + 8;
-        double ground = height - 6;
+        double floor = height - 6;
         List<Shape> shapes = new ArrayList<>();
-        shapes.add(Shape.Polygon.rectangle(0, ground, STACK + 2 * LEFT, 2, Ink.INK, Ink.INK, 0.3));
-        shapes.add(Shape.text(STACK + 2 * LEFT + 2, ground + 2, "Mould, released", 3, Ink.INK));
+        shapes.add(Shape.Polygon.rectangle(0, floor, STACK + 2 * LEFT, 2, Ink.INK, Ink.INK, 0.3));
+        shapes.add(Shape.text(STACK + 2 * LEFT + 2, floor + 2, ground, 3, Ink.INK));
         int parts = (int) layers.stream().filter(l -> l.kind() == Kind.PART).count();
         for (int i = 0; i < layers.size(); i++) {
-            double y = ground - (i + 1) * PITCH + 2;
-            layer(shapes, layers.get(i), i, y, ground);
+            double y = floor - (i + 1) * PITCH + 2;
+            layer(shapes, layers.get(i), i, y, floor);
             Layer l = layers.get(i);
             String number = l.kind() == Kind.PART ? "" : (i + 1 - parts) + "  ";
             String line = number + l.name() + (l.amount().isEmpty() ? "" : ", " + l.amount());

@@ -16,10 +16,12 @@ import fayline.flow.card.Card;
 import fayline.flow.project.Definition;
 import fayline.flow.project.catalog.Catalog;
 import fayline.flow.project.design.Hand;
+import fayline.flow.project.design.Part;
 import fayline.flow.project.stock.Material;
 import fayline.flow.result.ProjectResult;
 import fayline.flow.result.mix.MixList;
 import fayline.flow.result.step.ClockRunning;
+import fayline.flow.result.step.StepResult;
 import fayline.method.mix.batch.Batch;
 import fayline.method.mix.batch.WayOut;
 import java.time.Instant;
@@ -31,26 +33,34 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 
 /**
  * Puts cards into words.
  *
  * @param materials the catalog, for how a cloth is drawn
- * @param laidBefore whether the plies of a step lie on earlier plies and not on the mould
+ * @param ground what the plies of a step lie on, in words
  * @param format the reader's units
  */
-public record CardWords(Catalog<Material> materials, Predicate<String> laidBefore, QuantityFormat format) {
+public record CardWords(Catalog<Material> materials, UnaryOperator<String> ground, QuantityFormat format) {
     private static final DateTimeFormatter AT = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
     private static final int HASH_SHOWN = 12;
 
     /** For the cards of a project. */
     public static CardWords of(Definition definition, ProjectResult result, QuantityFormat format) {
-        return new CardWords(
-                definition.materials(),
-                step -> result.step(step).filter(s -> s.stage() > 1).isPresent(),
-                format);
+        return new CardWords(definition.materials(), step -> ground(definition, result, step), format);
+    }
+
+    private static String ground(Definition definition, ProjectResult result, String step) {
+        Optional<StepResult> found = result.step(step);
+        if (found.filter(s -> s.stage() > 1).isPresent()) {
+            return "What was laid before";
+        }
+        boolean mould = found.flatMap(s -> definition.parts().find(s.made()))
+                .flatMap(Part::mould)
+                .isPresent();
+        return mould ? "Mould face" : "Surface it is laid on";
     }
 
     /** A card in words. */
@@ -177,8 +187,7 @@ public record CardWords(Catalog<Material> materials, Predicate<String> laidBefor
                             p.order(), p.material(), m, p.core(), p.angle().degrees(), format));
         }
         return byZone.entrySet().stream()
-                .map(e -> PlyStackDrawing.of(
-                        e.getKey(), e.getValue(), laidBefore.test(card.step()) ? "What was laid before" : "Mould face"))
+                .map(e -> PlyStackDrawing.of(e.getKey(), e.getValue(), ground.apply(card.step())))
                 .toList();
     }
 
@@ -278,7 +287,10 @@ public record CardWords(Catalog<Material> materials, Predicate<String> laidBefor
                 layers.add(new BagStackDrawing.Layer(b.what(), amount(b.size()), kind(what)));
             }
         }
-        return Optional.of(BagStackDrawing.of(layers, tape));
+        return Optional.of(BagStackDrawing.of(
+                layers,
+                tape,
+                ground.apply(card.step()).startsWith("Surface") ? "Surface it is laid on" : "Mould, released"));
     }
 
     private static BagStackDrawing.Kind kind(String what) {

@@ -45,7 +45,7 @@ public final class SampleCard {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
-        return new CardWords(new Catalog<>(List.of(twill)), s -> false, new QuantityFormat(UnitSystem.METRIC));
+        return new CardWords(new Catalog<>(List.of(twill)), s -> "Mould face", new QuantityFormat(UnitSystem.METRIC));
     }
 
     private static Batch batch(int n) {

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.net.CookieManager;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -183,7 +184,7 @@ class DoorTest {
     }
 
     private String raw(String request) throws IOException {
-        try (Socket socket = new Socket("127.0.0.1", server.port());
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), server.port());
                 OutputStream out = socket.getOutputStream();
                 InputStream in = socket.getInputStream()) {
             out.write(request.getBytes(StandardCharsets.US_ASCII));
