@@ -9,6 +9,7 @@ import fayline.app.usecase.view.ShopView;
 import fayline.basis.units.QuantityFormat;
 import fayline.basis.units.UnitSystem;
 import fayline.flow.plan.WorkStep;
+import fayline.flow.record.KeptFile;
 import fayline.flow.result.quantity.PartResult;
 import fayline.flow.result.step.StepResult;
 import java.net.http.HttpResponse;
@@ -22,6 +23,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -35,7 +37,12 @@ class SiteTest {
     private static OpenShop open;
     private static LookAtShop looking;
     private static WebServer server;
-    private final Browser browser = new Browser(server);
+    private Browser browser;
+
+    @BeforeEach
+    void visit() {
+        browser = new Browser(server);
+    }
 
     @BeforeAll
     static void start() throws Exception {
@@ -215,7 +222,7 @@ class SiteTest {
     void should_say_line_found_and_expected_when_a_file_is_wrong_and_keep_what_was_typed() throws Exception {
         String page = browser.page("/definition/file?path=people.yaml");
         String csrf = Browser.hidden(page, "csrf");
-        String text = open.shop().state().files("ousel-1").get("people.yaml").content();
+        String text = people();
         String broken = text.replaceFirst("skills: \\[laminate", "skills: [laminat");
         HttpResponse<String> r = browser.post(
                 "/definition/file",
@@ -238,8 +245,7 @@ class SiteTest {
                 .contains("was not saved")
                 .contains("people.yaml, line 4")
                 .contains("[laminat,");
-        assertThat(open.shop().state().files("ousel-1").get("people.yaml").content())
-                .isEqualTo(text);
+        assertThat(people()).isEqualTo(text);
     }
 
     @Test
@@ -280,6 +286,13 @@ class SiteTest {
                                 "test"))) {
             assertThat(new Browser(bare).page("/")).contains("No project yet").contains("import");
         }
+    }
+
+    /** The crew's file as it is kept now. */
+    private static String people() {
+        return Optional.ofNullable(open.shop().state().files("ousel-1").get("people.yaml"))
+                .map(KeptFile::content)
+                .orElseThrow();
     }
 
     private static String escaped(String text) {
