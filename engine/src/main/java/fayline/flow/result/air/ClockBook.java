@@ -127,7 +127,7 @@ public final class ClockBook {
             double sum = 0;
             int samples = STEP_MIN / SAMPLE_MIN;
             for (int i = 0; i < samples; i++) {
-                Instant at = from.plusSeconds((h * (long) STEP_MIN + i * SAMPLE_MIN + SAMPLE_MIN / 2) * 60);
+                Instant at = from.plusSeconds((h * (long) STEP_MIN + i * (long) SAMPLE_MIN + SAMPLE_MIN / 2) * 60);
                 Temperature t = shuts ? air.warmest(at) : air.coldest(at);
                 sum += law.factorAt(Temperature.ofKelvins(t.kelvins() + warmerK));
             }

@@ -140,7 +140,7 @@ final class HandsOn {
                 .forEach((n, f) -> inputs.add(new Input("factor for a crew of " + n, number(f), Origin.ENTERED)));
         StringBuilder shown = new StringBuilder(number(Math.ceil(person - NEARLY)) + " person-minutes; ");
         for (CrewTime c : hands) {
-            shown.append(c == hands.get(0) ? "" : ", ")
+            shown.append(c.equals(hands.get(0)) ? "" : ", ")
                     .append(c.people())
                     .append(": ")
                     .append(c.minutes())

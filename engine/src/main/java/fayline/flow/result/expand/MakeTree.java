@@ -45,10 +45,15 @@ public final class MakeTree {
     }
 
     /** What the first steps of a make wait for outside their recipe, as local step ids. */
+    /** The make before, of one that is not the first. */
+    private MakeNode before(MakeNode node) {
+        return byMade.getOrDefault(node.made().id(), List.of()).get(node.number() - 2);
+    }
+
     List<String> outer(MakeNode node) {
         Set<String> waits = new LinkedHashSet<>();
         if (node.number() > 1) {
-            waits.addAll(ends(byMade.get(node.made().id()).get(node.number() - 2)));
+            waits.addAll(ends(before(node)));
         }
         if (node.number() == 1 && node.made() instanceof Joint joint) {
             joint.between().forEach(p -> waits.addAll(endOf(p, node)));
@@ -131,7 +136,7 @@ public final class MakeTree {
                 }
             }
         }
-        return node.number() > 1 && waitsFor(byMade.get(node.made().id()).get(node.number() - 2), asker, seen);
+        return node.number() > 1 && waitsFor(before(node), asker, seen);
     }
 
     /**

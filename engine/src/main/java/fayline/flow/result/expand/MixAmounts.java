@@ -197,7 +197,7 @@ final class MixAmounts {
             try {
                 return Optional.of(QuantityParser.parse(text, kind).value());
             } catch (UnreadableQuantityException e) {
-                continue;
+                // not of this kind: the next one
             }
         }
         findings.add(stop(

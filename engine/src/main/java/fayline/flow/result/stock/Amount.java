@@ -22,7 +22,7 @@ final class Amount {
             try {
                 return Optional.of(QuantityParser.parse(text, kind).value());
             } catch (UnreadableQuantityException e) {
-                continue;
+                // not of this kind: the next one
             }
         }
         return Optional.empty();
