@@ -44,12 +44,12 @@ public final class MakeTree {
         return byMade.values().stream().flatMap(List::stream).toList();
     }
 
-    /** What the first steps of a make wait for outside their recipe, as local step ids. */
     /** The make before, of one that is not the first. */
     private MakeNode before(MakeNode node) {
         return byMade.getOrDefault(node.made().id(), List.of()).get(node.number() - 2);
     }
 
+    /** What the first steps of a make wait for outside their recipe, as local step ids. */
     List<String> outer(MakeNode node) {
         Set<String> waits = new LinkedHashSet<>();
         if (node.number() > 1) {
