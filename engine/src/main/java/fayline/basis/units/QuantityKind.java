@@ -210,6 +210,11 @@ public final class QuantityKind<Q extends Quantity> {
         return name;
     }
 
+    /** The name with its article, as {@code an area}. */
+    public String named() {
+        return ("aeiou".indexOf(name.charAt(0)) >= 0 ? "an " : "a ") + name;
+    }
+
     /** A correct example for messages, as {@code 0.5 mm}. */
     public String example() {
         return example;

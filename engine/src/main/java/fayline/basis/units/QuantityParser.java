@@ -113,7 +113,7 @@ public final class QuantityParser {
     }
 
     private static UnreadableQuantityException refuse(String text, QuantityKind<?> kind, String suggestion) {
-        String expected = "a " + kind.name() + " such as " + kind.example() + " (units: "
+        String expected = kind.named() + " such as " + kind.example() + " (units: "
                 + String.join(
                         ", ", kind.symbols().stream().filter(s -> !s.isEmpty()).toList()) + ")";
         return new UnreadableQuantityException(text, expected, suggestion);

@@ -59,9 +59,8 @@ public record Measure(List<QuantityKind<?>> kinds, Range range, boolean plain) i
 
     @Override
     public String words() {
-        String names = kinds.stream()
-                .map(k -> "a " + k.name() + " such as " + k.example())
-                .collect(Collectors.joining(" or "));
+        String names =
+                kinds.stream().map(k -> k.named() + " such as " + k.example()).collect(Collectors.joining(" or "));
         return (plain ? "a plain number or " : "")
                 + names
                 + switch (range) {

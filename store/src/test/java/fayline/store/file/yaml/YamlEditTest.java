@@ -5,10 +5,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fayline.store.file.DefinitionFolder;
 import fayline.store.file.Teasel;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -226,5 +230,82 @@ class YamlEditTest {
             assertThat(more.remove(list[1] + "[" + e.size(list[1]) + "]").text())
                     .isEqualTo(text);
         }
+    }
+
+    private static DefinitionFolder demo() throws IOException {
+        Path at = Path.of("").toAbsolutePath();
+        while (!Files.isDirectory(at.resolve("demo/ousel"))) {
+            at = Objects.requireNonNull(at.getParent());
+        }
+        return DefinitionFolder.from(at.resolve("demo/ousel"));
+    }
+
+    /** What the forms of the shop change every week, on the files of the demonstration. */
+    @Test
+    void should_change_the_lines_of_its_value_alone_when_what_changes_weekly_is_changed_in_the_demo()
+            throws IOException {
+        DefinitionFolder folder = demo();
+        Random random = new Random(20260302);
+        int edits = 0;
+        for (String path : List.of("people.yaml", "lots.yaml", "deliveries.yaml", "climate.yaml", "project.yaml")) {
+            String text = folder.text(path).orElseThrow();
+            List<Tree> all = new ArrayList<>();
+            scalars(YamlDoor.read(path, text, new Problems()).orElseThrow(), all);
+            for (Tree t : all) {
+                String value = random.nextBoolean() ? awkward(random) : "2026-04-0" + (1 + random.nextInt(9));
+                YamlEdit after = YamlEdit.of(path, text).set(t.path(), value);
+                assertThat(after.value(t.path())).contains(value);
+                List<String> x = lines(text);
+                List<String> y = lines(after.text());
+                int lost = x.size() - y.size();
+                // A text folded over several lines becomes one line; above and below it nothing moves.
+                assertThat(lost).isBetween(0, 2);
+                assertThat(y.subList(0, t.line() - 1)).isEqualTo(x.subList(0, t.line() - 1));
+                assertThat(y.subList(t.line(), y.size())).isEqualTo(x.subList(t.line() + lost, x.size()));
+                edits++;
+            }
+        }
+        assertThat(edits).isGreaterThan(300);
+    }
+
+    @Test
+    void should_read_as_before_when_items_and_keys_are_added_to_the_demo_and_taken_out_again() throws IOException {
+        DefinitionFolder folder = demo();
+        Random random = new Random(20260304);
+        Map<String, List<String>> lists = Map.of(
+                "people.yaml", List.of("people[bram].absences", "people[bram].skills", "people[kit].hours", "people"),
+                "lots.yaml", List.of("lots"),
+                "deliveries.yaml", List.of("deliveries", "deliveries[d-gear].needed"),
+                "climate.yaml", List.of("climate.readings", "climate.forecast"),
+                "project.yaml", List.of("project.milestones"));
+        lists.forEach((path, some) -> {
+            String text = folder.text(path).orElseThrow();
+            for (String list : some) {
+                YamlEdit e = YamlEdit.of(path, text);
+                int size = e.size(list);
+                assertThat(size).as(list).isPositive();
+                YamlEdit more = e.append(list, fields("id", "x-1", "why", awkward(random)));
+                assertThat(more.size(list)).isEqualTo(size + 1);
+                assertThat(more.remove(list + "[" + size + "]").text()).as(list).isEqualTo(text);
+                int gone = random.nextInt(size);
+                if (size > 1) {
+                    List<String> rest = new ArrayList<>(lines(text));
+                    lines(e.remove(list + "[" + gone + "]").text()).forEach(rest::remove);
+                    assertThat(rest).as(list + " without " + gone).hasSizeLessThanOrEqualTo(6);
+                }
+            }
+        });
+        for (String id : List.of("d-resin", "d-belt")) {
+            String text = folder.text("deliveries.yaml").orElseThrow();
+            YamlEdit e = YamlEdit.of("deliveries.yaml", text);
+            String arrived = "deliveries[" + id + "].arrived";
+            assertThat(e.set(arrived, "2026-03-12").remove(arrived).text()).isEqualTo(text);
+        }
+        String people = folder.text("people.yaml").orElseThrow();
+        assertThat(YamlEdit.of("people.yaml", people)
+                        .append("people[runa].absences", fields("from", "2026-03-10", "to", "2026-03-10"))
+                        .remove("people[runa].absences")
+                        .text())
+                .isEqualTo(people);
     }
 }
