@@ -6,7 +6,9 @@ import fayline.app.usecase.act.ChangeLines;
 import fayline.app.usecase.act.ChangeLines.Add;
 import fayline.app.usecase.act.ChangeLines.Put;
 import fayline.app.usecase.act.ChangeLines.TakeOut;
+import fayline.app.usecase.act.ChangeLines.Change;
 import fayline.app.usecase.shop.Outcome;
+import fayline.app.usecase.shop.Sent;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -69,6 +71,32 @@ class ChangeLinesTest {
                         .stands())
                 .isTrue();
         assertThat(text("people.yaml")).isEqualTo(before);
+    }
+
+    @Test
+    void should_make_one_entry_when_the_same_changes_are_sent_twice_and_refuse_others_under_that_id() {
+        List<Change> away = List.of(new Add("people[bo].absences", Map.of("from", "2026-03-10")));
+        Sent sent = Teasel.by("ada");
+        Map<String, String> days = new LinkedHashMap<>();
+        days.put("from", "2026-03-10");
+        days.put("to", "2026-03-12");
+        List<Change> gone = List.of(new Add("people[bo].absences", days));
+        Outcome first = change.change(sent, Teasel.PROJECT, "people.yaml", gone);
+        assertThat(first.kind()).isEqualTo(Outcome.Kind.RECORDED);
+        String text = text("people.yaml");
+        Outcome again = change.change(sent, Teasel.PROJECT, "people.yaml", gone);
+        assertThat(again.kind()).isEqualTo(Outcome.Kind.ALREADY);
+        assertThat(again.seq()).isEqualTo(first.seq());
+        assertThat(text("people.yaml")).isEqualTo(text);
+        assertThat(change.change(sent, Teasel.PROJECT, "people.yaml", away).stands())
+                .isFalse();
+
+        Sent out = Teasel.by("ada");
+        List<Change> back = List.of(new TakeOut("people[bo].absences"));
+        assertThat(change.change(out, Teasel.PROJECT, "people.yaml", back).kind())
+                .isEqualTo(Outcome.Kind.RECORDED);
+        assertThat(change.change(out, Teasel.PROJECT, "people.yaml", back).kind())
+                .isEqualTo(Outcome.Kind.ALREADY);
     }
 
     @Test

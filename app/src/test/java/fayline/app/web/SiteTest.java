@@ -248,6 +248,86 @@ class SiteTest {
         assertThat(people()).isEqualTo(text);
     }
 
+    private HttpResponse<String> shopForm(String form, String once, String... fields) throws Exception {
+        String[] base = {"csrf", Browser.hidden(browser.page("/shop"), "csrf"), "once", once, "by", person()};
+        String[] all = new String[base.length + fields.length];
+        System.arraycopy(base, 0, all, 0, base.length);
+        System.arraycopy(fields, 0, all, base.length, fields.length);
+        return browser.post("/shop/" + form, all);
+    }
+
+    /** Planned work of a person that is still to do and lies within days. */
+    private static long planned(String person, String from, String to) {
+        Instant first = Instant.parse(from + "T00:00:00Z");
+        Instant last = Instant.parse(to + "T23:59:00Z");
+        return view().plan().steps().stream()
+                .filter(s -> s.people().contains(person))
+                .filter(s -> s.handsEnd().isAfter(first) && s.start().isBefore(last))
+                .count();
+    }
+
+    @Test
+    void should_plan_around_an_absence_and_back_when_it_is_entered_twice_and_taken_out() throws Exception {
+        long before = planned("ilse", "2026-03-04", "2026-03-05");
+        assertThat(before).isPositive();
+        long head = open.shop().state().head().seq();
+        String once = UUID.randomUUID().toString();
+        String[] fields = {"id", "ilse", "from", "2026-03-04", "to", "2026-03-05", "why", "course"};
+        HttpResponse<String> taken = shopForm("absence", once, fields);
+        assertThat(taken.statusCode()).as(taken.body()).isEqualTo(200);
+        assertThat(taken.body()).contains("tomorrow to Thu 5 Mar").contains("What moved in the plan");
+        assertThat(shopForm("absence", once, fields).statusCode()).isEqualTo(200);
+        assertThat(open.shop().state().head().seq()).isEqualTo(head + 1);
+        assertThat(planned("ilse", "2026-03-04", "2026-03-05")).isZero();
+
+        HttpResponse<String> other = shopForm(
+                "back", UUID.randomUUID().toString(), "id", "ilse", "place", "0", "from", "2026-03-11");
+        assertThat(other.statusCode()).isEqualTo(422);
+        assertThat(other.body()).contains("has been changed meanwhile");
+        HttpResponse<String> back = shopForm(
+                "back", UUID.randomUUID().toString(), "id", "ilse", "place", "0", "from", "2026-03-04");
+        assertThat(back.statusCode()).as(back.body()).isEqualTo(200);
+        assertThat(planned("ilse", "2026-03-04", "2026-03-05")).isEqualTo(before);
+    }
+
+    @Test
+    void should_say_what_is_wrong_and_keep_nothing_when_a_weekly_form_has_a_bad_date() throws Exception {
+        long head = open.shop().state().head().seq();
+        String text = people();
+        HttpResponse<String> r = shopForm(
+                "absence", UUID.randomUUID().toString(), "id", "ilse", "from", "2026-02-30", "to", "2026-03-05");
+        assertThat(r.statusCode()).isEqualTo(422);
+        assertThat(r.body()).contains("2026-02-30").contains("expected a date such as 2026-03-02");
+        assertThat(open.shop().state().head().seq()).isEqualTo(head);
+        assertThat(people()).isEqualTo(text);
+    }
+
+    @Test
+    void should_have_a_lot_in_the_stores_when_it_is_added_on_the_shop_page() throws Exception {
+        HttpResponse<String> r = shopForm(
+                "new-lot", UUID.randomUUID().toString(),
+                "id", "L-2901", "of", "er-slow", "component", "resin", "quantity", "12", "received", "2026-03-03");
+        assertThat(r.statusCode()).isEqualTo(422);
+        assertThat(r.body()).contains("add the unit");
+        r = shopForm(
+                "new-lot", UUID.randomUUID().toString(),
+                "id", "L-2901", "of", "er-slow", "component", "resin", "quantity", "12 kg", "received", "2026-03-03");
+        assertThat(r.statusCode()).as(r.body()).isEqualTo(200);
+        assertThat(browser.page("/stores")).contains("L-2901");
+    }
+
+    @Test
+    void should_say_whether_the_plan_meets_each_goal() throws Exception {
+        String weeks = browser.page("/weeks");
+        assertThat(weeks).contains("Hull ready to close").contains("to spare");
+        HttpResponse<String> r =
+                shopForm("goal", UUID.randomUUID().toString(), "id", "hull-closed", "due", "2026-03-05");
+        assertThat(r.statusCode()).as(r.body()).isEqualTo(200);
+        assertThat(browser.page("/weeks")).containsPattern("late by \\d+ days</span>");
+        shopForm("goal", UUID.randomUUID().toString(), "id", "hull-closed", "due", "2026-04-24");
+        assertThat(browser.page("/weeks")).doesNotContain("late by");
+    }
+
     @Test
     void should_send_the_cards_of_a_day_as_pdf() throws Exception {
         byte[] pdf = browser.bytes("/cards.pdf?day=2026-03-03");

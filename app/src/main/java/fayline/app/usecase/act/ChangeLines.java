@@ -3,6 +3,9 @@ package fayline.app.usecase.act;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
+import fayline.flow.record.Entry;
+import fayline.flow.record.KeptFile;
+import fayline.flow.record.RecordFold;
 import fayline.store.file.DefinitionFolder;
 import fayline.store.file.kind.Kind;
 import fayline.store.file.yaml.UneditableException;
@@ -84,20 +87,55 @@ public final class ChangeLines {
      */
     public Outcome change(Sent sent, String project, String path, List<Change> changes) {
         return shop.deciding(() -> {
+            Optional<Outcome> before = resent(sent, project, path, changes);
+            if (before.isPresent()) {
+                return before.get();
+            }
             Optional<String> text = shop.folder(project).text(path);
             if (text.isEmpty()) {
                 return Outcome.refused("There is no file " + path + ".");
             }
             try {
-                YamlEdit edit = YamlEdit.of(path, text.get());
-                for (Change c : changes) {
-                    edit = c.make(edit);
-                }
-                return new SaveFile(shop).save(sent, project, path, edit.text());
+                return new SaveFile(shop).save(sent, project, path, changed(path, text.get(), changes));
             } catch (UneditableException e) {
                 return Outcome.refused(path + " was not changed: " + e.getMessage() + ".");
             }
         });
+    }
+
+    private static String changed(String path, String text, List<Change> changes) {
+        YamlEdit edit = YamlEdit.of(path, text);
+        for (Change c : changes) {
+            edit = c.make(edit);
+        }
+        return edit.text();
+    }
+
+    /**
+     * What became of the same changes when they were sent before. They are told by what they made of the text that stood then:
+     * made once more of the text now, they would say something else under the same id.
+     */
+    private Optional<Outcome> resent(Sent sent, String project, String path, List<Change> changes) {
+        Optional<Long> seq = shop.seqOf(sent.client());
+        if (seq.isEmpty()) {
+            return Optional.empty();
+        }
+        RecordFold fold = new RecordFold();
+        List<Entry> upTo =
+                shop.entries(1).stream().filter(e -> e.seq() <= seq.get()).toList();
+        upTo.subList(0, upTo.size() - 1).forEach(fold::take);
+        Optional<KeptFile> then = Optional.ofNullable(fold.state().files(project).get(path));
+        fold.take(upTo.get(upTo.size() - 1));
+        Optional<KeptFile> made = Optional.ofNullable(fold.state().files(project).get(path))
+                .filter(k -> k.seq() == seq.get());
+        try {
+            return then.filter(t -> !t.binary())
+                    .map(t -> changed(path, t.content(), changes))
+                    .filter(text -> made.filter(m -> m.content().equals(text)).isPresent())
+                    .map(text -> Outcome.already(seq.get()));
+        } catch (UneditableException e) {
+            return Optional.empty();
+        }
     }
 
     /**

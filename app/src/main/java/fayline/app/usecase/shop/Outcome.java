@@ -39,6 +39,11 @@ public record Outcome(Kind kind, long seq, String sentence, List<InputProblem> p
         return kind == Kind.RECORDED || kind == Kind.ALREADY;
     }
 
+    /** It stood in the record before. */
+    public static Outcome already(long seq) {
+        return new Outcome(Kind.ALREADY, seq, "Was recorded before, as entry " + seq + ".", List.of(), List.of());
+    }
+
     /** A refusal with its reason. */
     public static Outcome refused(String sentence) {
         return new Outcome(Kind.REFUSED, 0, sentence, List.of(), List.of());

@@ -152,12 +152,7 @@ public final class ShopRecord {
                     Outcome.Kind.RECORDED, t.seq(), "Recorded as entry " + t.seq() + ".", List.of(), List.of());
         }
         if (answer instanceof Answer.AlreadyThere t) {
-            return new Outcome(
-                    Outcome.Kind.ALREADY,
-                    t.seq(),
-                    "Was recorded before, as entry " + t.seq() + ".",
-                    List.of(),
-                    List.of());
+            return Outcome.already(t.seq());
         }
         if (answer instanceof Answer.Refused r) {
             return Outcome.refused(r.reason());

@@ -13,7 +13,6 @@ import fayline.flow.plan.Plan;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.plan.Worker;
 import fayline.flow.result.air.AirNow;
-import fayline.flow.result.step.ClockRunning;
 import fayline.flow.result.step.OpenWindow;
 import io.javalin.config.RoutesConfig;
 import java.time.Duration;
@@ -56,12 +55,14 @@ public final class TodayPage implements Page {
         sight.work().people().stream()
                 .sorted(Comparator.comparing((Worker w) -> !w.id().equals(person)))
                 .forEach(w -> crew.add(crew(sight, w, w.id().equals(person))));
+        CuresOnToday cures = CuresOnToday.of(sight);
         return new TodayView(
                 java.time.format.DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH)
                         .format(time.today()),
                 crew,
-                clocks(sight, false),
-                clocks(sight, true),
+                cures.waitedFor(),
+                cures.others(),
+                cures.reached(),
                 sight.result().windows().stream().map(w -> window(sight, w)).toList(),
                 holding(sight),
                 sight.view().moved().stream().map(m -> m.sentence(time.zone())).toList(),
@@ -121,34 +122,6 @@ public final class TodayPage implements Page {
                 others.isEmpty() ? "" : "with " + sight.personNames(others),
                 Sight.cardLink(s.step()),
                 StateWord.of(work, sight.time().now()));
-    }
-
-    /** Cures on their way, or those that were reached since yesterday; what was reached before is no news. */
-    private static List<TodayView.Clock> clocks(Sight sight, boolean reached) {
-        Instant news = sight.time().now().minus(Duration.ofHours(24));
-        return sight.result().clocks().stream()
-                .filter(c -> c.reached() == reached)
-                .filter(c -> !reached || c.at().filter(t -> t.isAfter(news)).isPresent())
-                .map(c -> clock(sight, c))
-                .toList();
-    }
-
-    private static TodayView.Clock clock(Sight sight, ClockRunning c) {
-        String state = c.state().key().replace('-', ' ');
-        String measured = c.measured() >= 0.995
-                ? "by readings"
-                : c.measured() < 0.005 ? "by expected air only" : Math.round(c.measured() * 100) + " % by readings";
-        String until = c.at().map(sight.time()::at).orElse("not within sight");
-        return new TodayView.Clock(
-                sight.stuffName(c.system()) + ": " + state,
-                c.title() + ", " + sight.madeName(c.made()),
-                c.reached() ? "" : c.at().map(Instant::toString).orElse(""),
-                c.reached() ? "reached by computation " + until + "; check by hand" : until,
-                c.reached(),
-                measured,
-                Sight.cardLink(c.step()),
-                "/why?of=clock&step=" + Visit.encoded(c.step()) + "&state="
-                        + c.state().key());
     }
 
     private static TodayView.Window window(Sight sight, OpenWindow w) {

@@ -8,7 +8,8 @@ import java.util.List;
  *
  * @param day the day in words
  * @param crew each person with what is now and next
- * @param clocks cures that run
+ * @param clocks cures that run, each with its next state that a step waits for
+ * @param others states on their way that nothing waits for
  * @param reached states that were reached since yesterday
  * @param windows windows that count
  * @param holding what holds other work up
@@ -22,6 +23,7 @@ public record TodayView(
         String day,
         List<Crew> crew,
         List<Clock> clocks,
+        List<Clock> others,
         List<Clock> reached,
         List<Window> windows,
         List<Holding> holding,
@@ -36,6 +38,7 @@ public record TodayView(
     public TodayView {
         crew = List.copyOf(crew);
         clocks = List.copyOf(clocks);
+        others = List.copyOf(others);
         reached = List.copyOf(reached);
         windows = List.copyOf(windows);
         holding = List.copyOf(holding);

@@ -89,9 +89,7 @@ public final class WeeksPage implements Page {
                 sight.plan().unplanned().stream()
                         .map(u -> sight.stepName(u.step()) + ": " + sight.named(u.reason()))
                         .toList(),
-                sight.definition().facts().milestones().stream()
-                        .map(m -> m.name() + ", due " + sight.time().day(m.due()))
-                        .toList());
+                GoalsAgainstPlan.of(sight));
     }
 
     private static String singular(String group) {

@@ -1,5 +1,6 @@
 package fayline.app.web.plan;
 
+import fayline.app.web.frame.StateWord;
 import java.util.List;
 
 /**
@@ -17,7 +18,7 @@ import java.util.List;
  * @param least what no plan can beat, in a sentence; empty where nobody asked
  * @param askLeast address that asks
  * @param unplanned steps that could not be planned, in sentences
- * @param milestones dated goals, in sentences
+ * @param goals dated goals against the plan
  */
 public record WeeksView(
         String from,
@@ -32,15 +33,25 @@ public record WeeksView(
         String least,
         String askLeast,
         List<String> unplanned,
-        List<String> milestones) {
+        List<Goal> goals) {
     /** Copies the lists. */
     public WeeksView {
         groups = List.copyOf(groups);
         spans = List.copyOf(spans);
         days = List.copyOf(days);
         unplanned = List.copyOf(unplanned);
-        milestones = List.copyOf(milestones);
+        goals = List.copyOf(goals);
     }
+
+    /**
+     * A dated goal.
+     *
+     * @param name what is reached
+     * @param link where to look
+     * @param state how it stands
+     * @param words the planned day against the day it is due
+     */
+    public record Goal(String name, String link, StateWord state, String words) {}
 
     /**
      * A kind of rows.

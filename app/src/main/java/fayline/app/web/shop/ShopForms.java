@@ -1,6 +1,7 @@
 package fayline.app.web.shop;
 
 import fayline.app.usecase.view.ShopView;
+import fayline.app.web.frame.Frame;
 import fayline.app.web.frame.TimeWords;
 import fayline.flow.project.Climate;
 import fayline.flow.project.Definition;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What the shop's page shows: what changes weekly, each with its form.
@@ -20,6 +22,7 @@ import java.util.Optional;
  * @param refused why the last form was refused, a sentence each; empty where none was
  * @param people the crew
  * @param lots opening stock
+ * @param stuffs what a lot can be of
  * @param deliveries what is on order
  * @param goals dated goals
  * @param days expected days of the shop's air
@@ -30,6 +33,7 @@ public record ShopForms(
         List<String> refused,
         List<Crew> people,
         List<StockLot> lots,
+        List<Frame.Choice> stuffs,
         List<Order> deliveries,
         List<Goal> goals,
         List<Day> days,
@@ -40,6 +44,7 @@ public record ShopForms(
         refused = List.copyOf(refused);
         people = List.copyOf(people);
         lots = List.copyOf(lots);
+        stuffs = List.copyOf(stuffs);
         deliveries = List.copyOf(deliveries);
         goals = List.copyOf(goals);
         days = List.copyOf(days);
@@ -77,9 +82,10 @@ public record ShopForms(
      * An absence.
      *
      * @param place its place in the list
+     * @param from its first day
      * @param words from when to when, and why
      */
-    public record Away(int place, String words) {}
+    public record Away(int place, String from, String words) {}
 
     /**
      * A lot.
@@ -143,11 +149,19 @@ public record ShopForms(
                 refused,
                 d.shop().people().stream().map(p -> crew(p, time)).toList(),
                 d.lots().stream().map(l -> lot(d, l)).toList(),
+                stuffs(d),
                 d.deliveries().stream().map(o -> order(d, o)).toList(),
                 d.facts().milestones().stream().map(ShopForms::goal).toList(),
                 days,
                 view.moved().stream().map(m -> m.sentence(view.zone())).toList(),
                 today.toString());
+    }
+
+    private static List<Frame.Choice> stuffs(Definition d) {
+        return Stream.concat(
+                        d.systems().stream().map(x -> new Frame.Choice(x.id(), x.name(), false)),
+                        d.materials().stream().map(x -> new Frame.Choice(x.id(), x.name(), false)))
+                .toList();
     }
 
     private static Crew crew(Person p, TimeWords time) {
@@ -167,7 +181,7 @@ public record ShopForms(
             if (!a.to().isBefore(time.today())) {
                 String span =
                         a.from().equals(a.to()) ? time.day(a.from()) : time.day(a.from()) + " to " + time.day(a.to());
-                away.add(new Away(i, span + (a.why().isEmpty() ? "" : ", " + a.why())));
+                away.add(new Away(i, a.from().toString(), span + (a.why().isEmpty() ? "" : ", " + a.why())));
             }
         }
         return new Crew(p.id(), p.name(), p.volunteer(), hours, away);

@@ -71,15 +71,10 @@ public final class ShopPage implements Page {
         String project = sight.view().project();
         Outcome outcome = switch (what) {
             case "absence" -> change(sent, project, "people", id(visit), absence(visit));
-            case "back" ->
-                change(
-                        sent,
-                        project,
-                        "people",
-                        id(visit),
-                        List.of(new TakeOut(at("people", visit) + ".absences[" + place(visit) + "]")));
+            case "back" -> back(sent, project, visit, sight);
             case "hours" -> change(sent, project, "people", id(visit), hours(visit));
             case "lot" -> change(sent, project, "lots", id(visit), lot(visit));
+            case "new-lot" -> newLot(sent, project, visit, sight);
             case "delivery" -> change(sent, project, "deliveries", id(visit), delivery(visit));
             case "goal" -> goal(sent, project, visit);
             case "air" -> new TakeReading(shop).take(sent, project, air(visit));
@@ -98,7 +93,7 @@ public final class ShopPage implements Page {
     private static String section(String what) {
         return switch (what) {
             case "absence", "back", "hours" -> "people";
-            case "lot" -> "lots";
+            case "lot", "new-lot" -> "lots";
             case "delivery" -> "deliveries";
             case "goal" -> "dates";
             default -> "climate";
@@ -155,6 +150,40 @@ public final class ShopPage implements Page {
         changes.add(new Put(at("lots", visit) + ".quantity", visit.needed("quantity", "Quantity")));
         date(visit, at("lots", visit), "opened").ifPresent(changes::add);
         return changes;
+    }
+
+    /** Takes an absence out, if it still stands where the page saw it. */
+    private Outcome back(Sent sent, String project, Visit visit, Sight sight) {
+        int place = Integer.parseInt(place(visit));
+        boolean there = sight.definition().shop().people().find(id(visit)).stream()
+                .flatMap(p -> p.absences().stream().skip(place).limit(1))
+                .anyMatch(a -> a.from().toString().equals(visit.field("from")));
+        if (!there && !shop.knows(sent.client())) {
+            return Outcome.refused("That absence has been changed meanwhile. Look again at what stands here now.");
+        }
+        return change(
+                sent,
+                project,
+                "people",
+                id(visit),
+                List.of(new TakeOut(at("people", visit) + ".absences[" + place + "]")));
+    }
+
+    private Outcome newLot(Sent sent, String project, Visit visit, Sight sight) {
+        Map<String, String> fields = new LinkedHashMap<>();
+        fields.put("id", visit.needed("id", "The lot's number"));
+        fields.put("of", visit.needed("of", "What it is"));
+        fields.put("component", visit.field("component"));
+        fields.put("quantity", visit.needed("quantity", "Quantity"));
+        fields.put("received", visit.needed("received", "The day it came"));
+        fields.put("expires", visit.field("expires"));
+        fields.values().removeIf(String::isEmpty);
+        ChangeLines lines = new ChangeLines(shop);
+        String path = sight.definition().lots().stream()
+                .findFirst()
+                .flatMap(l -> lines.fileOf(project, "lots", l.id()))
+                .orElse("lots.yaml");
+        return lines.change(sent, project, path, List.of(new Add("lots", fields)));
     }
 
     private static List<Change> delivery(Visit visit) {

@@ -3,3 +3,4 @@ import "/static/clocks.js";
 import "/static/drafts.js";
 import "/static/confirm.js";
 import "/static/lines.js";
+import "/static/pack.js";
