@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fayline.app.usecase.act.ChangeLines;
 import fayline.app.usecase.act.ChangeLines.Add;
+import fayline.app.usecase.act.ChangeLines.Change;
 import fayline.app.usecase.act.ChangeLines.Put;
 import fayline.app.usecase.act.ChangeLines.TakeOut;
-import fayline.app.usecase.act.ChangeLines.Change;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import java.time.LocalDate;

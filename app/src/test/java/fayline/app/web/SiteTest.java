@@ -280,12 +280,12 @@ class SiteTest {
         assertThat(open.shop().state().head().seq()).isEqualTo(head + 1);
         assertThat(planned("ilse", "2026-03-04", "2026-03-05")).isZero();
 
-        HttpResponse<String> other = shopForm(
-                "back", UUID.randomUUID().toString(), "id", "ilse", "place", "0", "from", "2026-03-11");
+        HttpResponse<String> other =
+                shopForm("back", UUID.randomUUID().toString(), "id", "ilse", "place", "0", "from", "2026-03-11");
         assertThat(other.statusCode()).isEqualTo(422);
         assertThat(other.body()).contains("has been changed meanwhile");
-        HttpResponse<String> back = shopForm(
-                "back", UUID.randomUUID().toString(), "id", "ilse", "place", "0", "from", "2026-03-04");
+        HttpResponse<String> back =
+                shopForm("back", UUID.randomUUID().toString(), "id", "ilse", "place", "0", "from", "2026-03-04");
         assertThat(back.statusCode()).as(back.body()).isEqualTo(200);
         assertThat(planned("ilse", "2026-03-04", "2026-03-05")).isEqualTo(before);
     }
@@ -305,13 +305,33 @@ class SiteTest {
     @Test
     void should_have_a_lot_in_the_stores_when_it_is_added_on_the_shop_page() throws Exception {
         HttpResponse<String> r = shopForm(
-                "new-lot", UUID.randomUUID().toString(),
-                "id", "L-2901", "of", "er-slow", "component", "resin", "quantity", "12", "received", "2026-03-03");
+                "new-lot",
+                UUID.randomUUID().toString(),
+                "id",
+                "L-2901",
+                "of",
+                "er-slow",
+                "component",
+                "resin",
+                "quantity",
+                "12",
+                "received",
+                "2026-03-03");
         assertThat(r.statusCode()).isEqualTo(422);
         assertThat(r.body()).contains("add the unit");
         r = shopForm(
-                "new-lot", UUID.randomUUID().toString(),
-                "id", "L-2901", "of", "er-slow", "component", "resin", "quantity", "12 kg", "received", "2026-03-03");
+                "new-lot",
+                UUID.randomUUID().toString(),
+                "id",
+                "L-2901",
+                "of",
+                "er-slow",
+                "component",
+                "resin",
+                "quantity",
+                "12 kg",
+                "received",
+                "2026-03-03");
         assertThat(r.statusCode()).as(r.body()).isEqualTo(200);
         assertThat(browser.page("/stores")).contains("L-2901");
     }

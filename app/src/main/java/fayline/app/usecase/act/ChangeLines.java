@@ -124,10 +124,11 @@ public final class ChangeLines {
         List<Entry> upTo =
                 shop.entries(1).stream().filter(e -> e.seq() <= seq.get()).toList();
         upTo.subList(0, upTo.size() - 1).forEach(fold::take);
-        Optional<KeptFile> then = Optional.ofNullable(fold.state().files(project).get(path));
+        Optional<KeptFile> then =
+                Optional.ofNullable(fold.state().files(project).get(path));
         fold.take(upTo.get(upTo.size() - 1));
-        Optional<KeptFile> made = Optional.ofNullable(fold.state().files(project).get(path))
-                .filter(k -> k.seq() == seq.get());
+        Optional<KeptFile> made =
+                Optional.ofNullable(fold.state().files(project).get(path)).filter(k -> k.seq() == seq.get());
         try {
             return then.filter(t -> !t.binary())
                     .map(t -> changed(path, t.content(), changes))

@@ -51,9 +51,8 @@ final class GoalsAgainstPlan {
         }
         long unplanned =
                 left.stream().filter(s -> sight.planned(s.id()).isEmpty()).count();
-        Optional<Instant> end = last(left.stream()
-                .flatMap(s -> sight.planned(s.id()).stream())
-                .map(Plan.PlannedStep::end));
+        Optional<Instant> end =
+                last(left.stream().flatMap(s -> sight.planned(s.id()).stream()).map(Plan.PlannedStep::end));
         if (unplanned > 0 || end.isEmpty()) {
             String open = unplanned == 1 ? "1 step has" : unplanned + " steps have";
             return new WeeksView.Goal(
