@@ -26,6 +26,7 @@ class ReachWalkTest {
             "/recipes",
             "/card/canopy-frame-right/1/lay-up-1",
             "/card/float-shell-left/1/bag-2",
+            "/heat/float-shell-left?peak=50+degC&ramp=10+K&hold=8+h&weight=yes&strut=yes",
             "/shop",
             "/definition",
             "/who");

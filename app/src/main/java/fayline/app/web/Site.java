@@ -6,6 +6,7 @@ import fayline.app.usecase.view.LookAtShop;
 import fayline.app.web.card.CardPage;
 import fayline.app.web.card.PaperPage;
 import fayline.app.web.design.AirframePage;
+import fayline.app.web.design.HeatPage;
 import fayline.app.web.design.MadePage;
 import fayline.app.web.design.RecipesPage;
 import fayline.app.web.frame.Door;
@@ -50,6 +51,7 @@ public final class Site implements WebServer.Pages {
                 new WeeksPage(sights, least),
                 new AirframePage(sights),
                 new MadePage(sights),
+                new HeatPage(sights),
                 new StoresPage(sights),
                 new RecipesPage(sights),
                 new CardPage(sights, shop),

@@ -74,6 +74,7 @@ public final class MadePage implements Page {
         p.mould().ifPresent(m -> facts.add(new MadeView.Fact("Mould", sight.placeName(m), "")));
         fact(facts, "Drawing", p.drawing());
         fact(facts, "Lies", p.orient());
+        facts.add(new MadeView.Fact("Heat", "May it be heated?", "/heat/" + p.id()));
         result.ifPresent(r -> {
             facts.add(new MadeView.Fact("Area", sight.format().area(r.area()), ""));
             facts.add(new MadeView.Fact("Edge", sight.format().length(r.edge()), ""));

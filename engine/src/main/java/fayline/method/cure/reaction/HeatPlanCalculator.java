@@ -148,9 +148,13 @@ public final class HeatPlanCalculator {
             all.add(new Finding(
                     Severity.STOP,
                     "planned heat",
-                    "The part comes within " + FORMAT.difference(new TemperatureDifference(least))
-                            + " of its glass transition (" + tg + " before the heat) after " + FORMAT.span(at)
-                            + ", " + FORMAT.difference(q.margin())
+                    (least < 0
+                                    ? "The part gets " + FORMAT.difference(new TemperatureDifference(-least))
+                                            + " hotter than"
+                                    : "The part comes within " + FORMAT.difference(new TemperatureDifference(least))
+                                            + " of")
+                            + " its glass transition (" + tg + " before the heat) after " + FORMAT.span(at)
+                            + ", a margin of " + FORMAT.difference(q.margin())
                             + " is asked for: heat slower, hold lower first, or support and unload it.",
                     "the definition"));
         }
