@@ -87,6 +87,17 @@ class DeskWalkTest {
     }
 
     @Test
+    void should_say_what_each_week_draws_from_the_stores() {
+        Page page = runa();
+        page.navigate(shop.at("/stores"));
+        Locator week = page.locator("details")
+                .filter(new Locator.FilterOptions().setHasText("Week of"))
+                .first();
+        week.locator("summary").click();
+        assertThat(week.innerText()).contains("of hands", "EUR of material", "Laminating resin, slow hardener", "kg");
+    }
+
+    @Test
     void should_list_what_to_support_when_a_planned_heat_is_too_hot() {
         Page page = runa();
         page.navigate(shop.at("/part/float-shell-left"));

@@ -6,11 +6,14 @@ import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.Visit;
 import fayline.basis.finding.Finding;
+import fayline.basis.units.TimeSpan;
 import fayline.flow.project.stock.Delivery;
 import fayline.flow.project.stock.Lot;
+import fayline.flow.result.WeekNeeds;
 import fayline.flow.result.stock.StoresResult;
 import io.javalin.config.RoutesConfig;
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The stores against the work: lots, expiry, needs, what to order by when. */
@@ -42,9 +45,28 @@ public final class StoresPage implements Page {
                 sight.definition().deliveries().stream()
                         .map(d -> delivery(sight, d))
                         .toList(),
+                WeekNeeds.of(sight.result(), sight.plan(), sight.view().zone()).stream()
+                        .map(w -> week(sight, w))
+                        .toList(),
                 stores.findings().stream()
                         .map(Finding::sentence)
                         .map(sight::named)
+                        .toList());
+    }
+
+    private static StoresView.Week week(Sight sight, WeekNeeds w) {
+        String says = w.steps().size() + " steps, "
+                + sight.format().span(TimeSpan.ofMinutes(w.personMinutes())) + " of hands"
+                + String.format(
+                        Locale.ROOT,
+                        ", %.0f %s of material",
+                        w.cost(),
+                        sight.definition().facts().currency());
+        return new StoresView.Week(
+                "Week of " + sight.time().day(w.monday()),
+                says,
+                w.needs().stream()
+                        .map(n -> new StoresView.Drawn(sight.stuffName(n.of()), sight.amount(n.amount())))
                         .toList());
     }
 

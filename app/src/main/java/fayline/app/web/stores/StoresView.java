@@ -9,18 +9,47 @@ import java.util.List;
  * @param items everything that is needed or held
  * @param lots lots with their dates
  * @param deliveries what is on order
+ * @param weeks what each planned week draws
  * @param findings sentences to act on
  */
 public record StoresView(
-        List<Shortage> shortages, List<Item> items, List<Lot> lots, List<Delivery> deliveries, List<String> findings) {
+        List<Shortage> shortages,
+        List<Item> items,
+        List<Lot> lots,
+        List<Delivery> deliveries,
+        List<Week> weeks,
+        List<String> findings) {
     /** Copies the lists. */
     public StoresView {
         shortages = List.copyOf(shortages);
         items = List.copyOf(items);
         lots = List.copyOf(lots);
         deliveries = List.copyOf(deliveries);
+        weeks = List.copyOf(weeks);
         findings = List.copyOf(findings);
     }
+
+    /**
+     * A planned week.
+     *
+     * @param name the week, by its first day
+     * @param says steps, hands and cost in words
+     * @param needs what it draws, each with its amount
+     */
+    public record Week(String name, String says, List<Drawn> needs) {
+        /** Copies the list. */
+        public Week {
+            needs = List.copyOf(needs);
+        }
+    }
+
+    /**
+     * Something that a week draws.
+     *
+     * @param what the thing
+     * @param amount how much, waste included
+     */
+    public record Drawn(String what, String amount) {}
 
     /**
      * Something that runs out.
