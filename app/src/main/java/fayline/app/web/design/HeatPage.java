@@ -102,7 +102,7 @@ public final class HeatPage implements Page {
                         .map(e -> new HeatView.Load(
                                 e.getKey(),
                                 e.getValue().name(),
-                                !asked && e.getKey().equals("weight")
+                                (!asked && e.getKey().equals("weight"))
                                         || !visit.query(e.getKey()).isEmpty()))
                         .toList(),
                 asked,
