@@ -36,11 +36,10 @@ final class MiniJson {
             at++;
         }
         String word = text.substring(from, at);
-        return switch (word) {
-            case "true" -> Boolean.TRUE;
-            case "false" -> Boolean.FALSE;
-            default -> Double.valueOf(word);
-        };
+        if (word.equals("true") || word.equals("false")) {
+            return Boolean.parseBoolean(word);
+        }
+        return Double.valueOf(word);
     }
 
     private Map<String, Object> members() {

@@ -112,7 +112,7 @@ final class Shopfloor implements AutoCloseable {
     /** The checkout. */
     static Path root() {
         Path here = Path.of("").toAbsolutePath();
-        return Files.exists(here.resolve("demo")) ? here : here.getParent();
+        return Files.exists(here.resolve("demo")) ? here : here.resolveSibling("");
     }
 
     /** The full address of a page. */
@@ -153,9 +153,14 @@ final class Shopfloor implements AutoCloseable {
     }
 
     @Override
-    public void close() throws InterruptedException {
+    public void close() throws IOException {
         browser.close();
         playwright.close();
-        kill();
+        try {
+            kill();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IOException("interrupted while the server was being stopped", e);
+        }
     }
 }

@@ -16,7 +16,7 @@ import java.util.TreeMap;
  * @param of the part, fit, step or probe it belongs to
  * @param station the station of a fit; empty elsewhere
  * @param state the state of the part when it was read; empty where none was said
- * @param values the values by name, each exactly as typed: {@code value}, or {@code air}, {@code humidity}, {@code surface}
+ * @param values what was read by name, each exactly as typed: one named value, or air, humidity and surface
  */
 public record TakenReading(
         long seq,

@@ -50,7 +50,11 @@ record Mutation(String name, String rule, Spoil spoil) {
         }
 
         WorkStep step(PlannedStep planned) {
-            return steps.get(planned.step());
+            return step(planned.step());
+        }
+
+        WorkStep step(String id) {
+            return java.util.Objects.requireNonNull(steps.get(id), id);
         }
 
         List<PlannedStep> todo() {

@@ -46,11 +46,11 @@ final class Mutations {
                 new Mutation(
                         "count someone twice",
                         "CrewIsBigEnough",
-                        s -> s.anyTodo(hasHands()).map(p -> s.with(Mutation.people(p, doubled(p.people()))))),
+                        s -> s.anyTodo(Mutations::hasHands).map(p -> s.with(Mutation.people(p, doubled(p.people()))))),
                 new Mutation(
                         "invent a helper",
                         "OnlyKnownNames",
-                        s -> s.anyTodo(hasHands())
+                        s -> s.anyTodo(Mutations::hasHands)
                                 .map(p -> s.with(Mutation.people(
                                         p,
                                         Mutation.replaced(p.people(), p.people().get(0), "zoe"))))),
@@ -58,7 +58,8 @@ final class Mutations {
                 new Mutation(
                         "move it into the night",
                         "PeopleWorkInTheirHours",
-                        s -> s.anyTodo(hasHands()).map(p -> s.with(Mutation.movedTo(p, midnightAfter(p.start()))))),
+                        s -> s.anyTodo(Mutations::hasHands)
+                                .map(p -> s.with(Mutation.movedTo(p, midnightAfter(p.start()))))),
                 new Mutation("work through the break", "NobodyWorksInABreak", Mutations::throughBreak));
     }
 
@@ -80,7 +81,7 @@ final class Mutations {
                 new Mutation(
                         "cut the cure short",
                         "CuresLastTheirTime",
-                        s -> s.anyTodo(cures())
+                        s -> s.anyTodo(Mutations::cures)
                                 .map(p -> s.with(ended(
                                         p,
                                         -60L
@@ -90,7 +91,7 @@ final class Mutations {
                 new Mutation(
                         "let the cure run over",
                         "CuresLastTheirTime",
-                        s -> s.anyTodo(cures()).map(p -> s.with(ended(p, 60L * (1 + s.random.nextInt(100)))))),
+                        s -> s.anyTodo(Mutations::cures).map(p -> s.with(ended(p, 60L * (1 + s.random.nextInt(100)))))),
                 new Mutation(
                         "split wet work",
                         "WetWorkIsNotInterrupted",
@@ -136,7 +137,7 @@ final class Mutations {
                 new Mutation(
                         "begin the hands after the start",
                         "StretchesFitTheStep",
-                        s -> s.anyTodo(hasHands())
+                        s -> s.anyTodo(Mutations::hasHands)
                                 .map(p -> s.with(new PlannedStep(
                                         p.step(),
                                         p.start().minusSeconds(60),
@@ -255,7 +256,7 @@ final class Mutations {
                 new Mutation(
                         "someone is away that day",
                         "PeopleWorkInTheirHours",
-                        s -> s.anyTodo(hasHands()).map(p -> new Spoilt(awayWhile(s.work, p), s.plan))),
+                        s -> s.anyTodo(Mutations::hasHands).map(p -> new Spoilt(awayWhile(s.work, p), s.plan))),
                 new Mutation(
                         "a port breaks",
                         "HoldsOfferEnoughPlaces",
@@ -300,7 +301,7 @@ final class Mutations {
     }
 
     private static Optional<Spoilt> calledAway(Scene s) {
-        return s.anyTodo(hasHands()).flatMap(p -> {
+        return s.anyTodo(Mutations::hasHands).flatMap(p -> {
             Optional<PlannedStep> other = s.anyTodo(o -> !o.step().equals(p.step())
                     && o.stretches().stream()
                             .anyMatch(x -> p.stretches().stream()
@@ -342,8 +343,7 @@ final class Mutations {
     private static Optional<Spoilt> carried(Scene s) {
         return s.any(s.work.holds().stream()
                         .filter(h -> h.candidates().size() > 1 && h.steps().size() > 1)
-                        .filter(h ->
-                                h.steps().stream().allMatch(x -> s.steps.get(x).state() == WorkStep.State.TODO))
+                        .filter(h -> h.steps().stream().allMatch(x -> s.step(x).state() == WorkStep.State.TODO))
                         .filter(h -> h.steps().stream().allMatch(x -> isPlanned(s, x)))
                         .toList())
                 .map(h -> {
@@ -370,7 +370,7 @@ final class Mutations {
                 .filter(h -> h.kind() == kind && h.steps().stream().allMatch(x -> isPlanned(s, x)))
                 .toList();
         Optional<Hold> moved = s.any(holds.stream()
-                .filter(h -> h.steps().stream().allMatch(x -> s.steps.get(x).state() == WorkStep.State.TODO))
+                .filter(h -> h.steps().stream().allMatch(x -> s.step(x).state() == WorkStep.State.TODO))
                 .toList());
         return moved.flatMap(h -> {
             String here = ofKindIn(s, h);
@@ -426,12 +426,12 @@ final class Mutations {
         return s.plan.steps().stream().anyMatch(p -> p.step().equals(step));
     }
 
-    private static Predicate<PlannedStep> hasHands() {
-        return p -> !p.people().isEmpty();
+    private static boolean hasHands(PlannedStep p) {
+        return !p.people().isEmpty();
     }
 
-    private static Predicate<PlannedStep> cures() {
-        return p -> p.handsEnd().isBefore(p.end());
+    private static boolean cures(PlannedStep p) {
+        return p.handsEnd().isBefore(p.end());
     }
 
     private static int leastCrew(Scene s, PlannedStep p) {

@@ -106,8 +106,8 @@ class AirfoilTest {
     @ParameterizedTest
     @ValueSource(strings = {"", "241", "2400", "2012", "0212", "26012", "23212", "21112", "03012", "naca", "241212"})
     void should_refuse_when_no_such_section_exists(String text) {
-        assertTrue(assertThrows(IllegalArgumentException.class, () -> NacaSection.of(text))
-                .getMessage()
+        assertTrue(String.valueOf(assertThrows(IllegalArgumentException.class, () -> NacaSection.of(text))
+                        .getMessage())
                 .contains("expected"));
     }
 

@@ -46,12 +46,14 @@ public final class AirframePage implements Page {
         private double all;
         private int running;
         private double massKg;
+        private double budgetedKg;
 
         private void add(Sum other) {
             done += other.done;
             all += other.all;
             running += other.running;
             massKg += other.massKg;
+            budgetedKg += other.budgetedKg;
         }
 
         private int percent() {
@@ -77,8 +79,6 @@ public final class AirframePage implements Page {
         return new AirframeView(
                 roots,
                 whole.percent() + " % of all hands-on time is done",
-                sight.format().mass(Mass.ofKilograms(whole.massKg))
-                        + " of parts, weighed where they were, else computed",
                 "Adhesive in joints, paint, wiring and fasteners are not in these masses unless they are parts. Estimates"
                         + " are replaced by weighings; the final weighing is done and signed by the authorised person.");
     }
@@ -105,7 +105,10 @@ public final class AirframePage implements Page {
                 mark(sum),
                 sum.percent(),
                 sight.format().mass(mass)
-                        + a.target().map(t -> " of " + sight.format().mass(t)).orElse(""),
+                        + a.target().map(t -> " of " + sight.format().mass(t)).orElse("")
+                        + (sum.budgetedKg > 0
+                                ? ", " + sight.format().mass(Mass.ofKilograms(sum.budgetedKg)) + " of it only budgeted"
+                                : ""),
                 bar(sight, mass, a.target(), false),
                 below);
     }
@@ -118,7 +121,9 @@ public final class AirframePage implements Page {
                 Optional<PartResult> result = sight.result().part(p.id());
                 Mass mass = result.map(PartResult::best).orElse(Mass.ofKilograms(0));
                 own.massKg = mass.kilograms();
-                boolean weighed = result.flatMap(PartResult::weighed).isPresent();
+                PartResult.MassBasis basis = result.map(PartResult::basis).orElse(PartResult.MassBasis.BUDGETED);
+                boolean budgeted = basis == PartResult.MassBasis.BUDGETED;
+                own.budgetedKg = budgeted ? own.massKg : 0;
                 Optional<Mass> target = p.target().map(t -> t.value());
                 nodes.add(new AirframeView.Node(
                         p.name(),
@@ -128,11 +133,16 @@ public final class AirframePage implements Page {
                         word(own),
                         mark(own),
                         own.percent(),
-                        sight.format().mass(mass)
-                                + (weighed ? " weighed" : " computed")
-                                + target.map(t -> " of " + sight.format().mass(t))
-                                        .orElse(""),
-                        bar(sight, mass, target, weighed),
+                        budgeted
+                                ? "only budgeted: "
+                                        + target.map(t -> sight.format().mass(t))
+                                                .orElse("no target")
+                                : sight.format().mass(mass)
+                                        + (basis == PartResult.MassBasis.WEIGHED ? " weighed" : " computed")
+                                        + target.map(t ->
+                                                        " of " + sight.format().mass(t))
+                                                .orElse(""),
+                        budgeted ? "" : bar(sight, mass, target, basis == PartResult.MassBasis.WEIGHED),
                         List.of()));
                 sum.add(own);
             }

@@ -7,10 +7,9 @@ import java.util.List;
  *
  * @param roots the tree
  * @param done share of hands-on time that is done, in words
- * @param mass mass so far known, in words
  * @param note what the mass leaves out
  */
-public record AirframeView(List<Node> roots, String done, String mass, String note) {
+public record AirframeView(List<Node> roots, String done, String note) {
     /** Copies the list. */
     public AirframeView {
         roots = List.copyOf(roots);

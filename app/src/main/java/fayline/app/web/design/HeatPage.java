@@ -95,6 +95,7 @@ public final class HeatPage implements Page {
         return new HeatView(
                 made.id(),
                 made.name(),
+                sight.madeLink(made.id()),
                 visit.query("peak"),
                 visit.query("ramp"),
                 visit.query("hold"),

@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param id the part
  * @param name its name
+ * @param back the part's or joint's own page
  * @param peak the peak as typed
  * @param ramp kelvins per hour as typed
  * @param hold the hold as typed
@@ -18,6 +19,7 @@ import java.util.List;
 public record HeatView(
         String id,
         String name,
+        String back,
         String peak,
         String ramp,
         String hold,

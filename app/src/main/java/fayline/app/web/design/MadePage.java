@@ -78,14 +78,19 @@ public final class MadePage implements Page {
         result.ifPresent(r -> {
             facts.add(new MadeView.Fact("Area", sight.format().area(r.area()), ""));
             facts.add(new MadeView.Fact("Edge", sight.format().length(r.edge()), ""));
-            facts.add(new MadeView.Fact("Mass as made, computed", sight.format().mass(r.asMade()), ""));
+            facts.add(
+                    r.asMade().kilograms() > 0
+                            ? new MadeView.Fact(
+                                    "Mass as made, computed", sight.format().mass(r.asMade()), "")
+                            : new MadeView.Fact("Mass", "not computed: it has no zones; weigh it", ""));
             r.weighed().ifPresent(w -> facts.add(new MadeView.Fact("Weighed", w.asTyped(), "")));
             r.target().ifPresent(t -> facts.add(new MadeView.Fact("Target", t.asTyped(), "")));
             facts.add(new MadeView.Fact(
                     "Hands", minutes(sight, r.personMinutes()) + " person-time at the least crew", ""));
             facts.add(new MadeView.Fact("Cost of what is drawn", money(sight, r.cost()), ""));
         });
-        String bar = result.flatMap(r -> r.target()
+        String bar = result.filter(r -> r.basis() != PartResult.MassBasis.BUDGETED)
+                .flatMap(r -> r.target()
                         .filter(t -> t.value().kilograms() > 0)
                         .map(t -> SvgRenderer.forScreen()
                                 .render(MassBar.of(
@@ -115,6 +120,7 @@ public final class MadePage implements Page {
         List<MadeView.Fact> facts = new ArrayList<>();
         facts.add(new MadeView.Fact("In", assembly(sight, j.in()), "/airframe"));
         j.between().forEach(p -> facts.add(new MadeView.Fact("Joins", sight.madeName(p), sight.madeLink(p))));
+        facts.add(new MadeView.Fact("Heat", "May it be heated?", "/heat/" + j.id()));
         facts.add(new MadeView.Fact("Adhesive", sight.stuffName(j.adhesive()), ""));
         facts.add(new MadeView.Fact("Length", sight.format().length(j.length()), ""));
         facts.add(new MadeView.Fact("Overlap", sight.format().length(j.width()), ""));

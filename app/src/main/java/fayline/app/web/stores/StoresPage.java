@@ -48,7 +48,7 @@ public final class StoresPage implements Page {
                 WeekNeeds.of(sight.result(), sight.plan(), sight.view().zone()).stream()
                         .map(w -> week(sight, w))
                         .toList(),
-                stores.findings().stream()
+                stores.notices().stream()
                         .map(Finding::sentence)
                         .map(sight::named)
                         .toList());

@@ -46,7 +46,7 @@ public final class ChainSchedule {
         List<Block> blocks = Blocks.of(net, alive);
         Optional<Run> best = Optional.empty();
         for (Priority p : priorities(net, blocks)) {
-            Run run = new Run(net, blocks, p.of(), p.waitPerHands(), lacking).go();
+            Run run = new Run(net, blocks, p.of, p.waitPerHands, lacking).go();
             if (best.isEmpty() || run.cost() < best.get().cost() - 1e-6) {
                 best = Optional.of(run);
             }
@@ -54,7 +54,16 @@ public final class ChainSchedule {
         return plan(net, best.orElseThrow());
     }
 
-    private record Priority(double[] of, double waitPerHands) {}
+    /** An order of the blocks, the highest first, and what waiting is worth. */
+    private static final class Priority {
+        private final double[] of;
+        private final double waitPerHands;
+
+        private Priority(double[] of, double waitPerHands) {
+            this.of = of;
+            this.waitPerHands = waitPerHands;
+        }
+    }
 
     private static List<Priority> priorities(Net net, List<Block> blocks) {
         double[] tails = Blocks.tails(net);

@@ -149,19 +149,33 @@ final class Scene {
     }
 
     /** A state to come back to. */
-    record Mark(int board, int[] starts, int[] ends, int[] left, List<List<Integer>> places) {}
+    static final class Mark {
+        private final int board;
+        private final int[] starts;
+        private final int[] ends;
+        private final int[] left;
+        private final List<List<Integer>> places;
+
+        private Mark(Scene scene) {
+            board = scene.board.mark();
+            starts = scene.starts.clone();
+            ends = scene.ends.clone();
+            left = scene.left.clone();
+            places = List.copyOf(scene.places);
+        }
+    }
 
     Mark mark() {
-        return new Mark(board.mark(), starts.clone(), ends.clone(), left.clone(), List.copyOf(places));
+        return new Mark(this);
     }
 
     void backTo(Mark mark, Iterable<Integer> tasks) {
-        board.backTo(mark.board());
-        System.arraycopy(mark.starts(), 0, starts, 0, starts.length);
-        System.arraycopy(mark.ends(), 0, ends, 0, ends.length);
-        System.arraycopy(mark.left(), 0, left, 0, left.length);
+        board.backTo(mark.board);
+        System.arraycopy(mark.starts, 0, starts, 0, starts.length);
+        System.arraycopy(mark.ends, 0, ends, 0, ends.length);
+        System.arraycopy(mark.left, 0, left, 0, left.length);
         for (int i = 0; i < places.size(); i++) {
-            places.set(i, mark.places().get(i));
+            places.set(i, mark.places.get(i));
         }
         for (int t : tasks) {
             placed[t] = null;

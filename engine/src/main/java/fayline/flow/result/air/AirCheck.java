@@ -58,9 +58,8 @@ public final class AirCheck {
                     Severity.CAUTION,
                     "air",
                     last.map(r -> "The air was last read "
-                                    + new QuantityFormat(definition.facts().units())
-                                            .span(TimeSpan.ofSeconds(Duration.between(r.at(), now)
-                                                    .toSeconds()))
+                                    + new QuantityFormat(definition.facts().units()).span(TimeSpan.ofSeconds((double)
+                                            Duration.between(r.at(), now).toSeconds()))
                                     + " ago: read air, humidity and the coldest surface again before wet work.")
                             .orElse("The air was never read; what is shown is only expected. Read it before wet work."),
                     "common practice, no source"));

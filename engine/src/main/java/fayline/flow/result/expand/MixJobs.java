@@ -107,7 +107,7 @@ final class MixJobs {
         days.sort(Comparator.reverseOrder());
         return days.size() < people
                 ? Optional.empty()
-                : Optional.of(TimeSpan.ofSeconds(days.get(people - 1).toSeconds()));
+                : Optional.of(TimeSpan.ofSeconds((double) days.get(people - 1).toSeconds()));
     }
 
     private BatchPlan.Prices prices(MakeNode node, RecipeStep step, Shape shape, Optional<RecipeStep> bag) {

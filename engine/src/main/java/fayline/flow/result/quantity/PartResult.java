@@ -52,6 +52,24 @@ public record PartResult(
         findings = List.copyOf(findings);
     }
 
+    /** What the mass to reckon with rests on. */
+    public enum MassBasis {
+        /** It was weighed. */
+        WEIGHED,
+        /** It follows from zones and plies. */
+        COMPUTED,
+        /** Nothing is known but what it should be: a budget, not a figure of the part. */
+        BUDGETED
+    }
+
+    /** What {@link #best()} rests on. */
+    public MassBasis basis() {
+        if (weighed.isPresent()) {
+            return MassBasis.WEIGHED;
+        }
+        return asMade.kilograms() > 0 ? MassBasis.COMPUTED : MassBasis.BUDGETED;
+    }
+
     /** The mass to reckon with: weighed where it was weighed, else as computed, else (nothing computed) the target. */
     public Mass best() {
         return weighed.map(Entered::value)

@@ -131,7 +131,7 @@ public final class RunningClocks {
                 at,
                 reached,
                 at.map(t -> TimeSpan.ofSeconds(
-                        Math.max(0, Duration.between(state.now(), t).toSeconds()))),
+                        Math.max(0, (double) Duration.between(state.now(), t).toSeconds()))),
                 measured,
                 why(system, cured, from, law, at, age, warmer, measured));
     }

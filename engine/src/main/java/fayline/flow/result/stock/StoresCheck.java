@@ -87,8 +87,9 @@ public final class StoresCheck {
         shortages.sort(Comparator.comparing((Shortage s) -> s.by().orElse(Instant.MAX))
                 .thenComparing(Shortage::of)
                 .thenComparing(Shortage::component));
+        List<Finding> notices = List.copyOf(findings);
         shortages.forEach(s -> findings.add(sentence(s)));
-        return new StoresResult(items, shortages, findings);
+        return new StoresResult(items, shortages, findings, notices);
     }
 
     /** Things in the stores that nothing needs. */

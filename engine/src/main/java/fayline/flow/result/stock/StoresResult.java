@@ -12,14 +12,16 @@ import java.util.Optional;
  *
  * @param items each thing that is needed or held
  * @param shortages what runs out, soonest first
- * @param findings the same as sentences, and lots that are or will be out of date
+ * @param findings the shortages as sentences, and all notices
+ * @param notices what else is to be said: lots out of date, amounts that cannot be compared
  */
-public record StoresResult(List<Item> items, List<Shortage> shortages, List<Finding> findings) {
+public record StoresResult(List<Item> items, List<Shortage> shortages, List<Finding> findings, List<Finding> notices) {
     /** Copies the lists. */
     public StoresResult {
         items = List.copyOf(items);
         shortages = List.copyOf(shortages);
         findings = List.copyOf(findings);
+        notices = List.copyOf(notices);
     }
 
     /**
