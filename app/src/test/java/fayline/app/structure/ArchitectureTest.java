@@ -42,6 +42,7 @@ class ArchitectureTest {
     private static final String[] ENGINE = {"fayline.basis..", "fayline.method..", "fayline.flow.."};
     private static final List<String> BASIS = List.of("finding", "units", "geometry", "numeric");
     private static final List<String> METHOD = List.of(
+            "uncertainty",
             "material",
             "laminate",
             "cure",
