@@ -15,6 +15,7 @@ public final class StandardNormal {
     private static final double ROOT_HALF = Math.sqrt(0.5);
     private static final double PEAK = 1 / Math.sqrt(2 * Math.PI);
     private static final double[] BELOW = table();
+    private static final double[] DENSITY = densities();
 
     private StandardNormal() {}
 
@@ -22,6 +23,14 @@ public final class StandardNormal {
         double[] t = new double[(int) (2 * FAR * PER_UNIT) + 1];
         for (int k = 0; k < t.length; k++) {
             t[k] = slow(at(k));
+        }
+        return t;
+    }
+
+    private static double[] densities() {
+        double[] t = new double[BELOW.length];
+        for (int k = 0; k < t.length; k++) {
+            t[k] = density(at(k));
         }
         return t;
     }
@@ -58,7 +67,7 @@ public final class StandardNormal {
         double h5 = x * h4 - 4 * h3;
         double h6 = x * h5 - 5 * h4;
         double series = d * (1 - d / 2 * (x - d / 3 * (h2 - d / 4 * (h3 - d / 5 * (h4 - d / 6 * (h5 - d / 7 * h6))))));
-        return BELOW[k] + density(x) * series;
+        return BELOW[k] + DENSITY[k] * series;
     }
 
     /** The probability of a value above z; keeps its digits far out. */
@@ -86,13 +95,6 @@ public final class StandardNormal {
         if (!(probability > 0 && probability < 1)) {
             throw new IllegalArgumentException("no quantile of probability " + probability);
         }
-        if (probability > 0.5) {
-            return -quantile(1 - probability);
-        }
-        double z = -Erf.erfcInv(2 * probability) / ROOT_HALF;
-        // One Newton step takes out what the inverse leaves.
-        double p = below(z);
-        double slope = density(z);
-        return slope > 0 ? z - (p - probability) / slope : z;
+        return -Erf.erfcInv(2 * probability) / ROOT_HALF;
     }
 }

@@ -74,12 +74,12 @@ class ChanceNumbersTest {
 
     @Test
     void should_average_better_than_random_when_points_are_even() {
-        EvenPoints points = new EvenPoints(5, 7, 0);
+        int n = 4096;
+        EvenPoints.Shift points = EvenPoints.of(5, n).shift(7, 0);
         double[] x = new double[5];
         double sum = 0;
-        int n = 4096;
         for (int k = 0; k < n; k++) {
-            points.next(x);
+            points.point(k, x);
             double product = 1;
             for (double v : x) {
                 assertTrue(v > 0 && v < 1);
