@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Reads the JSON cells of the check tables: objects, lists, numbers, texts, true and false. */
+/** Reads the JSON cells of the check tables: objects, lists, numbers, texts, true and false; null is an empty object. */
 final class MiniJson {
     private final String text;
     private int at;
@@ -39,7 +39,7 @@ final class MiniJson {
         if (word.equals("true") || word.equals("false")) {
             return Boolean.parseBoolean(word);
         }
-        return Double.valueOf(word);
+        return word.equals("null") ? Map.of() : Double.valueOf(word);
     }
 
     private Map<String, Object> members() {
