@@ -1,0 +1,147 @@
+package fayline.method.fitup.reading;
+
+import fayline.basis.numeric.DenseMatrix;
+import fayline.method.fitup.FitRow;
+import fayline.method.fitup.Spot;
+import fayline.method.fitup.Station;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Looks for readings that do not agree with the rest. Against the stations beside it on the same edge: the distance from the
+ * straight line between them, where it is largest, beyond max(0.3 mm, 3 u, six times the usual such distance). Against the best rigid
+ * move of the part: the residual with the station itself left out of the fit, beyond max(0.3 mm, 3 u) and three times its own standard
+ * error; for this seven stations are needed. Rules of this project (common practice, no source). Nothing is dropped.
+ */
+public final class SuspectReadingsCalculator {
+    private static final double LEAST_MM = 0.3;
+    private static final double DEVIATIONS = 3;
+    private static final double USUAL = 6;
+    private static final int LEAST_ROWS = 7;
+    private static final double RANK = 1e-6;
+
+    private SuspectReadingsCalculator() {}
+
+    /** Answers the question: the suspects in the order of the rows, a station at most once by each rule. */
+    public static List<Suspect> calculate(SuspectReadings asked) {
+        List<Suspect> all = new ArrayList<>(besideNeighbours(asked));
+        all.addAll(besideFit(asked));
+        return List.copyOf(all);
+    }
+
+    private static List<Suspect> besideNeighbours(SuspectReadings asked) {
+        List<FitRow> rows = asked.rows();
+        int n = rows.size();
+        double[] off = new double[n];
+        Arrays.fill(off, Double.NaN);
+        for (int i = 1; i < n - 1; i++) {
+            FitRow a = rows.get(i - 1);
+            FitRow b = rows.get(i);
+            FitRow c = rows.get(i + 1);
+            if (!b.edge().isEmpty() && a.edge().equals(b.edge()) && c.edge().equals(b.edge())) {
+                double before = a.station().at().distanceMm(b.station().at());
+                double after = b.station().at().distanceMm(c.station().at());
+                if (before + after > 0) {
+                    double share = before / (before + after);
+                    off[i] = deviation(b) - (1 - share) * deviation(a) - share * deviation(c);
+                }
+            }
+        }
+        double[] known = Arrays.stream(off)
+                .filter(v -> !Double.isNaN(v))
+                .map(Math::abs)
+                .sorted()
+                .toArray();
+        double usual = known.length < 3 ? 0 : known[(known.length - 1) / 2];
+        List<Suspect> found = new ArrayList<>();
+        for (int i = 1; i < n - 1; i++) {
+            double limit = Math.max(
+                    Math.max(LEAST_MM, DEVIATIONS * asked.deviationsMm().get(i)), USUAL * usual);
+            boolean largest = !(Math.abs(off[i - 1]) > Math.abs(off[i])) && !(Math.abs(off[i + 1]) >= Math.abs(off[i]));
+            if (Math.abs(off[i]) > limit && largest) {
+                found.add(suspect(rows.get(i), Suspect.Against.NEIGHBOURS, off[i], limit, "the stations beside it"));
+            }
+        }
+        return found;
+    }
+
+    private static List<Suspect> besideFit(SuspectReadings asked) {
+        List<FitRow> rows = asked.rows();
+        int n = rows.size();
+        if (n < LEAST_ROWS) {
+            return List.of();
+        }
+        DenseMatrix.Singular svd = rows(rows).svd();
+        int rank = svd.rank(RANK);
+        double[] leverage = new double[n];
+        double[] residual = new double[n];
+        double squares = 0;
+        for (int i = 0; i < n; i++) {
+            residual[i] = deviation(rows.get(i));
+            for (int k = 0; k < rank; k++) {
+                double along = 0;
+                for (int j = 0; j < n; j++) {
+                    along += svd.u().get(j, k) * deviation(rows.get(j));
+                }
+                residual[i] -= svd.u().get(i, k) * along;
+                leverage[i] += svd.u().get(i, k) * svd.u().get(i, k);
+            }
+            squares += residual[i] * residual[i];
+        }
+        List<Suspect> found = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            double open = 1 - leverage[i];
+            if (open < 1e-9) {
+                continue;
+            }
+            double without = residual[i] / open;
+            double others = Math.max(0, squares - residual[i] * residual[i] / open) / (n - rank - 1);
+            double limit = Math.max(LEAST_MM, DEVIATIONS * asked.deviationsMm().get(i));
+            double standardError = Math.sqrt(others / open);
+            if (Math.abs(without) > limit && Math.abs(without) > DEVIATIONS * standardError) {
+                found.add(suspect(
+                        rows.get(i),
+                        Suspect.Against.BEST_FIT,
+                        without,
+                        Math.max(limit, DEVIATIONS * standardError),
+                        "all other stations after the best move"));
+            }
+        }
+        return found;
+    }
+
+    private static DenseMatrix rows(List<FitRow> rows) {
+        Spot middle = Station.middle(rows.stream().map(FitRow::station).toList());
+        double length = Math.sqrt(rows.stream()
+                .mapToDouble(r -> Math.pow(r.station().at().distanceMm(middle), 2))
+                .average()
+                .orElseThrow());
+        return DenseMatrix.of(rows.stream()
+                .map(r -> new double[] {
+                    r.station().nx(), r.station().ny(), r.station().leverMm(middle) / (length > 0 ? length : 1)
+                })
+                .toArray(double[][]::new));
+    }
+
+    private static double deviation(FitRow row) {
+        return row.gapMm() - row.nominalMm();
+    }
+
+    private static Suspect suspect(FitRow row, Suspect.Against against, double off, double limit, String words) {
+        String id = row.station().id();
+        return new Suspect(
+                id,
+                against,
+                off,
+                limit,
+                String.format(
+                        Locale.ROOT,
+                        "Station %s reads %.1f mm %s than %s would have it. Read it again; it counts until then.",
+                        id,
+                        Math.abs(off),
+                        off > 0 ? "more" : "less",
+                        words));
+    }
+}

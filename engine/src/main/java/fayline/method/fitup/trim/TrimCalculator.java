@@ -1,0 +1,159 @@
+package fayline.method.fitup.trim;
+
+import fayline.basis.finding.Finding;
+import fayline.basis.finding.Severity;
+import fayline.method.fitup.Move;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Least trim and its move together: minimise the sum of tributary length times depth with every gap inside its limits, depths
+ * within what may come off, fair along an edge, and the move within its limits. Then by turns fewest edges, shallowest deepest
+ * cut, shortest move. Where the turn is large the rows are taken again at the move found, five times at most. Where no cut helps, what
+ * would: cutting where it is not allowed, or adding material.
+ */
+public final class TrimCalculator {
+    private static final double RELINEARISE_MM = 0.02;
+    private static final int MOST_PASSES = 5;
+    private static final double SAME_MM = 1e-4;
+    private static final double SAME_RAD = Math.toRadians(1e-5);
+    private static final double FARTHEST_MM = 10;
+    private static final double FARTHEST_RAD = Math.toRadians(2);
+    private static final String SOURCE = "[boyd-vandenberghe2004]";
+
+    private TrimCalculator() {}
+
+    /** Answers the question. */
+    public static TrimResult calculate(TrimQuestion question) {
+        List<Finding> findings = new ArrayList<>();
+        guards(question, findings);
+        Optional<TrimResult.Cut> cut = cut(question);
+        if (cut.isPresent()) {
+            Move m = cut.get().move();
+            boolean far = m.shiftMm() > FARTHEST_MM || Math.abs(m.turnRad()) > FARTHEST_RAD;
+            findings.add(far ? far() : fits(cut.get()));
+            return new TrimResult(
+                    far ? TrimStatus.MOVE_TOO_LARGE : TrimStatus.OK, cut, Optional.empty(), Optional.empty(), findings);
+        }
+        Optional<TrimResult.Cut> free = cut(question.unbounded());
+        Optional<TrimResult.BuildUp> added = BuildUpStages.solve(question);
+        findings.add(new Finding(Severity.STOP, "trim", why(free, added), SOURCE));
+        return new TrimResult(TrimStatus.INFEASIBLE, Optional.empty(), free, added, findings);
+    }
+
+    /**
+     * What to add, and what then still to cut, where cutting alone may not do: least area added first.
+     *
+     * @return empty where even that does not make it fit
+     */
+    public static Optional<TrimResult.BuildUp> buildUp(TrimQuestion question) {
+        return BuildUpStages.solve(question);
+    }
+
+    private static Optional<TrimResult.Cut> cut(TrimQuestion question) {
+        MovingRows plain =
+                MovingRows.about(question.rows().stream().map(TrimRow::row).toList(), question.pivot(), Move.NONE);
+        Optional<TrimStages.Won> won = new TrimStages(question, plain).solve();
+        if (won.isEmpty()) {
+            return Optional.empty();
+        }
+        double first = apart(plain, won.get().move(), question.rows().size());
+        if (first > RELINEARISE_MM) {
+            for (int pass = 0; pass < MOST_PASSES; pass++) {
+                Move before = won.get().move();
+                Optional<TrimStages.Won> again = new TrimStages(question, plain.about(before)).solve();
+                if (again.isEmpty()) {
+                    return Optional.empty();
+                }
+                won = again;
+                if (same(before, again.get().move())) {
+                    break;
+                }
+            }
+        }
+        TrimStages.Won w = won.get();
+        List<Double> gaps = new ArrayList<>();
+        for (int i = 0; i < question.rows().size(); i++) {
+            gaps.add(plain.exact(i, w.move()) + w.depthsMm().get(i));
+        }
+        return Optional.of(new TrimResult.Cut(w.areaMm2(), w.unique(), w.depthsMm(), w.edges(), w.move(), gaps, first));
+    }
+
+    private static double apart(MovingRows rows, Move move, int n) {
+        double worst = 0;
+        for (int i = 0; i < n; i++) {
+            worst = Math.max(worst, Math.abs(rows.linear(i, move) - rows.exact(i, move)));
+        }
+        return worst;
+    }
+
+    private static boolean same(Move a, Move b) {
+        return Math.hypot(a.dxMm() - b.dxMm(), a.dyMm() - b.dyMm()) < SAME_MM
+                && Math.abs(a.turnRad() - b.turnRad()) < SAME_RAD;
+    }
+
+    private static void guards(TrimQuestion question, List<Finding> findings) {
+        TrimModel m = new TrimModel(
+                question,
+                MovingRows.about(question.rows().stream().map(TrimRow::row).toList(), question.pivot(), Move.NONE),
+                Set.of(),
+                false);
+        for (int i = 0; i < question.rows().size(); i++) {
+            if (m.guardCut(i)) {
+                String id = question.rows().get(i).row().station().id();
+                findings.add(new Finding(
+                        Severity.CAUTION,
+                        id,
+                        "Station " + id
+                                + " is read too coarsely for its tolerance: aimed at the middle. Read it finer.",
+                        SOURCE));
+            }
+        }
+    }
+
+    private static Finding far() {
+        return new Finding(
+                Severity.STOP,
+                "trim",
+                "It fits only more than 10 mm or 2 degrees from where it lies. Set the part right and read again.",
+                "common practice, no source");
+    }
+
+    private static Finding fits(TrimResult.Cut cut) {
+        return new Finding(
+                Severity.NOTE,
+                "trim",
+                cut.edges().isEmpty()
+                        ? "No trim is needed: moving it is enough."
+                        : String.format(
+                                Locale.ROOT,
+                                "%.0f mm² in all, %s; at the deepest %.2f mm.",
+                                cut.areaMm2(),
+                                edges(cut.edges()),
+                                cut.deepestMm()),
+                SOURCE);
+    }
+
+    private static String edges(List<String> edges) {
+        return edges.size() == 1 ? edges.get(0) + " edge only" : String.join(" and ", edges) + " edges";
+    }
+
+    private static String why(Optional<TrimResult.Cut> free, Optional<TrimResult.BuildUp> added) {
+        if (free.isPresent()) {
+            return String.format(
+                    Locale.ROOT,
+                    "What may be cut is not enough. With every edge free it would take %.0f mm² off: %s.",
+                    free.get().areaMm2(),
+                    edges(free.get().edges()));
+        }
+        return added.map(b -> String.format(
+                        Locale.ROOT,
+                        "Trimming cannot make a gap smaller: the opening is too large. Add %.0f mm², at the most %.2f mm.",
+                        b.areaMm2(),
+                        b.heightsMm().stream().mapToDouble(h -> h).max().orElse(0)))
+                .orElse("No move within its limits brings every gap inside its limits, whatever is cut or added.");
+    }
+}

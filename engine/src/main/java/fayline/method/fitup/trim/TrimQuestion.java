@@ -1,0 +1,54 @@
+package fayline.method.fitup.trim;
+
+import fayline.method.fitup.MoveLimits;
+import fayline.method.fitup.Spot;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What to take off so that the part fits.
+ *
+ * @param rows at least one, ids differ
+ * @param pairs stations side by side; ids of rows
+ * @param pivot pivot of the move
+ * @param limits how far the part may be moved
+ * @param rules what may be cut
+ */
+public record TrimQuestion(
+        List<TrimRow> rows, List<NeighbourPair> pairs, Spot pivot, MoveLimits limits, TrimRules rules) {
+    /**
+     * Copies the lists.
+     *
+     * @throws IllegalArgumentException if there is no row, an id stands twice, or a pair names no row
+     */
+    public TrimQuestion {
+        rows = List.copyOf(rows);
+        pairs = List.copyOf(pairs);
+        if (rows.isEmpty()) {
+            throw new IllegalArgumentException("no stations to trim at");
+        }
+        Set<String> ids = new HashSet<>();
+        for (TrimRow r : rows) {
+            if (!ids.add(r.row().station().id())) {
+                throw new IllegalArgumentException(
+                        "station " + r.row().station().id() + " stands twice");
+            }
+        }
+        for (NeighbourPair p : pairs) {
+            if (!ids.contains(p.one()) || !ids.contains(p.other())) {
+                throw new IllegalArgumentException("no such pair of stations: " + p.one() + " and " + p.other());
+            }
+        }
+    }
+
+    /** The same question with every edge free to cut to any depth. */
+    TrimQuestion unbounded() {
+        List<TrimRow> free = rows.stream()
+                .map(r -> new TrimRow(r.row(), r.tributaryMm(), Double.POSITIVE_INFINITY, r.deviationMm()))
+                .toList();
+        List<String> all = rows.stream().map(r -> r.row().edge()).distinct().toList();
+        return new TrimQuestion(
+                free, pairs, pivot, limits, new TrimRules(all, rules.slope(), rules.guard(), rules.goal()));
+    }
+}
