@@ -6,11 +6,13 @@ import java.util.List;
 
 /**
  * The triangular factors of a symmetric matrix without negative eigenvalues, L · D · Lᵀ, with one step of refinement on
- * solving. Where the matrix lets something move without resistance (a pivot below 1e-12 of its diagonal), it says what
- * moves, and holds that unknown at zero.
+ * solving. Where the matrix lets something move without resistance, it says what moves, and holds that unknown at zero. A small
+ * pivot alone does not tell, since it carries the rounding of a long chain; the motion that belongs to it does: its energy is
+ * below 1e-15 of what its unknowns would take one by one.
  */
 public final class ProfileFactor {
-    private static final double NO_RESISTANCE = 1e-12;
+    private static final double SUSPECT_PIVOT = 1e-6;
+    private static final double NO_RESISTANCE = 1e-15;
 
     private final ProfileMatrix matrix;
     private final BitSet held;
@@ -119,11 +121,25 @@ public final class ProfileFactor {
             lower[row + j] = scaled;
         }
         pivots[i] = pivot;
-        if (!(pivot > NO_RESISTANCE * diagonal)) {
-            free.add(motion(i));
-            held.set(i);
-            clear(i);
+        if (!(pivot > SUSPECT_PIVOT * diagonal)) {
+            double[] motion = motion(i);
+            if (!(resistance(motion) > NO_RESISTANCE)) {
+                free.add(motion);
+                held.set(i);
+                clear(i);
+            }
         }
+    }
+
+    private double resistance(double[] motion) {
+        double[] force = matrix.times(motion);
+        double energy = 0;
+        double alone = 0;
+        for (int k = 0; k < motion.length; k++) {
+            energy += motion[k] * force[k];
+            alone += motion[k] * motion[k] * matrix.get(k, k);
+        }
+        return energy / alone;
     }
 
     private double[] motion(int last) {

@@ -97,10 +97,8 @@ final class BeamElement {
     double bendingStrain(NodalField motion, boolean plane) {
         double[] f = endForces(motion);
         double cy = section.fibreYMm().orElse(0) / (section.eMpa() * section.izMm4());
-        double cz = plane || section.iyMm4() == 0
-                ? 0
-                : section.fibreZMm().orElse(0) / (section.eMpa() * section.iyMm4());
-        return Math.max(
-                Math.abs(f[5]) * cy + Math.abs(f[4]) * cz, Math.abs(f[11]) * cy + Math.abs(f[10]) * cz);
+        double cz =
+                plane || section.iyMm4() == 0 ? 0 : section.fibreZMm().orElse(0) / (section.eMpa() * section.iyMm4());
+        return Math.max(Math.abs(f[5]) * cy + Math.abs(f[4]) * cz, Math.abs(f[11]) * cy + Math.abs(f[10]) * cz);
     }
 }

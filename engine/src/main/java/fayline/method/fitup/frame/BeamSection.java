@@ -53,8 +53,7 @@ public record BeamSection(
     /** A section in space with entered stiffness and no known depth; see the record for the meaning. */
     public static BeamSection entered(
             double eMpa, double gMpa, double areaMm2, double iyMm4, double izMm4, double jMm4) {
-        return new BeamSection(
-                eMpa, gMpa, areaMm2, iyMm4, izMm4, jMm4, OptionalDouble.empty(), OptionalDouble.empty());
+        return new BeamSection(eMpa, gMpa, areaMm2, iyMm4, izMm4, jMm4, OptionalDouble.empty(), OptionalDouble.empty());
     }
 
     /**
@@ -142,8 +141,7 @@ public record BeamSection(
 
     /** This section with known depths, in mm from the middle to the farthest fibre. */
     public BeamSection withFibres(double yMm, double zMm) {
-        return new BeamSection(
-                eMpa, gMpa, areaMm2, iyMm4, izMm4, jMm4, OptionalDouble.of(yMm), OptionalDouble.of(zMm));
+        return new BeamSection(eMpa, gMpa, areaMm2, iyMm4, izMm4, jMm4, OptionalDouble.of(yMm), OptionalDouble.of(zMm));
     }
 
     private static void above(String name, double value, boolean zeroToo) {

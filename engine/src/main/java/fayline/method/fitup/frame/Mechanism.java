@@ -40,7 +40,8 @@ public record Mechanism(List<NodalField> motions) {
                 .allMatch(m -> Math.abs(m.rx() - one.rx()) + Math.abs(m.ry() - one.ry()) + Math.abs(m.rz() - one.rz())
                         < SAME * turn(one));
         if (oneTurn) {
-            return "it turns about " + along(new FramePoint(one.rx(), one.ry(), one.rz())) + "; " + farthest(motion, moving);
+            return "it turns about " + along(new FramePoint(one.rx(), one.ry(), one.rz())) + "; "
+                    + farthest(motion, moving);
         }
         return farthest(motion, moving);
     }

@@ -45,8 +45,7 @@ public final class NodalField {
     /** All six values of a node. */
     public NodeMotion at(int node) {
         int k = node * WAYS;
-        return new NodeMotion(
-                values[k], values[k + 1], values[k + 2], values[k + 3], values[k + 4], values[k + 5]);
+        return new NodeMotion(values[k], values[k + 1], values[k + 2], values[k + 3], values[k + 4], values[k + 5]);
     }
 
     /** The same with one value put in. */

@@ -69,9 +69,8 @@ public record BondLine(Frame part, Frame structure, List<BondSpring> bonds, Opti
         for (int node : tied()) {
             NodeMotion f = onStructure.at(node);
             double run = part.tributaryMm(node);
-            OptionalDouble line = peel.isPresent()
-                    ? OptionalDouble.of(f.shift().along(peel.get()) / run)
-                    : OptionalDouble.empty();
+            OptionalDouble line =
+                    peel.isPresent() ? OptionalDouble.of(f.shift().along(peel.get()) / run) : OptionalDouble.empty();
             all.add(new BondForce(node, node, f, run, line, OptionalDouble.empty(), false, held.contains(node)));
         }
         bonds.forEach(b -> all.add(force(b, movement)));
@@ -113,8 +112,7 @@ public record BondLine(Frame part, Frame structure, List<BondSpring> bonds, Opti
     }
 
     private Optional<Axis> opening(BondSpring bond) {
-        FramePoint arm =
-                part.nodes().get(bond.partNode()).from(part.nodes().get(bond.structureNode()));
+        FramePoint arm = part.nodes().get(bond.partNode()).from(part.nodes().get(bond.structureNode()));
         return peel.isPresent() || arm.lengthMm() < APART_MM ? peel : Optional.of(Axis.of(arm));
     }
 
@@ -125,8 +123,7 @@ public record BondLine(Frame part, Frame structure, List<BondSpring> bonds, Opti
      * @param partMovement how the part moved since
      * @param structureMovement how the structure moved
      */
-    public List<ClearanceLeft> clearances(
-            List<Clearance> gaps, NodalField partMovement, NodalField structureMovement) {
+    public List<ClearanceLeft> clearances(List<Clearance> gaps, NodalField partMovement, NodalField structureMovement) {
         return gaps.stream()
                 .map(c -> new ClearanceLeft(
                         c,

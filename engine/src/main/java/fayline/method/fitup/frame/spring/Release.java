@@ -50,8 +50,8 @@ final class Release {
         NodalField clamped = sum(shapes, position);
         NodalField movement = sum(moved, pulled);
         DenseMatrix sensitivity = sensitivity();
-        Optional<DenseMatrix> covariance = question.deviationCovariance()
-                .map(c -> sensitivity.times(c).times(sensitivity.transposed()));
+        Optional<DenseMatrix> covariance =
+                question.deviationCovariance().map(c -> sensitivity.times(c).times(sensitivity.transposed()));
         List<Watched> watched = watched(movement, clamped, sensitivity, covariance);
         BondLine line = question.bondLine();
         return new SpringBackShape(
@@ -86,12 +86,11 @@ final class Release {
         for (int j = 0; j < f.length; j++) {
             Clamp clamp = question.clamps().get(j);
             double force = 0 - f[j];
-            boolean wrong =
-                    switch (clamp.way()) {
-                        case BOTH -> false;
-                        case ALONG_ONLY -> force < 0;
-                        case AGAINST_ONLY -> force > 0;
-                    };
+            boolean wrong = switch (clamp.way()) {
+                case BOTH -> false;
+                case ALONG_ONLY -> force < 0;
+                case AGAINST_ONLY -> force > 0;
+            };
             boolean beyond = !clamp.at().freedom().isTurn()
                     && Math.abs(force) > question.limits().handN();
             forces.add(new ClampForce(clamp, force, beyond, wrong));

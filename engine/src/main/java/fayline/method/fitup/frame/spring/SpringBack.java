@@ -58,20 +58,20 @@ public record SpringBack(
         int n = clamps.size();
         deviationCovariance.ifPresent(c -> {
             if (c.rows() != n || c.cols() != n) {
-                throw new IllegalArgumentException("the covariance is " + c.rows() + " by " + c.cols() + ", there are "
-                        + n + " clamps");
+                throw new IllegalArgumentException(
+                        "the covariance is " + c.rows() + " by " + c.cols() + ", there are " + n + " clamps");
             }
         });
         for (Clamp c : clamps) {
             if (!part.carries(c.at().node())) {
-                throw new IllegalArgumentException("clamp " + c.id() + " is at node " + c.at().node()
-                        + ", where the part has no beam");
+                throw new IllegalArgumentException(
+                        "clamp " + c.id() + " is at node " + c.at().node() + ", where the part has no beam");
             }
         }
         for (Watch w : watches) {
             if (!part.carries(w.at().node()) && !structure.carries(w.at().node())) {
-                throw new IllegalArgumentException("watch " + w.id() + " is at node " + w.at().node()
-                        + ", where nothing has a beam");
+                throw new IllegalArgumentException(
+                        "watch " + w.id() + " is at node " + w.at().node() + ", where nothing has a beam");
             }
         }
         for (BondSpring b : bonds) {
@@ -109,22 +109,52 @@ public record SpringBack(
     /** This question with the covariance of the deviations. */
     public SpringBack withCovariance(DenseMatrix covariance) {
         return new SpringBack(
-                part, structure, bonds, partSupports, assemblySupports, clamps, watches, Optional.of(covariance), peel,
-                clearances, limits, creeps);
+                part,
+                structure,
+                bonds,
+                partSupports,
+                assemblySupports,
+                clamps,
+                watches,
+                Optional.of(covariance),
+                peel,
+                clearances,
+                limits,
+                creeps);
     }
 
     /** This question with a way in which the bond is pulled open, gaps beside it, and whether the part creeps. */
     public SpringBack withBondLine(Axis opening, List<Clearance> gaps, boolean partCreeps) {
         return new SpringBack(
-                part, structure, bonds, partSupports, assemblySupports, clamps, watches, deviationCovariance,
-                Optional.of(opening), gaps, limits, partCreeps);
+                part,
+                structure,
+                bonds,
+                partSupports,
+                assemblySupports,
+                clamps,
+                watches,
+                deviationCovariance,
+                Optional.of(opening),
+                gaps,
+                limits,
+                partCreeps);
     }
 
     /** This question with other clamps. */
     public SpringBack withClamps(List<Clamp> others) {
         return new SpringBack(
-                part, structure, bonds, partSupports, assemblySupports, others, watches, deviationCovariance, peel,
-                clearances, limits, creeps);
+                part,
+                structure,
+                bonds,
+                partSupports,
+                assemblySupports,
+                others,
+                watches,
+                deviationCovariance,
+                peel,
+                clearances,
+                limits,
+                creeps);
     }
 
     /** The bond between the two. */

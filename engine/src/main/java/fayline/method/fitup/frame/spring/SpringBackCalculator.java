@@ -40,7 +40,8 @@ public final class SpringBackCalculator {
         }
         for (Clamp clamp : question.clamps()) {
             if (!part.has(clamp.at())) {
-                throw new IllegalArgumentException("clamp " + clamp.id() + ": nothing moves at " + clamp.at().words());
+                throw new IllegalArgumentException("clamp " + clamp.id() + ": nothing moves at "
+                        + clamp.at().words());
             }
             if (question.partSupports().contains(clamp.at())) {
                 findings.add(new Finding(
@@ -56,13 +57,19 @@ public final class SpringBackCalculator {
         }
         Influence influence = new Influence(fixture, question.part().nodes().size(), question.clamps());
         if (influence.dependent()) {
-            findings.add(alike(influence, Severity.STOP, "hold one and the same motion: their forces cannot be told."
-                    + " Take one away or set them apart."));
+            findings.add(alike(
+                    influence,
+                    Severity.STOP,
+                    "hold one and the same motion: their forces cannot be told."
+                            + " Take one away or set them apart."));
             return refused(SpringBackResult.Status.CLAMPS_NOT_INDEPENDENT, Optional.empty(), findings);
         }
         if (influence.nearlyDependent()) {
-            findings.add(alike(influence, Severity.CAUTION, "hold nearly the same motion: small errors of the readings make"
-                    + " large forces. Set them apart."));
+            findings.add(alike(
+                    influence,
+                    Severity.CAUTION,
+                    "hold nearly the same motion: small errors of the readings make"
+                            + " large forces. Set them apart."));
         }
         DenseMatrix kc = influence.stiffness();
         List<NodalField> shapes = influence.shapes(kc);
@@ -82,14 +89,20 @@ public final class SpringBackCalculator {
     private static void say(Mechanism mechanism, String what, List<Finding> findings) {
         for (String words : mechanism.words()) {
             findings.add(new Finding(
-                    Severity.STOP, "supports", "MECHANISM: nothing holds " + what + ": " + words + ". Hold it.", SOURCE));
+                    Severity.STOP,
+                    "supports",
+                    "MECHANISM: nothing holds " + what + ": " + words + ". Hold it.",
+                    SOURCE));
         }
     }
 
     private static Finding alike(Influence influence, Severity severity, String rest) {
         List<Clamp> two = influence.mostAlike();
         return new Finding(
-                severity, "clamps", "Clamps " + two.get(0).id() + " and " + two.get(1).id() + " " + rest, SOURCE);
+                severity,
+                "clamps",
+                "Clamps " + two.get(0).id() + " and " + two.get(1).id() + " " + rest,
+                SOURCE);
     }
 
     private static SpringBackResult refused(

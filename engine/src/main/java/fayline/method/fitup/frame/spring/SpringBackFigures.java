@@ -35,7 +35,8 @@ final class SpringBackFigures {
                     "Shift of " + w.watch().id() + " after release",
                     number(w.shiftMm(), turn)
                             + (w.stdMm().isPresent()
-                                    ? " with a standard deviation of " + number(w.stdMm().getAsDouble(), turn)
+                                    ? " with a standard deviation of "
+                                            + number(w.stdMm().getAsDouble(), turn)
                                     : ""),
                     "K_assembly^-1 K_part u0, u0 the shape of least energy through the deviations",
                     deviations,

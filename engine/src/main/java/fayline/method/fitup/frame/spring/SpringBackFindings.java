@@ -97,11 +97,7 @@ final class SpringBackFindings {
 
     private void bond() {
         if (shape.bonds().isEmpty()) {
-            add(
-                    Severity.STOP,
-                    "bond",
-                    "Nothing joins the part to the structure: share a node or give a bond.",
-                    METHOD);
+            add(Severity.STOP, "bond", "Nothing joins the part to the structure: share a node or give a bond.", METHOD);
         }
         for (BondForce b : shape.bonds()) {
             String where = "between node " + b.partNode() + " and node " + b.structureNode();

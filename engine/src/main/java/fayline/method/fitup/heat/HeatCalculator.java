@@ -1,0 +1,212 @@
+package fayline.method.fitup.heat;
+
+import fayline.basis.finding.Figure;
+import fayline.basis.finding.Finding;
+import fayline.basis.finding.Severity;
+import fayline.method.fitup.Spot;
+import fayline.method.fitup.Station;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+
+/**
+ * Free expansion of part and surround about their common anchor: g(T) = g + n · (u_surround(p + g n) − u_part(p)) with
+ * u = diag(α)(· − anchor)ΔT. It is linear in temperature, so the temperature of touching is in closed form. Geometry; the
+ * coefficients are the caller's.
+ */
+public final class HeatCalculator {
+    private static final String SOURCE = "free expansion about the anchor";
+    private static final double COLDEST = -273.15;
+    private static final double HOTTEST = 1_000;
+    private static final double DARK = 1.4;
+    private static final double FAR_OFF_K = 2;
+    private static final double ROUNDING_MM = 1e-9;
+
+    private HeatCalculator() {}
+
+    /** Answers the question. */
+    public static HeatResult calculate(Heat heat) {
+        List<StationHeat> stations =
+                heat.rows().stream().map(r -> station(heat, r)).toList();
+        List<TemperatureHeat> temperatures = IntStream.range(
+                        0, heat.temperaturesDegC().size())
+                .mapToObj(k -> temperature(heat, stations, k))
+                .toList();
+        List<Finding> findings = new ArrayList<>();
+        temperatures.forEach(t -> judge(heat, t, stations, findings));
+        read(heat, stations, findings);
+        dark(heat, stations, findings);
+        if (heat.sheet().isAcrylic()) {
+            findings.addAll(SheetCareCalculator.calculate(new SheetCare(heat.readAtDegC(), reach(heat)))
+                    .findings());
+        }
+        return new HeatResult(stations, temperatures, List.of(figure(heat, stations)), findings);
+    }
+
+    private static StationHeat station(Heat heat, HeatRow row) {
+        double rate = perKelvin(heat, row.station(), row.gapMm());
+        List<Double> gaps = heat.temperaturesDegC().stream()
+                .map(t -> row.gapMm() + rate * (t - heat.readAtDegC()))
+                .toList();
+        double closure = gaps.stream().mapToDouble(g -> row.gapMm() - g).max().orElse(0);
+        double away = heat.referenceDegC() - heat.readAtDegC();
+        double free = perKelvin(heat, row.station(), 0);
+        double stretch = 1 + perKelvin(heat, row.station(), 1) * away - free * away;
+        return new StationHeat(
+                row,
+                rate,
+                gaps,
+                row.gapMm() + rate * away,
+                (row.nominalMm() - free * away) / stretch,
+                heat.minimumGapMm() + Math.max(0, closure),
+                touch(heat, row, rate),
+                row.heightMm().isPresent()
+                        ? OptionalDouble.of(row.heightMm().getAsDouble()
+                                * heat.part().less(heat.surround()).zPerK())
+                        : OptionalDouble.empty());
+    }
+
+    private static double perKelvin(Heat heat, Station station, double gapMm) {
+        Spot across = station.at().plus(gapMm * station.nx(), gapMm * station.ny());
+        return heat.surround().alongNormalMm(station, across, heat.anchor())
+                - heat.part().alongNormalMm(station, station.at(), heat.anchor());
+    }
+
+    private static OptionalDouble touch(Heat heat, HeatRow row, double rate) {
+        double at = heat.readAtDegC() - row.gapMm() / rate;
+        return at > COLDEST && at < HOTTEST ? OptionalDouble.of(at) : OptionalDouble.empty();
+    }
+
+    private static TemperatureHeat temperature(Heat heat, List<StationHeat> stations, int k) {
+        List<Double> gaps = stations.stream().map(s -> s.gapsMm().get(k)).toList();
+        return new TemperatureHeat(
+                heat.temperaturesDegC().get(k),
+                gaps,
+                gaps.stream().mapToDouble(Double::doubleValue).min().orElseThrow(),
+                gaps.stream().mapToDouble(Double::doubleValue).max().orElseThrow(),
+                stations.stream()
+                        .filter(s -> s.gapsMm().get(k) < heat.minimumGapMm() - ROUNDING_MM)
+                        .map(s -> s.row().station().id())
+                        .toList());
+    }
+
+    private static void judge(Heat heat, TemperatureHeat t, List<StationHeat> stations, List<Finding> findings) {
+        if (t.belowMinimum().isEmpty()) {
+            return;
+        }
+        StationHeat worst = stations.get(t.gapsMm().indexOf(t.minimumMm()));
+        String id = worst.row().station().id();
+        boolean touches = t.minimumMm() <= 0;
+        findings.add(new Finding(
+                touches ? Severity.STOP : Severity.CAUTION,
+                "station " + id,
+                String.format(
+                        Locale.ROOT,
+                        "At %.0f degC the gap at %s is %.2f mm, the least allowed is %.2f%s:"
+                                + " set at least %.2f mm there at %.0f degC.",
+                        t.degC(),
+                        id,
+                        t.minimumMm(),
+                        heat.minimumGapMm(),
+                        touches
+                                ? String.format(
+                                        Locale.ROOT,
+                                        "; part and surround touch from %.0f degC on",
+                                        worst.touchDegC().orElse(t.degC()))
+                                : "",
+                        worst.smallestShopGapMm(),
+                        heat.readAtDegC()),
+                SOURCE));
+    }
+
+    private static void read(Heat heat, List<StationHeat> stations, List<Finding> findings) {
+        double away = heat.referenceDegC() - heat.readAtDegC();
+        StationHeat most = stations.stream()
+                .max(Comparator.comparingDouble(s -> Math.abs(s.perKelvinMm())))
+                .orElseThrow();
+        if (Math.abs(away) > FAR_OFF_K) {
+            findings.add(new Finding(
+                    Severity.NOTE,
+                    "temperature",
+                    String.format(
+                            Locale.ROOT,
+                            "Read at %.0f degC, wanted at %.0f degC: the gaps differ by up to %.2f mm (at %s)."
+                                    + " Use the corrected readings.",
+                            heat.readAtDegC(),
+                            heat.referenceDegC(),
+                            Math.abs(most.perKelvinMm() * away),
+                            most.row().station().id()),
+                    SOURCE));
+        }
+    }
+
+    private static void dark(Heat heat, List<StationHeat> stations, List<Finding> findings) {
+        double hottest = heat.temperaturesDegC().stream()
+                .mapToDouble(Double::doubleValue)
+                .max()
+                .orElseThrow();
+        double warmer = (DARK - 1) * (hottest - heat.readAtDegC());
+        if (heat.sheet() != Sheet.DARK_ACRYLIC || !(warmer > 0)) {
+            return;
+        }
+        StationHeat worst = stations.stream()
+                .min(Comparator.comparingDouble(s -> darkGap(heat, s, hottest, warmer)))
+                .orElseThrow();
+        double gap = darkGap(heat, worst, hottest, warmer);
+        findings.add(new Finding(
+                gap < heat.minimumGapMm() ? Severity.CAUTION : Severity.NOTE,
+                "sheet",
+                String.format(
+                        Locale.ROOT,
+                        "A dark sheet grows about 1.4 times as far in the sun: at %.0f degC count with a gap of %.2f mm"
+                                + " at %s.",
+                        hottest,
+                        gap,
+                        worst.row().station().id()),
+                "[acrylic-maker1]"));
+    }
+
+    private static double darkGap(Heat heat, StationHeat s, double hottest, double warmer) {
+        Station station = s.row().station();
+        return s.row().gapMm()
+                + s.perKelvinMm() * (hottest - heat.readAtDegC())
+                - heat.part().alongNormalMm(station, station.at(), heat.anchor()) * warmer;
+    }
+
+    private static double reach(Heat heat) {
+        return heat.rows().stream()
+                .mapToDouble(r -> r.station().at().distanceMm(heat.anchor()))
+                .max()
+                .orElseThrow();
+    }
+
+    private static Figure figure(Heat heat, List<StationHeat> stations) {
+        double shop = stations.stream()
+                .mapToDouble(StationHeat::smallestShopGapMm)
+                .max()
+                .orElseThrow();
+        return new Figure(
+                "Smallest gap to set",
+                String.format(Locale.ROOT, "%.2f mm at %.0f degC where it closes most", shop, heat.readAtDegC()),
+                "least gap + largest closure over the temperatures; g(T) = g + n (u_surround - u_part)",
+                List.of(
+                        new Figure.Input(
+                                "least gap",
+                                String.format(Locale.ROOT, "%.2f mm", heat.minimumGapMm()),
+                                Figure.Origin.ENTERED),
+                        expansion("expansion of the part", heat.part()),
+                        expansion("expansion of the surround", heat.surround())),
+                SOURCE,
+                List.of("Free to grow about the anchor; not for a sheet that is bonded all round."));
+    }
+
+    static Figure.Input expansion(String name, Expansion e) {
+        return new Figure.Input(
+                name,
+                String.format(Locale.ROOT, "%.1f along x, %.1f along y, e-6 per K", e.xPerK() * 1e6, e.yPerK() * 1e6),
+                Figure.Origin.ENTERED);
+    }
+}
