@@ -1,5 +1,6 @@
 package fayline.method.fitup.scheme;
 
+import fayline.method.fitup.Move;
 import fayline.method.fitup.odds.GapSource;
 import fayline.method.uncertainty.Distribution;
 import java.util.ArrayList;
@@ -11,6 +12,12 @@ import java.util.stream.IntStream;
 sealed interface StopError {
     /** What it does to gaps. */
     GapSource onGaps(Settling settling);
+
+    /** What it does to the part. */
+    SchemeMotion.MoveError onPart(Settling settling);
+
+    /** How the part goes on the whole; no move where it is as likely one way as the other. */
+    Move shift(Settling settling);
 
     /** What it shifts every gap by on the whole, in mm; zero where it is as likely one way as the other. */
     double shiftMm(Settling settling, int gap);
@@ -44,6 +51,31 @@ sealed interface StopError {
             return new GapSource.Along(name, owner, new Distribution(spread.shape(), 0, spread.halfWidth()), all);
         }
 
+        private Move perMm(Settling settling) {
+            Move sum = Move.NONE;
+            for (Effect e : effects) {
+                Move m = settling.motion(e.row());
+                sum = new Move(
+                        sum.dxMm() + e.share() * m.dxMm(),
+                        sum.dyMm() + e.share() * m.dyMm(),
+                        sum.turnRad() + e.share() * m.turnRad());
+            }
+            return sum;
+        }
+
+        @Override
+        public SchemeMotion.MoveError onPart(Settling settling) {
+            return new SchemeMotion.Along(
+                    name, owner, new Distribution(spread.shape(), 0, spread.halfWidth()), perMm(settling));
+        }
+
+        @Override
+        public Move shift(Settling settling) {
+            Move m = perMm(settling);
+            double mean = spread.mean();
+            return new Move(mean * m.dxMm(), mean * m.dyMm(), mean * m.turnRad());
+        }
+
         @Override
         public double shiftMm(Settling settling, int gap) {
             return spread.mean() == 0 ? 0 : spread.mean() * onGap(settling, gap);
@@ -61,6 +93,21 @@ sealed interface StopError {
                     .mapToObj(i -> rowY.isPresent() ? settling.weight(i, rowY.getAsInt()) : 0.0)
                     .toList();
             return new GapSource.InDisc(name, owner, radiusMm, x, y);
+        }
+
+        @Override
+        public SchemeMotion.MoveError onPart(Settling settling) {
+            return new SchemeMotion.InDisc(
+                    name,
+                    owner,
+                    radiusMm,
+                    settling.motion(rowX),
+                    rowY.isPresent() ? settling.motion(rowY.getAsInt()) : Move.NONE);
+        }
+
+        @Override
+        public Move shift(Settling settling) {
+            return Move.NONE;
         }
 
         @Override

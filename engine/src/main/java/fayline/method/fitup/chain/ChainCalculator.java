@@ -1,0 +1,240 @@
+package fayline.method.fitup.chain;
+
+import fayline.basis.finding.Finding;
+import fayline.basis.finding.Severity;
+import fayline.basis.numeric.DenseMatrix;
+import fayline.basis.numeric.SemidefiniteFactor;
+import fayline.method.fitup.Move;
+import fayline.method.fitup.Spot;
+import fayline.method.fitup.Station;
+import fayline.method.fitup.after.MoveCovariance;
+import fayline.method.fitup.chain.ChainResult.StationShares;
+import fayline.method.fitup.odds.ExpectedGap;
+import fayline.method.fitup.odds.GapOdds;
+import fayline.method.fitup.odds.GapOddsCalculator;
+import fayline.method.fitup.odds.GapSource;
+import fayline.method.fitup.odds.GapSpread;
+import fayline.method.fitup.scheme.Assumption;
+import fayline.method.fitup.scheme.Missing;
+import fayline.method.fitup.scheme.SchemeMotion;
+import fayline.method.fitup.scheme.SchemeMotionCalculator;
+import fayline.method.uncertainty.Distribution;
+import fayline.method.uncertainty.Distribution.Shape;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Adds up a chain of bonds: each link's part may be off by its scheme and by the marks that carried its readings; every gap that
+ * lies beyond the link feels that motion, carried rigidly to its station. Independent links add their variances [jcgm100].
+ */
+public final class ChainCalculator {
+    private static final String READINGS = "readings";
+
+    private final Chain chain;
+    private final List<GapSource> sources = new ArrayList<>();
+    private final List<Missing> missing = new ArrayList<>();
+    private final List<Assumption> assumed = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
+    private final double[] shift;
+    private boolean held = true;
+
+    private ChainCalculator(Chain chain) {
+        this.chain = chain;
+        this.shift = new double[chain.stations().size()];
+    }
+
+    /** Adds it up. */
+    public static ChainResult calculate(Chain chain) {
+        return new ChainCalculator(chain).result();
+    }
+
+    private ChainResult result() {
+        for (int k = 0; k < chain.links().size(); k++) {
+            scheme(k);
+            marks(k);
+        }
+        List<ExpectedGap> gaps = gaps();
+        double common = number(
+                chain.commonReadingMm(), "uncertainty that all readings share", READINGS, Assumption.READING_COMMON);
+        sources.add(new GapSource.Along(
+                "what all readings share",
+                READINGS,
+                Distribution.normal(0, common),
+                gaps.stream().map(g -> -1.0).toList()));
+        List<Assumption> once = assumed.stream().distinct().toList();
+        once.forEach(a -> note(Severity.CAUTION, "assumed", "Assumed: " + a.words()));
+        if (!missing.isEmpty() || !held) {
+            if (!missing.isEmpty()) {
+                note(
+                        Severity.NOTE,
+                        "chance",
+                        "No chance is told: " + missing.size() + " uncertainties are not given, first the "
+                                + missing.get(0).what() + " (" + missing.get(0).about() + ").");
+            }
+            return new ChainResult(
+                    Optional.empty(), Optional.empty(), List.of(), Optional.empty(), missing, once, findings);
+        }
+        GapSpread spread = new GapSpread(gaps, sources);
+        GapOdds odds = GapOddsCalculator.calculate(spread, chain.seed());
+        List<StationShares> shares = new ArrayList<>();
+        for (int i = 0; i < gaps.size(); i++) {
+            shares.add(shares(spread, i));
+        }
+        Optional<String> spender = spender(shares.get(odds.worst()));
+        return new ChainResult(Optional.of(spread), Optional.of(odds), shares, spender, missing, once, findings);
+    }
+
+    private List<ExpectedGap> gaps() {
+        List<ExpectedGap> gaps = new ArrayList<>();
+        for (int i = 0; i < shift.length; i++) {
+            ChainStation s = chain.stations().get(i);
+            double u = number(s.readingMm(), "uncertainty of the reading", s.id(), Assumption.READING);
+            gaps.add(new ExpectedGap(
+                    s.id(),
+                    s.row().gapMm() + shift[i],
+                    s.row().lowerMm(),
+                    s.row().upperMm(),
+                    u));
+        }
+        return gaps;
+    }
+
+    private double number(OptionalDouble given, String what, String about, Assumption offer) {
+        if (given.isPresent()) {
+            return given.getAsDouble();
+        }
+        if (chain.assumed().contains(offer)) {
+            assumed.add(offer);
+            return offer.valueMm();
+        }
+        missing.add(new Missing(what, about, Optional.of(offer)));
+        return 0;
+    }
+
+    private void scheme(int k) {
+        Link link = chain.links().get(k);
+        SchemeMotion motion = SchemeMotionCalculator.calculate(link.scheme(), link.pivot(), chain.assumed());
+        motion.missing().forEach(m -> missing.add(new Missing(m.what(), link.name() + ", " + m.about(), m.offer())));
+        assumed.addAll(motion.assumed());
+        if (motion.free().isPresent()) {
+            held = false;
+            note(
+                    Severity.STOP,
+                    link.name(),
+                    "INDEX_UNDETERMINED: nothing holds " + link.part() + " on " + link.carrier()
+                            + " against every motion: add a stop.");
+        }
+        for (int i = 0; i < shift.length; i++) {
+            shift[i] += effect(k, i, link.placement().toFinal(motion.shift()), link.finalPivot());
+        }
+        for (SchemeMotion.MoveError e : motion.errors()) {
+            String name = link.name() + ": " + e.name();
+            if (e instanceof SchemeMotion.Along a) {
+                sources.add(new GapSource.Along(name, link.name(), a.spread(), effects(k, a.perMm())));
+            } else if (e instanceof SchemeMotion.InDisc d) {
+                sources.add(new GapSource.InDisc(
+                        name, link.name(), d.radiusMm(), effects(k, d.perMmX()), effects(k, d.perMmY())));
+            }
+        }
+    }
+
+    private void marks(int k) {
+        Link link = chain.links().get(k);
+        if (link.carried().isEmpty()) {
+            return;
+        }
+        DatumFit fit = link.carried().get();
+        findings.addAll(fit.findings());
+        Move unit = fit.covariance().deviations();
+        double[] scale = {unit.dxMm(), unit.dyMm(), unit.turnRad()};
+        DenseMatrix factor = SemidefiniteFactor.of(correlation(fit.covariance(), scale));
+        for (int part = 0; part < factor.cols(); part++) {
+            Move move = new Move(
+                    scale[0] * factor.get(0, part), scale[1] * factor.get(1, part), scale[2] * factor.get(2, part));
+            List<Double> effects = new ArrayList<>();
+            for (int i = 0; i < shift.length; i++) {
+                effects.add(effect(k, i, move, fit.middle()));
+            }
+            sources.add(new GapSource.Along(
+                    link.name() + ": marks " + (part + 1),
+                    link.name(),
+                    Distribution.ofStandardDeviation(Shape.NORMAL, 0, 1),
+                    effects));
+        }
+    }
+
+    private static DenseMatrix correlation(MoveCovariance c, double[] scale) {
+        double[][] r = new double[3][3];
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                double both = scale[i] * scale[j];
+                r[i][j] = both > 0 ? c.rows().get(i).get(j) / both : 0;
+            }
+        }
+        return DenseMatrix.of(r);
+    }
+
+    private List<Double> effects(int k, Move ownFrame) {
+        Link link = chain.links().get(k);
+        List<Double> all = new ArrayList<>();
+        for (int i = 0; i < shift.length; i++) {
+            all.add(effect(k, i, link.placement().toFinal(ownFrame), link.finalPivot()));
+        }
+        return all;
+    }
+
+    /** How much a gap grows when a link moves so about a pivot, all in the final frame. */
+    private double effect(int k, int i, Move move, Spot pivot) {
+        ChainStation s = chain.stations().get(i);
+        if (!chain.acts(k, s)) {
+            return 0;
+        }
+        Station at = s.row().station();
+        return -at.nx() * move.dxMm() - at.ny() * move.dyMm() - at.leverMm(pivot) * move.turnRad();
+    }
+
+    private StationShares shares(GapSpread spread, int gap) {
+        double all = spread.covarianceMm2(gap, gap);
+        List<Double> links = new ArrayList<>();
+        double sum = 0;
+        for (Link l : chain.links()) {
+            double part = 0;
+            for (GapSource s : spread.sources()) {
+                part += s.owner().equals(l.name()) ? s.covarianceMm2(gap, gap) : 0;
+            }
+            double share = all > 0 ? part / all : 0;
+            links.add(share);
+            sum += share;
+        }
+        return new StationShares(spread.gaps().get(gap).id(), links, all > 0 ? Math.max(0, 1 - sum) : 0);
+    }
+
+    private Optional<String> spender(StationShares shares) {
+        int most = 0;
+        for (int k = 1; k < shares.links().size(); k++) {
+            most = shares.links().get(k) > shares.links().get(most) ? k : most;
+        }
+        double share = shares.links().get(most);
+        if (!(share > shares.readings())) {
+            return Optional.empty();
+        }
+        String name = chain.links().get(most).name();
+        note(
+                Severity.NOTE,
+                name,
+                String.format(
+                        Locale.ROOT,
+                        "%s spends most of the tolerance at %s: %.0f %%.",
+                        name,
+                        shares.id(),
+                        100 * share));
+        return Optional.of(name);
+    }
+
+    private void note(Severity severity, String about, String sentence) {
+        findings.add(new Finding(severity, about, sentence, "rigid-body geometry"));
+    }
+}

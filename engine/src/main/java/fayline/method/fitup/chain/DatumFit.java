@@ -1,0 +1,32 @@
+package fayline.method.fitup.chain;
+
+import fayline.basis.finding.Finding;
+import fayline.method.fitup.Spot;
+import fayline.method.fitup.after.MoveCovariance;
+import java.util.List;
+
+/**
+ * How the bench lies in the final frame, as marks tell it.
+ *
+ * @param placement where it lies
+ * @param middle the middle of the marks in the final frame: the pivot of the covariance
+ * @param covariance how well it is known
+ * @param offMm how far each mark is from where the fit puts it
+ * @param chiSquare sum of the squares of the offsets in their uncertainties
+ * @param pValue how likely a sum so large is if nothing was misread
+ * @param findings what must be said
+ */
+public record DatumFit(
+        Placement placement,
+        Spot middle,
+        MoveCovariance covariance,
+        List<Double> offMm,
+        double chiSquare,
+        double pValue,
+        List<Finding> findings) {
+    /** Copies the lists. */
+    public DatumFit {
+        offMm = List.copyOf(offMm);
+        findings = List.copyOf(findings);
+    }
+}
