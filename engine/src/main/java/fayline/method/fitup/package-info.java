@@ -8,7 +8,7 @@
  * forces in newtons, stresses in megapascals, temperatures in degrees Celsius. A gap is measured along the part edge's outward
  * normal, from part to neighbour, negative where they overlap; flush is positive where the part stands proud.
  *
- * <p>The rows are small-motion kinematics of a rigid body (first-order rotation), geometry without a source. What does not
+ * <p>The rows are small-motion kinematics of a rigid body, a small rotation being an axial vector [goldstein1980]. What does not
  * belong here: projects, readings as typed, shop stock.
  */
 @NullMarked

@@ -1,0 +1,125 @@
+package fayline.method.fitup.mirror;
+
+import fayline.method.fitup.FitRow;
+import fayline.method.fitup.Move;
+import fayline.method.fitup.MoveLimits;
+import fayline.method.fitup.Spot;
+import fayline.method.fitup.Station;
+import fayline.method.fitup.outline.OutlineCalculator;
+import fayline.method.fitup.outline.PartOutline;
+import fayline.method.fitup.scheme.Locator;
+import fayline.method.fitup.scheme.Scheme;
+import fayline.method.fitup.scheme.Stop;
+import fayline.method.fitup.shim.IndexPoint;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/** The reflection of everything a fit consists of; doing it twice gives back what was there. */
+public final class OppositeHand {
+    private OppositeHand() {}
+
+    /** A place. */
+    public static Spot of(Spot place) {
+        return new Spot(other(place.xMm()), place.yMm());
+    }
+
+    /** A station; its mark stays. */
+    public static Station of(Station s) {
+        return new Station(s.id(), of(s.at()), other(s.nx()), s.ny());
+    }
+
+    /** A row; gap, limits, weight and edge stay. */
+    public static FitRow of(FitRow r) {
+        return new FitRow(
+                of(r.station()),
+                r.gapMm(),
+                r.lowerMm(),
+                r.nominalMm(),
+                r.upperMm(),
+                r.minimumMm(),
+                r.weight(),
+                r.edge());
+    }
+
+    /** A move, about the mirrored pivot. */
+    public static Move of(Move m) {
+        return new Move(other(m.dxMm()), m.dyMm(), other(m.turnRad()));
+    }
+
+    /** Limits of a move. */
+    public static MoveLimits of(MoveLimits l) {
+        return new MoveLimits(
+                other(l.dxHighMm()),
+                other(l.dxLowMm()),
+                l.dyLowMm(),
+                l.dyHighMm(),
+                other(l.turnHighRad()),
+                other(l.turnLowRad()));
+    }
+
+    /** The outline; arc lengths there follow from {@link PartOutline#mirroredMm}. */
+    public static PartOutline of(PartOutline outline) {
+        return OutlineCalculator.mirrored(outline);
+    }
+
+    /** An index point; clearance and so its shim stay. */
+    public static IndexPoint of(IndexPoint p) {
+        return new IndexPoint(of(p.contact()), p.clearanceMm(), p.shimmed());
+    }
+
+    /** A stop. */
+    public static Stop of(Stop s) {
+        return new Stop(of(s.contact()), s.travelMm(), s.stiffness());
+    }
+
+    /** One thing that locates the part; its uncertainties stay. */
+    public static Locator of(Locator locator) {
+        if (locator instanceof Locator.TapeMark t) {
+            return new Locator.TapeMark(of(t.stop()), t.bothWays(), t.halfWidthMm(), t.parallaxMm());
+        }
+        if (locator instanceof Locator.Spacer s) {
+            return new Locator.Spacer(of(s.stop()), s.deviationMm(), s.notPressedMm());
+        }
+        if (locator instanceof Locator.Block b) {
+            return new Locator.Block(b.stops().stream().map(OppositeHand::of).toList(), b.faceMm(), b.placeMm());
+        }
+        if (locator instanceof Locator.Pins p) {
+            return new Locator.Pins(p.name(), of(p.pin1()), of(p.pin2()), p.playMm(), p.positionMm());
+        }
+        if (locator instanceof Locator.Known k) {
+            return new Locator.Known(of(k.stop()), k.error());
+        }
+        if (locator instanceof Locator.Together t) {
+            return new Locator.Together(t.stops().stream().map(OppositeHand::of).toList(), t.covarianceMm2());
+        }
+        throw new IllegalArgumentException("no mirror image is known of " + locator);
+    }
+
+    /** A locating scheme. */
+    public static Scheme of(Scheme s) {
+        return new Scheme(s.name(), s.locators().stream().map(OppositeHand::of).toList(), s.creepMm());
+    }
+
+    /** Stations in loop order: each mirrored, the list turned round. */
+    public static List<Station> stations(List<Station> all) {
+        return turned(all.stream().map(OppositeHand::of).toList());
+    }
+
+    /** Rows in loop order: each mirrored, the list turned round. */
+    public static List<FitRow> rows(List<FitRow> all) {
+        return turned(all.stream().map(OppositeHand::of).toList());
+    }
+
+    /** What goes with each station and stays, as trim depths or gaps: the list turned round. */
+    public static <T> List<T> turned(List<T> perStation) {
+        List<T> all = new ArrayList<>(perStation);
+        Collections.reverse(all);
+        return List.copyOf(all);
+    }
+
+    /** The sign changed, without a negative nought. */
+    private static double other(double value) {
+        return 0.0 - value;
+    }
+}
