@@ -3,6 +3,7 @@ package fayline.app.usecase.calc.topic;
 import fayline.app.usecase.calc.CalcInputException;
 import fayline.app.usecase.calc.CalcTopic;
 import fayline.app.usecase.calc.RelationTopic;
+import fayline.app.usecase.calc.fit.FitTopics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -27,6 +28,7 @@ public final class Topics {
     public static List<CalcTopic> all() {
         List<CalcTopic> all = new ArrayList<>(ofTerms());
         all.add(new PlanAuditTopic());
+        all.addAll(FitTopics.all());
         return List.copyOf(all);
     }
 

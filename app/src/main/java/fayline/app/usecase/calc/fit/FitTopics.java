@@ -1,0 +1,14 @@
+package fayline.app.usecase.calc.fit;
+
+import fayline.app.usecase.calc.CalcTopic;
+import java.util.List;
+
+/** The topics of fit-up, in the order in which they are listed. */
+public final class FitTopics {
+    private FitTopics() {}
+
+    /** All of them. */
+    public static List<CalcTopic> all() {
+        return List.of();
+    }
+}
