@@ -1,6 +1,7 @@
 package fayline.app.usecase.calc.fit;
 
 import fayline.app.usecase.calc.CalcTopic;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The topics of fit-up, in the order in which they are listed. */
@@ -9,6 +10,11 @@ public final class FitTopics {
 
     /** All of them. */
     public static List<CalcTopic> all() {
-        return List.of();
+        List<CalcTopic> all = new ArrayList<>();
+        all.addAll(IndexTopics.all());
+        all.add(MonteCarloTopic.topic());
+        all.add(AsBuiltTopic.topic());
+        all.add(ChainTopic.topic());
+        return List.copyOf(all);
     }
 }

@@ -20,6 +20,7 @@ public final class Topics {
             BagTopic.topic(),
             VacuumTopic.topic(),
             AirfoilTopic.topic(),
+            StackTopic.topic(),
             UnitsTopic.topic());
 
     private Topics() {}
@@ -27,6 +28,8 @@ public final class Topics {
     /** The topics, in the order in which they are listed. */
     public static List<CalcTopic> all() {
         List<CalcTopic> all = new ArrayList<>(ofTerms());
+        all.add(new UncertaintyTopic());
+        all.addAll(FitTopics.all());
         all.add(new PlanAuditTopic());
         all.addAll(FitTopics.all());
         return List.copyOf(all);
