@@ -2,10 +2,10 @@ package fayline.flow.project;
 
 import fayline.flow.project.catalog.Catalog;
 import fayline.flow.project.design.Assembly;
-import fayline.flow.project.design.Fit;
 import fayline.flow.project.design.Joint;
 import fayline.flow.project.design.Laminate;
 import fayline.flow.project.design.Part;
+import fayline.flow.project.fit.Fit;
 import fayline.flow.project.recipe.Recipe;
 import fayline.flow.project.shop.Shop;
 import fayline.flow.project.stock.Delivery;

@@ -10,6 +10,7 @@ import fayline.flow.project.stock.Material;
 import fayline.store.file.kind.ClimateKind;
 import fayline.store.file.kind.CrewKind;
 import fayline.store.file.kind.Fields;
+import fayline.store.file.kind.FitKind;
 import fayline.store.file.kind.JointKind;
 import fayline.store.file.kind.Kind;
 import fayline.store.file.kind.LaminateKind;
@@ -74,7 +75,7 @@ final class DraftReader {
         var parts = placed(Kind.PARTS, f -> PartKind.read(f, outline));
         var recipes = placed(Kind.RECIPES, RecipeKind::read);
         var joints = placed(Kind.JOINTS, JointKind::joint);
-        var fits = placed(Kind.FITS, JointKind::fit);
+        var fits = placed(Kind.FITS, FitKind::fit);
         Definition whole = new Definition(
                 folder.hash(),
                 ProjectKind.read(new Fields(projectTree), zone),

@@ -7,7 +7,8 @@ import fayline.basis.units.QuantityKind;
 import fayline.basis.units.QuantityParser;
 import fayline.basis.units.UnreadableQuantityException;
 import fayline.flow.project.Definition;
-import fayline.flow.project.design.Fit;
+import fayline.flow.project.fit.Fit;
+import fayline.flow.project.fit.FitStation;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.Value;
 import java.time.Instant;
@@ -113,7 +114,7 @@ public final class TakeReading {
                                     + String.join(
                                             ", ",
                                             f.stations().stream()
-                                                    .map(Fit.Station::id)
+                                                    .map(FitStation::id)
                                                     .toList()),
                             ""));
         } else if (fit.isEmpty() && !isWork(d, m.of())) {

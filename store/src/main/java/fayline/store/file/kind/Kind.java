@@ -40,7 +40,7 @@ public enum Kind {
     /** Bonded joints. */
     JOINTS(Listed.of(JointKind.JOINT), "bonded joints", false),
     /** Edges against neighbours. */
-    FITS(Listed.of(JointKind.FIT), "edges that are fitted against their neighbours", false),
+    FITS(Listed.of(FitKind.FIT), "edges that are fitted against their neighbours", false),
     /** The shop's air. */
     CLIMATE(ClimateKind.SHAPE, "readings and forecast of the shop's air", true),
     /** What has happened. */

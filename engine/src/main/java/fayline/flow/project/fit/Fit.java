@@ -1,0 +1,64 @@
+package fayline.flow.project.fit;
+
+import fayline.flow.project.catalog.Keyed;
+import fayline.method.fitup.MoveLimits;
+import fayline.method.fitup.Spot;
+import fayline.method.fitup.outline.OutlineShape;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * An edge of a part against its neighbours.
+ *
+ * @param id the id
+ * @param name the name
+ * @param part the part that is fitted; empty where it was begun on the spot and no part is named yet
+ * @param against its neighbours
+ * @param wanted gap and flush wanted where a station says nothing else
+ * @param stations marked places along the edge, in order
+ * @param outline the part's edge, where it is drawn
+ * @param marks places on the part at which a move is told, at most two
+ * @param room how far the part may be moved
+ * @param gauge what gaps are read with, where it is said
+ * @param states the states the fit goes through, in order
+ * @param holding stops, schemes and shims
+ * @param cutting what may be cut
+ * @param heat how part and surround grow, where it is said
+ */
+public record Fit(
+        String id,
+        String name,
+        Optional<String> part,
+        List<String> against,
+        FitWanted wanted,
+        List<FitStation> stations,
+        Optional<OutlineShape> outline,
+        List<Mark> marks,
+        MoveLimits room,
+        Optional<FitGauge> gauge,
+        List<FitState> states,
+        FitHolding holding,
+        FitCutting cutting,
+        Optional<FitHeat> heat)
+        implements Keyed {
+    /** Copies the lists. */
+    public Fit {
+        against = List.copyOf(against);
+        stations = List.copyOf(stations);
+        marks = List.copyOf(marks);
+        states = List.copyOf(states);
+    }
+
+    /** A station by its mark. */
+    public Optional<FitStation> station(String mark) {
+        return stations.stream().filter(s -> s.id().equals(mark)).findFirst();
+    }
+
+    /**
+     * A marked place.
+     *
+     * @param name what it is called, as {@code upper aft corner}
+     * @param at where
+     */
+    public record Mark(String name, Spot at) {}
+}
