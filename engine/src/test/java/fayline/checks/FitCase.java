@@ -102,6 +102,11 @@ public final class FitCase {
             return (String) get(name).value;
         }
 
+        /** A member that is true or false. */
+        public boolean yes(String name) {
+            return (Boolean) get(name).value;
+        }
+
         /** The elements of a list. */
         public List<Node> items() {
             assertTrue(value instanceof List, "a list, not " + value);

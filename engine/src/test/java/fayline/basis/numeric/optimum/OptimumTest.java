@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fayline.basis.numeric.LinearProgram;
+import fayline.checks.FitCase;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -181,6 +182,23 @@ class OptimumTest {
                 .build();
         assertEquals(0.25, LeastSquares.fit(e).covariance().orElseThrow().get(0, 0), 1e-12);
         assertEquals(0.0625, LeastSquares.fit(e).covariance().orElseThrow().get(1, 1), 1e-12);
+    }
+
+    @Test
+    void should_match_the_certified_values_when_a_line_is_fitted() {
+        // NIST StRD, data set Norris: certified values; the worst deviation by enumeration of all triples.
+        FitCase c = FitCase.read("checks/fitup/F43-kernel-norris");
+        StraightLine l = StraightLine.through(
+                c.inputs().get("x").numbers(), c.inputs().get("y").numbers());
+        c.holds("b0", c.expected().get("leastSquares"), l.b0());
+        c.holds("b1", c.expected().get("leastSquares"), l.b1());
+        c.holds("stdB0", c.expected().get("leastSquares"), l.stdB0());
+        c.holds("stdB1", c.expected().get("leastSquares"), l.stdB1());
+        c.holds("worstDeviation", c.expected().get("minimax"), l.worstDeviation());
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> StraightLine.through(List.of(1.0, 1.0, 1.0), List.of(1.0, 2.0, 3.0)));
+        assertThrows(IllegalArgumentException.class, () -> StraightLine.through(List.of(1.0, 2.0), List.of(1.0, 2.0)));
     }
 
     private static double[] draw(SplittableRandom chance, int n) {

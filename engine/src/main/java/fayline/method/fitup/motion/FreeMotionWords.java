@@ -1,0 +1,68 @@
+package fayline.method.fitup.motion;
+
+import fayline.method.fitup.FitRow;
+import fayline.method.fitup.Move;
+import fayline.method.fitup.Spot;
+import fayline.method.fitup.Station;
+import java.util.List;
+import java.util.Locale;
+
+/** Says in plain words which motion the stations do not know. */
+final class FreeMotionWords {
+    private static final double ALONG = 0.985;
+    private static final double ROUND = 1e-3;
+
+    private FreeMotionWords() {}
+
+    static String free(Move direction, MoveRows rows, int freedoms) {
+        if (direction.turnRad() == 0) {
+            return "Sliding along the edge: nothing is measured " + way(direction) + ".";
+        }
+        Spot centre = centre(direction, rows.pivot());
+        List<Station> stations = rows.rows().stream().map(FitRow::station).toList();
+        if (freedoms == 1 && stations.size() > 2 && round(stations, centre)) {
+            return "Turning about the centre: a round part, turn it as you like.";
+        }
+        return "Turning about " + told(centre)
+                + ": every gap is measured straight towards or away from there, so no reading" + " notices the turn.";
+    }
+
+    static String weak(Move direction, MoveRows rows) {
+        double shift = direction.shiftMm();
+        if (Math.abs(direction.turnRad()) * rows.scaleLengthMm() < 0.1 * shift) {
+            return "The shift " + way(direction) + " is hardly measured: read a gap that faces that way.";
+        }
+        return "The turn about " + told(centre(direction, rows.pivot()))
+                + " is hardly measured: read gaps that lie farther apart.";
+    }
+
+    /** The point that stays where it is. */
+    private static Spot centre(Move m, Spot pivot) {
+        return pivot.plus(-m.dyMm() / m.turnRad(), m.dxMm() / m.turnRad());
+    }
+
+    private static String way(Move m) {
+        double size = m.shiftMm();
+        if (Math.abs(m.dxMm()) > ALONG * size) {
+            return "fore or aft";
+        }
+        if (Math.abs(m.dyMm()) > ALONG * size) {
+            return "up or down";
+        }
+        double slope = Math.toDegrees(Math.atan2(m.dyMm(), m.dxMm()));
+        return String.format(
+                Locale.ROOT,
+                "along a line %.0f deg off level",
+                Math.abs(slope) > 90 ? 180 - Math.abs(slope) : Math.abs(slope));
+    }
+
+    private static String told(Spot s) {
+        return String.format(Locale.ROOT, "x %.0f, y %.0f", s.xMm(), s.yMm()).replace("-0,", "0,");
+    }
+
+    private static boolean round(List<Station> stations, Spot centre) {
+        double first = stations.get(0).at().distanceMm(centre);
+        return first > 0
+                && stations.stream().allMatch(s -> Math.abs(s.at().distanceMm(centre) - first) < ROUND * first);
+    }
+}

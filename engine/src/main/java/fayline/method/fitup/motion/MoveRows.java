@@ -1,0 +1,205 @@
+package fayline.method.fitup.motion;
+
+import fayline.basis.numeric.optimum.Equations;
+import fayline.basis.numeric.optimum.LinearRows;
+import fayline.method.fitup.FitRow;
+import fayline.method.fitup.Move;
+import fayline.method.fitup.MoveLimits;
+import fayline.method.fitup.Spot;
+import fayline.method.fitup.Station;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The gaps of all stations as straight-line functions of a move, with the turn brought to the size of a shift: the unknowns are
+ * dx, dy and Λ · turn, all in mm, Λ being the root mean square distance of the stations from the pivot. Straight about no move,
+ * or about a move already known. Immutable.
+ */
+public final class MoveRows implements Straight<MoveRows, Move> {
+    private static final double STILL_MM = 1e-4;
+    private static final double STILL_RAD = Math.toRadians(1e-5);
+
+    private final List<FitRow> rows;
+    private final Spot pivot;
+    private final double scale;
+    private final double[] lever;
+    private final double[] gap;
+
+    private MoveRows(List<FitRow> rows, Spot pivot, double scale, double[] lever, double[] gap) {
+        this.rows = rows;
+        this.pivot = pivot;
+        this.scale = scale;
+        this.lever = lever;
+        this.gap = gap;
+    }
+
+    /**
+     * Straight about no move.
+     *
+     * @throws IllegalArgumentException if there is no row or two rows share an id
+     */
+    public static MoveRows of(List<FitRow> rows, Spot pivot) {
+        List<FitRow> kept = List.copyOf(rows);
+        List<Station> stations = kept.stream().map(FitRow::station).toList();
+        if (stations.isEmpty()) {
+            throw new IllegalArgumentException("no stations, so no move");
+        }
+        if (stations.stream().map(Station::id).distinct().count() < stations.size()) {
+            throw new IllegalArgumentException("two stations share a name: "
+                    + stations.stream().map(Station::id).toList());
+        }
+        double[] lever = stations.stream().mapToDouble(s -> s.leverMm(pivot)).toArray();
+        double[] gap = kept.stream().mapToDouble(FitRow::gapMm).toArray();
+        return new MoveRows(kept, pivot, scaleLengthMm(stations, pivot), lever, gap);
+    }
+
+    /** Root mean square distance of stations from a pivot; 1 where all stand on it. */
+    public static double scaleLengthMm(List<Station> stations, Spot pivot) {
+        double square = 0;
+        for (Station s : stations) {
+            double d = s.at().distanceMm(pivot);
+            square += d * d;
+        }
+        double root = Math.sqrt(square / stations.size());
+        return root > 0 ? root : 1;
+    }
+
+    @Override
+    public boolean still(Move before, Move after) {
+        return Math.hypot(after.dxMm() - before.dxMm(), after.dyMm() - before.dyMm()) < STILL_MM
+                && Math.abs(after.turnRad() - before.turnRad()) < STILL_RAD;
+    }
+
+    /** The same gaps, straight about a move; the unknowns stay the whole move, so limits do not change. */
+    @Override
+    public MoveRows about(Move known) {
+        double[] turned = new double[lever.length];
+        double[] level = new double[lever.length];
+        double c = Math.cos(known.turnRad());
+        double s = Math.sin(known.turnRad());
+        for (int i = 0; i < turned.length; i++) {
+            Station at = rows.get(i).station();
+            double rx = at.at().xMm() - pivot.xMm();
+            double ry = at.at().yMm() - pivot.yMm();
+            turned[i] = (c * rx - s * ry) * at.ny() - (s * rx + c * ry) * at.nx();
+            level[i] = exactGapMm(i, known)
+                    + at.nx() * known.dxMm()
+                    + at.ny() * known.dyMm()
+                    + turned[i] * known.turnRad();
+        }
+        return new MoveRows(rows, pivot, scale, turned, level);
+    }
+
+    /** The rows behind it. */
+    public List<FitRow> rows() {
+        return rows;
+    }
+
+    /** The pivot of every move here. */
+    public Spot pivot() {
+        return pivot;
+    }
+
+    /** Λ, by which a turn is brought to the size of a shift, in mm. */
+    public double scaleLengthMm() {
+        return scale;
+    }
+
+    /** How much dx, dy and Λ · turn close the gap of a row. */
+    public double[] coefficients(int row) {
+        Station s = rows.get(row).station();
+        return new double[] {s.nx(), s.ny(), lever[row] / scale};
+    }
+
+    /** The gap of a row at no move, as the straight line has it, in mm. */
+    public double levelMm(int row) {
+        return gap[row];
+    }
+
+    /** Gaps after a move along the straight lines, in mm. */
+    public List<Double> gapsMm(Move move) {
+        double[] after = new double[gap.length];
+        for (int i = 0; i < after.length; i++) {
+            Station s = rows.get(i).station();
+            after[i] = gap[i] - s.nx() * move.dxMm() - s.ny() * move.dyMm() - lever[i] * move.turnRad();
+        }
+        return Arrays.stream(after).boxed().toList();
+    }
+
+    /** Gaps after a move of the rigid part, the neighbour's edge taken as straight and square to the normal, in mm. */
+    public List<Double> exactGapsMm(Move move) {
+        double[] after = new double[gap.length];
+        for (int i = 0; i < after.length; i++) {
+            after[i] = exactGapMm(i, move);
+        }
+        return Arrays.stream(after).boxed().toList();
+    }
+
+    /** The largest difference between straight lines and rigid part at a move, in mm. */
+    @Override
+    public double errorMm(Move move) {
+        List<Double> straight = gapsMm(move);
+        List<Double> exact = exactGapsMm(move);
+        double most = 0;
+        for (int i = 0; i < straight.size(); i++) {
+            most = Math.max(most, Math.abs(straight.get(i) - exact.get(i)));
+        }
+        return most;
+    }
+
+    private double exactGapMm(int i, Move move) {
+        FitRow row = rows.get(i);
+        Station s = row.station();
+        double rx = s.at().xMm() - pivot.xMm();
+        double ry = s.at().yMm() - pivot.yMm();
+        double half = Math.sin(move.turnRad() / 2);
+        double less = 2 * half * half;
+        double sin = Math.sin(move.turnRad());
+        double x = less * rx + sin * ry - move.dxMm();
+        double y = less * ry - sin * rx - move.dyMm();
+        return row.gapMm() + s.nx() * x + s.ny() * y;
+    }
+
+    /** Every gap at its nominal, with the rows' weights. */
+    public Equations equations() {
+        Equations.Builder all = Equations.of(3);
+        for (int i = 0; i < gap.length; i++) {
+            all.row(
+                    coefficients(i),
+                    gap[i] - rows.get(i).nominalMm(),
+                    rows.get(i).weight());
+        }
+        return all.build();
+    }
+
+    /** What must hold whatever the aim: the limits of the move, then the minimum gaps in the order of their rows. */
+    public LinearRows hard(MoveLimits limits) {
+        LinearRows.Builder all = within(limits);
+        for (int i = 0; i < gap.length; i++) {
+            if (rows.get(i).minimumMm().isPresent()) {
+                all.row(
+                        coefficients(i),
+                        Double.NEGATIVE_INFINITY,
+                        gap[i] - rows.get(i).minimumMm().getAsDouble());
+            }
+        }
+        return all.build();
+    }
+
+    /** The limits of the move alone, to add rows to. */
+    public LinearRows.Builder within(MoveLimits limits) {
+        return LinearRows.within(
+                new double[] {limits.dxLowMm(), limits.dyLowMm(), limits.turnLowRad() * scale},
+                new double[] {limits.dxHighMm(), limits.dyHighMm(), limits.turnHighRad() * scale});
+    }
+
+    /** A move from its unknowns. */
+    public Move move(List<Double> unknowns) {
+        return new Move(unknowns.get(0), unknowns.get(1), unknowns.get(2) / scale);
+    }
+
+    /** The size of a move with its turn brought to a shift, in mm. */
+    public double normMm(Move move) {
+        return Math.hypot(move.shiftMm(), move.turnRad() * scale);
+    }
+}

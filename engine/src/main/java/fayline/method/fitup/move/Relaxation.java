@@ -1,0 +1,27 @@
+package fayline.method.fitup.move;
+
+import fayline.method.fitup.Move;
+import java.util.List;
+
+/**
+ * The least total by which minimum gaps must be eased for some move within its limits to hold them.
+ *
+ * @param status OK where nothing must be eased, else INFEASIBLE
+ * @param totalMm the sum of all easings
+ * @param shares which stations carry it at the move; another move may share the same total otherwise
+ * @param move a move that needs no more
+ */
+public record Relaxation(MoveStatus status, double totalMm, List<Share> shares, Move move) {
+    /** Keeps its own copies. */
+    public Relaxation {
+        shares = List.copyOf(shares);
+    }
+
+    /**
+     * One minimum gap that is eased.
+     *
+     * @param station its id
+     * @param easedMm by how much
+     */
+    public record Share(String station, double easedMm) {}
+}

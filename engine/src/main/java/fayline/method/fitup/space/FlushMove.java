@@ -1,0 +1,10 @@
+package fayline.method.fitup.space;
+
+/**
+ * A move of a flat part out of its plane about a pivot: flush f goes to f + dz + rx · r_y − ry · r_x.
+ *
+ * @param dzMm outboard
+ * @param rxRad about x by the right-hand rule
+ * @param ryRad about y by the right-hand rule
+ */
+public record FlushMove(double dzMm, double rxRad, double ryRad) {}
