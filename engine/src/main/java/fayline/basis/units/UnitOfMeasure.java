@@ -37,16 +37,21 @@ public record UnitOfMeasure(String text, double factor, double offset, Dimension
             Map.entry(QuantityKind.SPEED, new Dimension(1, 0, -1, 0, 0)),
             Map.entry(QuantityKind.FRACTION, Dimension.NONE));
     /** Symbols of kinds that no definition file uses. */
-    private static final Map<String, UnitOfMeasure> MORE = Map.of(
-            "J", new UnitOfMeasure("J", 1, 0, ENERGY),
-            "kJ", new UnitOfMeasure("kJ", 1000, 0, ENERGY),
-            "MJ", new UnitOfMeasure("MJ", 1e6, 0, ENERGY),
-            "W", new UnitOfMeasure("W", 1, 0, new Dimension(2, 1, -3, 0, 0)),
-            "kW", new UnitOfMeasure("kW", 1000, 0, new Dimension(2, 1, -3, 0, 0)),
-            "mol", new UnitOfMeasure("mol", 1, 0, new Dimension(0, 0, 0, 0, 1)),
-            "mPa", new UnitOfMeasure("mPa", 1e-3, 0, new Dimension(-1, 1, -2, 0, 0)),
-            "GPa", new UnitOfMeasure("GPa", 1e9, 0, new Dimension(-1, 1, -2, 0, 0)),
-            "Hz", new UnitOfMeasure("Hz", 1, 0, new Dimension(0, 0, -1, 0, 0)));
+    private static final Map<String, UnitOfMeasure> MORE = Map.ofEntries(
+            Map.entry("J", new UnitOfMeasure("J", 1, 0, ENERGY)),
+            Map.entry("kJ", new UnitOfMeasure("kJ", 1000, 0, ENERGY)),
+            Map.entry("MJ", new UnitOfMeasure("MJ", 1e6, 0, ENERGY)),
+            Map.entry("W", new UnitOfMeasure("W", 1, 0, new Dimension(2, 1, -3, 0, 0))),
+            Map.entry("kW", new UnitOfMeasure("kW", 1000, 0, new Dimension(2, 1, -3, 0, 0))),
+            Map.entry("mol", new UnitOfMeasure("mol", 1, 0, new Dimension(0, 0, 0, 0, 1))),
+            Map.entry("mPa", new UnitOfMeasure("mPa", 1e-3, 0, new Dimension(-1, 1, -2, 0, 0))),
+            Map.entry("GPa", new UnitOfMeasure("GPa", 1e9, 0, new Dimension(-1, 1, -2, 0, 0))),
+            Map.entry("Hz", new UnitOfMeasure("Hz", 1, 0, new Dimension(0, 0, -1, 0, 0))),
+            Map.entry("nm", new UnitOfMeasure("nm", 1e-9, 0, new Dimension(1, 0, 0, 0, 0))),
+            Map.entry("A", new UnitOfMeasure("A", 1, 0, new Dimension(0, 0, 0, 0, 0, 1))),
+            Map.entry("mA", new UnitOfMeasure("mA", 1e-3, 0, new Dimension(0, 0, 0, 0, 0, 1))),
+            Map.entry("V", new UnitOfMeasure("V", 1, 0, new Dimension(2, 1, -3, 0, 0, -1))),
+            Map.entry("ohm", new UnitOfMeasure("ohm", 1, 0, new Dimension(2, 1, -3, 0, 0, -2))));
 
     /**
      * Reads a unit.

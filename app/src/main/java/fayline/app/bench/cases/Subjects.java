@@ -52,10 +52,20 @@ final class Subjects {
                     List.of(Topics.ofTerms("vacuum"))),
             subject("units", Map.of(), Set.of(), Map.of(), Map.of(), List.of("units")));
 
+    /** Subjects whose words need more than a vocabulary. */
+    private static final List<Subject> OTHERS = List.of(
+            new BudgetSubject(),
+            new StackSubject(subject("tolerance_stack", Map.of(), Set.of(), Map.of(), Map.of(), List.of("stack"))));
+
     private Subjects() {}
 
     static Subject.Answer answer(String fileName, Question question) {
         for (TopicSubject s : ALL) {
+            if (s.isOf(fileName)) {
+                return s.answer(question);
+            }
+        }
+        for (Subject s : OTHERS) {
             if (s.isOf(fileName)) {
                 return s.answer(question);
             }

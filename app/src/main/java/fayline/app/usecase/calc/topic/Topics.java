@@ -3,6 +3,7 @@ package fayline.app.usecase.calc.topic;
 import fayline.app.usecase.calc.CalcInputException;
 import fayline.app.usecase.calc.CalcTopic;
 import fayline.app.usecase.calc.RelationTopic;
+import fayline.app.usecase.calc.fit.FitTopics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -19,6 +20,7 @@ public final class Topics {
             BagTopic.topic(),
             VacuumTopic.topic(),
             AirfoilTopic.topic(),
+            StackTopic.topic(),
             UnitsTopic.topic());
 
     private Topics() {}
@@ -26,7 +28,10 @@ public final class Topics {
     /** The topics, in the order in which they are listed. */
     public static List<CalcTopic> all() {
         List<CalcTopic> all = new ArrayList<>(ofTerms());
+        all.add(new UncertaintyTopic());
+        all.addAll(FitTopics.all());
         all.add(new PlanAuditTopic());
+        all.addAll(FitTopics.all());
         return List.copyOf(all);
     }
 

@@ -1,0 +1,20 @@
+package fayline.app.usecase.calc.fit;
+
+import fayline.app.usecase.calc.CalcTopic;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The topics of fit-up, in the order in which they are listed. */
+public final class FitTopics {
+    private FitTopics() {}
+
+    /** All of them. */
+    public static List<CalcTopic> all() {
+        List<CalcTopic> all = new ArrayList<>();
+        all.addAll(IndexTopics.all());
+        all.add(MonteCarloTopic.topic());
+        all.add(AsBuiltTopic.topic());
+        all.add(ChainTopic.topic());
+        return List.copyOf(all);
+    }
+}
