@@ -47,6 +47,11 @@ public final class OppositeHand {
         return new Move(other(m.dxMm()), m.dyMm(), other(m.turnRad()));
     }
 
+    /** A tilt about y, which changes sign; dz and the tilt about x stay. */
+    public static double tiltAboutY(double ryRad) {
+        return other(ryRad);
+    }
+
     /** Limits of a move. */
     public static MoveLimits of(MoveLimits l) {
         return new MoveLimits(

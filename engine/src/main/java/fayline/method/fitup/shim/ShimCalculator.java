@@ -60,7 +60,7 @@ public final class ShimCalculator {
             rounded = Optional.of(search.choice(nearest, false, true));
             if (!best.get().complete()) {
                 findings.add(new Finding(
-                        Severity.NOTE,
+                        Severity.CAUTION,
                         "shims",
                         "More than six points: improved step by step, not every combination.",
                         CP));

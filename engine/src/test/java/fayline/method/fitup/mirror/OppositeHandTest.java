@@ -71,6 +71,10 @@ class OppositeHandTest {
         c.holds("dx", c.expected().get("move"), move.dxMm());
         c.holds("dy", c.expected().get("move"), move.dyMm());
         c.holds("thetaDeg", c.expected().get("move"), move.turnDeg());
+        c.holds(
+                "ryDeg",
+                c.expected().get("flushMove"),
+                OppositeHand.tiltAboutY(c.inputs().get("flushMove").number("ryDeg")));
     }
 
     private static List<FitRow> seeded(long seed) {

@@ -11,6 +11,12 @@ public final class FitTopics {
     /** All of them. */
     public static List<CalcTopic> all() {
         List<CalcTopic> all = new ArrayList<>();
+        all.add(OutlineTopic.topic());
+        all.add(ReadingTopic.topic());
+        all.add(TrimTopic.trim());
+        all.add(TrimTopic.buildUp());
+        all.add(ShimTopic.topic());
+        all.add(MirrorTopic.topic());
         all.addAll(IndexTopics.all());
         all.add(MonteCarloTopic.topic());
         all.add(AsBuiltTopic.topic());
