@@ -61,10 +61,14 @@ public final class FrameStiffness {
             used.set(b.i());
             used.set(b.j());
         }));
+        Arrays.fill(unknown, NOT_THERE);
         int next = 0;
-        for (int k = 0; k < unknown.length; k++) {
-            boolean there = used.get(k / WAYS) && (!lead.plane() || Freedom.values()[k % WAYS].isInPlane());
-            unknown[k] = there ? next++ : NOT_THERE;
+        for (int node = used.nextSetBit(0); node >= 0; node = used.nextSetBit(node + 1)) {
+            for (Freedom f : Freedom.values()) {
+                if (!lead.plane() || f.isInPlane()) {
+                    unknown[node * WAYS + f.place()] = next++;
+                }
+            }
         }
         return unknown;
     }
@@ -82,8 +86,8 @@ public final class FrameStiffness {
     }
 
     private static void add(ProfileMatrix.Builder builder, int[] unknown, NodeSpring spring) {
-        int a = unknown[spring.a() * WAYS + spring.freedom().ordinal()];
-        int b = unknown[spring.b() * WAYS + spring.freedom().ordinal()];
+        int a = unknown[spring.a() * WAYS + spring.freedom().place()];
+        int b = unknown[spring.b() * WAYS + spring.freedom().place()];
         if (a == NOT_THERE || b == NOT_THERE) {
             throw new IllegalArgumentException("a spring joins nodes with beams that can move along "
                     + spring.freedom().symbol() + ", found " + spring.a() + " and " + spring.b());
@@ -93,7 +97,7 @@ public final class FrameStiffness {
 
     /** Whether a freedom is there: its node has a beam, and in a plane frame it stays in the plane. */
     public boolean has(NodeFreedom at) {
-        int k = at.node() * WAYS + at.freedom().ordinal();
+        int k = at.node() * WAYS + at.freedom().place();
         return k < unknown.length && unknown[k] != NOT_THERE;
     }
 
@@ -114,7 +118,7 @@ public final class FrameStiffness {
             if (!has(s)) {
                 throw new IllegalArgumentException(s.words() + " cannot be held: nothing moves there");
             }
-            held.set(unknown[s.node() * WAYS + s.freedom().ordinal()]);
+            held.set(unknown[s.node() * WAYS + s.freedom().place()]);
         }
         return new Held(matrix.factor(held));
     }

@@ -6,21 +6,32 @@ import java.util.Optional;
 /** One way in which a node can move: a shift in mm or a turn in rad, by the right-hand rule. */
 public enum Freedom {
     /** Shift along x. */
-    UX,
+    UX(0),
     /** Shift along y. */
-    UY,
+    UY(1),
     /** Shift along z. */
-    UZ,
+    UZ(2),
     /** Turn about x. */
-    RX,
+    RX(3),
     /** Turn about y. */
-    RY,
+    RY(4),
     /** Turn about z. */
-    RZ;
+    RZ(5);
+
+    private final int place;
+
+    Freedom(int place) {
+        this.place = place;
+    }
+
+    /** Its place among the six values of a node: x, y, z, then the turns about them. */
+    public int place() {
+        return place;
+    }
 
     /** Whether it is a turn. */
     public boolean isTurn() {
-        return ordinal() > UZ.ordinal();
+        return place > UZ.place;
     }
 
     /** Whether a frame that lies in the plane of x and y has it. */

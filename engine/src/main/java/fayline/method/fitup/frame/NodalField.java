@@ -34,7 +34,7 @@ public final class NodalField {
 
     /** The value of one freedom of one node. */
     public double get(NodeFreedom at) {
-        return values[at.node() * WAYS + at.freedom().ordinal()];
+        return values[at.node() * WAYS + at.freedom().place()];
     }
 
     /** The value at a place in order. */
@@ -51,7 +51,7 @@ public final class NodalField {
     /** The same with one value put in. */
     public NodalField with(NodeFreedom at, double value) {
         double[] v = values.clone();
-        v[at.node() * WAYS + at.freedom().ordinal()] = value;
+        v[at.node() * WAYS + at.freedom().place()] = value;
         return new NodalField(v);
     }
 

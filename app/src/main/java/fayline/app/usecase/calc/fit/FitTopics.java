@@ -21,6 +21,9 @@ public final class FitTopics {
         all.add(MonteCarloTopic.topic());
         all.add(AsBuiltTopic.topic());
         all.add(ChainTopic.topic());
+        all.addAll(HeatTopics.all());
+        all.addAll(FrameTopics.all());
+        all.add(TrialTopic.topic());
         return List.copyOf(all);
     }
 }

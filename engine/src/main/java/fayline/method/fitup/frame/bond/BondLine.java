@@ -81,9 +81,9 @@ public record BondLine(Frame part, Frame structure, List<BondSpring> bonds, Opti
         double[] f = new double[Freedom.values().length];
         double[] apart = new double[f.length];
         for (Freedom way : Freedom.values()) {
-            apart[way.ordinal()] = movement.get(new NodeFreedom(bond.partNode(), way))
+            apart[way.place()] = movement.get(new NodeFreedom(bond.partNode(), way))
                     - movement.get(new NodeFreedom(bond.structureNode(), way));
-            f[way.ordinal()] = bond.stiffness(way) * apart[way.ordinal()];
+            f[way.place()] = bond.stiffness(way) * apart[way.place()];
         }
         NodeMotion force = new NodeMotion(f[0], f[1], f[2], f[3], f[4], f[5]);
         double run = part.tributaryMm(bond.partNode());

@@ -31,9 +31,9 @@ public final class BeamTableCalculator {
         NodeFreedom tip = new NodeFreedom(n, Freedom.UY);
         NodeFreedom middle = new NodeFreedom(n / 2, Freedom.UY);
         double tipMm = cantilever.get(tip);
-        double simpleMm = solved(beam, n / 2, held(0, false), held(n, false)).get(middle);
-        double fixedMm = solved(beam, n / 2, held(0, true), held(n, true)).get(middle);
-        double proppedMm = solved(beam, n / 2, held(0, true), held(n, false)).get(middle);
+        double simpleMm = solved(beam, n / 2, both(n, false, false)).get(middle);
+        double fixedMm = solved(beam, n / 2, both(n, true, true)).get(middle);
+        double proppedMm = solved(beam, n / 2, both(n, true, false)).get(middle);
         return new BeamTableResult(
                 tipMm,
                 cantilever.get(new NodeFreedom(n, Freedom.RZ)),
@@ -57,8 +57,13 @@ public final class BeamTableCalculator {
         return held;
     }
 
-    @SafeVarargs
-    private static NodalField solved(BeamTable beam, int loaded, List<NodeFreedom>... ends) {
+    private static List<NodeFreedom> both(int last, boolean firstFast, boolean lastFast) {
+        List<NodeFreedom> held = new ArrayList<>(held(0, firstFast));
+        held.addAll(held(last, lastFast));
+        return held;
+    }
+
+    private static NodalField solved(BeamTable beam, int loaded, List<NodeFreedom> supports) {
         int n = beam.elements();
         BeamSection section = BeamSection.plane(beam.eMpa(), beam.areaMm2(), beam.iMm4());
         Frame frame = Frame.inPlane(
@@ -67,9 +72,7 @@ public final class BeamTableCalculator {
                         .toList(),
                 IntStream.range(0, n).mapToObj(k -> Beam.of(k, k + 1, section)).toList());
         return FrameCalculator.calculate(new FrameCase(
-                        frame,
-                        List.of(ends).stream().flatMap(List::stream).toList(),
-                        List.of(new FrameLoad(new NodeFreedom(loaded, Freedom.UY), beam.forceN()))))
+                        frame, supports, List.of(new FrameLoad(new NodeFreedom(loaded, Freedom.UY), beam.forceN()))))
                 .motion()
                 .orElseThrow();
     }
