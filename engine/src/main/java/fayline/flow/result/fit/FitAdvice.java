@@ -1,0 +1,55 @@
+package fayline.flow.result.fit;
+
+import fayline.basis.finding.Finding;
+import fayline.method.fitup.FitRow;
+import fayline.method.fitup.Spot;
+import fayline.method.fitup.move.BestMoveResult;
+import fayline.method.fitup.scheme.SchemeComparison;
+import fayline.method.fitup.shim.ShimResult;
+import fayline.method.fitup.space.FlushPlaneResult;
+import fayline.method.fitup.trim.TrimResult;
+import fayline.method.fitup.trim.cut.CutPlanResult;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What to do now.
+ *
+ * @param state the state whose readings it rests on
+ * @param rows the stations read, with the gap now and the limits that now hold so that the nominal gap is there in the end
+ * @param pivot the pivot of every move
+ * @param pivotName its name
+ * @param best the best move
+ * @param sentence the move in words; empty where there is none
+ * @param atMarks where marked places go, in words
+ * @param flush shift and tilt that bring it flush, where three stations have a flush
+ * @param pointNames the index points, in the order of the shims
+ * @param shims shims at the index points that hold it there; empty without index points
+ * @param trim the least trim, where a move alone does not do
+ * @param cut its cut lines, where there is an outline and something to cut
+ * @param schemes the schemes side by side; empty where none is named
+ * @param findings what must be said
+ */
+public record FitAdvice(
+        String state,
+        List<FitRow> rows,
+        Spot pivot,
+        String pivotName,
+        BestMoveResult best,
+        String sentence,
+        List<String> atMarks,
+        Optional<FlushPlaneResult> flush,
+        List<String> pointNames,
+        Optional<ShimResult> shims,
+        Optional<TrimResult> trim,
+        Optional<CutPlanResult> cut,
+        Optional<SchemeComparison> schemes,
+        List<Finding> findings) {
+    /** Copies the lists. */
+    public FitAdvice {
+        rows = List.copyOf(rows);
+        atMarks = List.copyOf(atMarks);
+        pointNames = List.copyOf(pointNames);
+        findings = List.copyOf(findings);
+    }
+}

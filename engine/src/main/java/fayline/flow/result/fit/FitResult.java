@@ -1,0 +1,62 @@
+package fayline.flow.result.fit;
+
+import fayline.basis.finding.Finding;
+import fayline.flow.project.fit.Fit;
+import fayline.method.fitup.Station;
+import fayline.method.fitup.heat.BondedHeatResult;
+import fayline.method.fitup.heat.HeatResult;
+import fayline.method.fitup.motion.Side;
+import fayline.method.fitup.outline.PartOutline;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Everything that follows from the readings of one fit.
+ *
+ * @param fit the fit
+ * @param side the side of the part
+ * @param outline the part's edge, where it is drawn and sound
+ * @param places place and direction of each station for which they are known, by mark
+ * @param edges the edge of each such station
+ * @param states what was read, in the order of the states; only states with readings
+ * @param later states to come that will disturb the gap
+ * @param advice what to do now; empty where no gap was read or places are not known
+ * @param heat what heat does to the gaps now, for a part that is free
+ * @param bonded what heat does to the bond, for a part that is bonded all round
+ * @param after the bonded part against what was foretold
+ * @param missing uncertainties that nobody has given, in words
+ * @param assumed what was assumed instead, in words
+ * @param findings what must be said
+ */
+public record FitResult(
+        Fit fit,
+        Side side,
+        Optional<PartOutline> outline,
+        Map<String, Station> places,
+        Map<String, String> edges,
+        List<StateReadings> states,
+        List<LaterState> later,
+        Optional<FitAdvice> advice,
+        Optional<HeatResult> heat,
+        Optional<BondedHeatResult> bonded,
+        Optional<FitAfter> after,
+        List<String> missing,
+        List<String> assumed,
+        List<Finding> findings) {
+    /** Copies the collections. */
+    public FitResult {
+        places = Map.copyOf(places);
+        edges = Map.copyOf(edges);
+        states = List.copyOf(states);
+        later = List.copyOf(later);
+        missing = List.copyOf(missing);
+        assumed = List.copyOf(assumed);
+        findings = List.copyOf(findings);
+    }
+
+    /** The readings of the state read last. */
+    public Optional<StateReadings> now() {
+        return states.isEmpty() ? Optional.empty() : Optional.of(states.get(states.size() - 1));
+    }
+}

@@ -1,0 +1,42 @@
+package fayline.flow.result.fit;
+
+import fayline.method.fitup.Move;
+import fayline.method.fitup.Spot;
+import fayline.method.fitup.space.FlushMove;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What happened to the part between two states that were read.
+ *
+ * @param from the earlier state's id
+ * @param to the later one's
+ * @param move the rigid move that explains most of it; empty where places are not known or too few were read twice
+ * @param pivot its pivot
+ * @param gaps change of the gap at each station that was read in both
+ * @param restMm what the move does not explain: root of the mean square
+ * @param flush shift and tilt out of plane, where flush was read at three stations in both
+ * @param words the move in words; empty without one
+ */
+public record StateChange(
+        String from,
+        String to,
+        Optional<Move> move,
+        Spot pivot,
+        List<Change> gaps,
+        double restMm,
+        Optional<FlushMove> flush,
+        String words) {
+    /** Copies the list. */
+    public StateChange {
+        gaps = List.copyOf(gaps);
+    }
+
+    /**
+     * Change at a station.
+     *
+     * @param station its mark
+     * @param changeMm later less earlier
+     */
+    public record Change(String station, double changeMm) {}
+}
