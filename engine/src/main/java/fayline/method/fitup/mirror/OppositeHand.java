@@ -11,6 +11,7 @@ import fayline.method.fitup.scheme.Locator;
 import fayline.method.fitup.scheme.Scheme;
 import fayline.method.fitup.scheme.Stop;
 import fayline.method.fitup.shim.IndexPoint;
+import fayline.method.fitup.space.FlushMove;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -47,9 +48,9 @@ public final class OppositeHand {
         return new Move(other(m.dxMm()), m.dyMm(), other(m.turnRad()));
     }
 
-    /** A tilt about y, which changes sign; dz and the tilt about x stay. */
-    public static double tiltAboutY(double ryRad) {
-        return other(ryRad);
+    /** A move out of the plane, about the mirrored pivot. */
+    public static FlushMove of(FlushMove m) {
+        return new FlushMove(m.dzMm(), m.rxRad(), other(m.ryRad()));
     }
 
     /** Limits of a move. */

@@ -1,7 +1,7 @@
 package fayline.method.fitup.trim;
 
 import fayline.basis.numeric.LinearProgram;
-import fayline.method.fitup.Move;
+import fayline.method.fitup.motion.MoveRows;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -14,8 +14,7 @@ final class BuildUpStages {
     private BuildUpStages() {}
 
     static Optional<TrimResult.BuildUp> solve(TrimQuestion question) {
-        MovingRows moving =
-                MovingRows.about(question.rows().stream().map(TrimRow::row).toList(), question.pivot(), Move.NONE);
+        MoveRows moving = question.moving();
         TrimModel m =
                 new TrimModel(question, moving, new HashSet<>(question.rules().edges()), true);
         LinearProgram.Outcome added = m.program().build().minimise(m.areaAdded());

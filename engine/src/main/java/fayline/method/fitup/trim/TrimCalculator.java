@@ -3,6 +3,8 @@ package fayline.method.fitup.trim;
 import fayline.basis.finding.Finding;
 import fayline.basis.finding.Severity;
 import fayline.method.fitup.Move;
+import fayline.method.fitup.motion.MoveRows;
+import fayline.method.fitup.motion.Settled;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,10 +18,6 @@ import java.util.Set;
  * would: cutting where it is not allowed, or adding material.
  */
 public final class TrimCalculator {
-    private static final double RELINEARISE_MM = 0.02;
-    private static final int MOST_PASSES = 5;
-    private static final double SAME_MM = 1e-4;
-    private static final double SAME_RAD = Math.toRadians(1e-5);
     private static final double FARTHEST_MM = 10;
     private static final double FARTHEST_RAD = Math.toRadians(2);
     private static final String SOURCE = "[boyd-vandenberghe2004]";
@@ -54,53 +52,21 @@ public final class TrimCalculator {
     }
 
     private static Optional<TrimResult.Cut> cut(TrimQuestion question) {
-        MovingRows plain =
-                MovingRows.about(question.rows().stream().map(TrimRow::row).toList(), question.pivot(), Move.NONE);
-        Optional<TrimStages.Won> won = new TrimStages(question, plain).solve();
-        if (won.isEmpty()) {
-            return Optional.empty();
-        }
-        double first = apart(plain, won.get().move(), question.rows().size());
-        if (first > RELINEARISE_MM) {
-            for (int pass = 0; pass < MOST_PASSES; pass++) {
-                Move before = won.get().move();
-                Optional<TrimStages.Won> again = new TrimStages(question, plain.about(before)).solve();
-                if (again.isEmpty()) {
-                    return Optional.empty();
-                }
-                won = again;
-                if (same(before, again.get().move())) {
-                    break;
-                }
-            }
-        }
-        TrimStages.Won w = won.get();
-        List<Double> gaps = new ArrayList<>();
-        for (int i = 0; i < question.rows().size(); i++) {
-            gaps.add(plain.exact(i, w.move()) + w.depthsMm().get(i));
-        }
-        return Optional.of(new TrimResult.Cut(w.areaMm2(), w.unique(), w.depthsMm(), w.edges(), w.move(), gaps, first));
-    }
-
-    private static double apart(MovingRows rows, Move move, int n) {
-        double worst = 0;
-        for (int i = 0; i < n; i++) {
-            worst = Math.max(worst, Math.abs(rows.linear(i, move) - rows.exact(i, move)));
-        }
-        return worst;
-    }
-
-    private static boolean same(Move a, Move b) {
-        return Math.hypot(a.dxMm() - b.dxMm(), a.dyMm() - b.dyMm()) < SAME_MM
-                && Math.abs(a.turnRad() - b.turnRad()) < SAME_RAD;
+        MoveRows plain = question.moving();
+        return Settled.solve(plain, rows -> new TrimStages(question, rows).solve(), (rows, won) -> won.move())
+                .map(settled -> {
+                    TrimStages.Won w = settled.answer();
+                    List<Double> gaps = new ArrayList<>(plain.exactGapsMm(w.move()));
+                    for (int i = 0; i < gaps.size(); i++) {
+                        gaps.set(i, gaps.get(i) + w.depthsMm().get(i));
+                    }
+                    return new TrimResult.Cut(
+                            w.areaMm2(), w.unique(), w.depthsMm(), w.edges(), w.move(), gaps, settled.firstErrorMm());
+                });
     }
 
     private static void guards(TrimQuestion question, List<Finding> findings) {
-        TrimModel m = new TrimModel(
-                question,
-                MovingRows.about(question.rows().stream().map(TrimRow::row).toList(), question.pivot(), Move.NONE),
-                Set.of(),
-                false);
+        TrimModel m = new TrimModel(question, question.moving(), Set.of(), false);
         for (int i = 0; i < question.rows().size(); i++) {
             if (m.guardCut(i)) {
                 String id = question.rows().get(i).row().station().id();

@@ -3,6 +3,7 @@ package fayline.method.fitup.trim;
 import fayline.basis.numeric.LinearProgram;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Move;
+import fayline.method.fitup.motion.MoveRows;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -18,13 +19,13 @@ final class TrimModel {
     private static final int MOVE = 3;
 
     private final TrimQuestion question;
-    private final MovingRows moving;
+    private final MoveRows moving;
     private final Map<Integer, Integer> depthOf = new HashMap<>();
     private final Map<Integer, Integer> heightOf = new HashMap<>();
     private final int unknowns;
 
     /** A program in which the stations on some edges may be cut; and all built up, or none. */
-    TrimModel(TrimQuestion question, MovingRows moving, Set<String> edges, boolean buildUp) {
+    TrimModel(TrimQuestion question, MoveRows moving, Set<String> edges, boolean buildUp) {
         this.question = question;
         this.moving = moving;
         int next = MOVE;
@@ -71,7 +72,7 @@ final class TrimModel {
 
     LinearProgram.Builder program() {
         LinearProgram.Builder b = LinearProgram.of(unknowns);
-        double scale = moving.scaleMm();
+        double scale = moving.scaleLengthMm();
         b.bound(0, question.limits().dxLowMm(), question.limits().dxHighMm());
         b.bound(1, question.limits().dyLowMm(), question.limits().dyHighMm());
         b.bound(
@@ -83,10 +84,11 @@ final class TrimModel {
         b.bound(bound(), 0, Double.POSITIVE_INFINITY);
         for (int i = 0; i < question.rows().size(); i++) {
             double[] row = removal(i);
+            double[] a = moving.coefficients(i);
             for (int k = 0; k < MOVE; k++) {
-                row[k] = -moving.coefficient(i, k);
+                row[k] = -a[k];
             }
-            b.row(row, lower(i) - moving.constant(i), upper(i) - moving.constant(i));
+            b.row(row, lower(i) - moving.levelMm(i), upper(i) - moving.levelMm(i));
         }
         fair(b);
         return b;
@@ -113,7 +115,7 @@ final class TrimModel {
     }
 
     Move move(LinearProgram.Outcome o) {
-        return new Move(o.at(0), o.at(1), o.at(2) / moving.scaleMm());
+        return new Move(o.at(0), o.at(1), o.at(2) / moving.scaleLengthMm());
     }
 
     List<Double> depths(LinearProgram.Outcome o) {

@@ -2,6 +2,7 @@ package fayline.method.fitup.trim;
 
 import fayline.method.fitup.MoveLimits;
 import fayline.method.fitup.Spot;
+import fayline.method.fitup.motion.MoveRows;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -40,6 +41,11 @@ public record TrimQuestion(
                 throw new IllegalArgumentException("no such pair of stations: " + p.one() + " and " + p.other());
             }
         }
+    }
+
+    /** The gaps as straight-line functions of the move. */
+    MoveRows moving() {
+        return MoveRows.of(rows.stream().map(TrimRow::row).toList(), pivot);
     }
 
     /** The same question with every edge free to cut to any depth. */

@@ -2,6 +2,7 @@ package fayline.method.fitup.trim;
 
 import fayline.basis.numeric.LinearProgram;
 import fayline.method.fitup.Move;
+import fayline.method.fitup.motion.MoveRows;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -20,9 +21,9 @@ final class TrimStages {
     private static final double SHORT_ENOUGH_MM = 1e-7;
 
     private final TrimQuestion question;
-    private final MovingRows moving;
+    private final MoveRows moving;
 
-    TrimStages(TrimQuestion question, MovingRows moving) {
+    TrimStages(TrimQuestion question, MoveRows moving) {
         this.question = question;
         this.moving = moving;
     }

@@ -9,6 +9,8 @@ import fayline.method.fitup.Move;
 import fayline.method.fitup.MoveLimits;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.Station;
+import fayline.method.fitup.motion.MoveWords;
+import fayline.method.fitup.motion.Side;
 import fayline.method.fitup.outline.EdgePoint;
 import fayline.method.fitup.outline.OutlineCalculator;
 import fayline.method.fitup.outline.PartOutline;
@@ -21,6 +23,7 @@ import fayline.method.fitup.shim.ShimCalculator;
 import fayline.method.fitup.shim.ShimQuestion;
 import fayline.method.fitup.shim.ShimResult;
 import fayline.method.fitup.shim.ShimStock;
+import fayline.method.fitup.space.FlushMove;
 import fayline.method.fitup.trim.TrimCalculator;
 import fayline.method.fitup.trim.TrimGoal;
 import fayline.method.fitup.trim.TrimQuestion;
@@ -71,10 +74,12 @@ class OppositeHandTest {
         c.holds("dx", c.expected().get("move"), move.dxMm());
         c.holds("dy", c.expected().get("move"), move.dyMm());
         c.holds("thetaDeg", c.expected().get("move"), move.turnDeg());
-        c.holds(
-                "ryDeg",
-                c.expected().get("flushMove"),
-                OppositeHand.tiltAboutY(c.inputs().get("flushMove").number("ryDeg")));
+        FitCase.Node f = c.inputs().get("flushMove");
+        FlushMove flush = OppositeHand.of(
+                new FlushMove(f.number("dz"), Math.toRadians(f.number("rxDeg")), Math.toRadians(f.number("ryDeg"))));
+        c.holds("dz", c.expected().get("flushMove"), flush.dzMm());
+        c.holds("rxDeg", c.expected().get("flushMove"), Math.toDegrees(flush.rxRad()));
+        c.holds("ryDeg", c.expected().get("flushMove"), Math.toDegrees(flush.ryRad()));
     }
 
     private static List<FitRow> seeded(long seed) {
@@ -98,6 +103,20 @@ class OppositeHandTest {
             }
         }
         return rows;
+    }
+
+    @Test
+    void should_say_the_same_words_on_both_hands() {
+        Move move = new Move(0.6, -0.2, 0.0021);
+        Spot pivot = new Spot(12, -7);
+        Spot corner = new Spot(300, 200);
+        MoveWords left = new MoveWords(Side.LEFT, pivot, "the middle");
+        MoveWords right = new MoveWords(Side.RIGHT, OppositeHand.of(pivot), "the middle");
+        assertEquals(left.sentence(move), right.sentence(OppositeHand.of(move)));
+        assertEquals(
+                left.at(move, corner, "upper aft corner"),
+                right.at(OppositeHand.of(move), OppositeHand.of(corner), "upper aft corner"));
+        assertTrue(left.sentence(move).contains("0.6 mm aft, 0.2 mm down, turn 0.12 deg nose-down"));
     }
 
     @ParameterizedTest

@@ -10,6 +10,7 @@ import fayline.app.usecase.calc.form.Given;
 import fayline.app.usecase.calc.form.Kind;
 import fayline.method.fitup.Station;
 import fayline.method.fitup.mirror.OppositeHand;
+import fayline.method.fitup.space.FlushMove;
 import java.util.List;
 
 /** The same fit on the opposite hand. */
@@ -55,13 +56,15 @@ final class MirrorTopic {
                     .put("trim", g.number("trim"));
         }
         out.set("move", Shapes.json(OppositeHand.of(Shapes.move(in.object("move")))));
-        Given flush = in.object("flushMove");
+        Given f = in.object("flushMove");
+        FlushMove flush = OppositeHand.of(
+                new FlushMove(f.number("dz"), Math.toRadians(f.number("rxDeg")), Math.toRadians(f.number("ryDeg"))));
         out.set(
                 "flushMove",
                 Json.object()
-                        .put("dz", flush.number("dz"))
-                        .put("rxDeg", flush.number("rxDeg"))
-                        .put("ryDeg", OppositeHand.tiltAboutY(flush.number("ryDeg"))));
+                        .put("dz", flush.dzMm())
+                        .put("rxDeg", Math.toDegrees(flush.rxRad()))
+                        .put("ryDeg", Math.toDegrees(flush.ryRad())));
         return Replies.of(out, "reflection x to -x, stations in reverse order", "[goldstein1980]", List.of(), false);
     }
 }
