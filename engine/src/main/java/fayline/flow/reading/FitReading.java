@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
  * @param noGoMm the smallest stack of leaves that did not enter, where feeler leaves were used
  * @param instrument what it was read with; empty where it was not said
  * @param temperatureDegC the temperature, where it was said
+ * @param round which time round it was read in this state: a part that was moved is read anew in the next round
  */
 public record FitReading(
         long seq,
@@ -29,7 +30,8 @@ public record FitReading(
         double valueMm,
         OptionalDouble noGoMm,
         String instrument,
-        OptionalDouble temperatureDegC) {
+        OptionalDouble temperatureDegC,
+        int round) {
     /** What is read at a station. */
     public enum Kind {
         /** The gap. */

@@ -54,7 +54,12 @@ public final class FitReadings {
                         value.getAsDouble(),
                         mm(r.values().getOrDefault("nogo", "")),
                         r.values().getOrDefault("instrument", ""),
-                        celsius(r.values().getOrDefault("temperature", ""))));
+                        celsius(r.values().getOrDefault("temperature", "")),
+                        round(r.values().getOrDefault("round", ""))));
+    }
+
+    private static int round(String typed) {
+        return typed.matches("[1-9][0-9]{0,3}") ? Integer.parseInt(typed) : 1;
     }
 
     private static OptionalDouble mm(String typed) {

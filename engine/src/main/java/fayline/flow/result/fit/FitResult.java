@@ -7,6 +7,7 @@ import fayline.method.fitup.heat.BondedHeatResult;
 import fayline.method.fitup.heat.HeatResult;
 import fayline.method.fitup.motion.Side;
 import fayline.method.fitup.outline.PartOutline;
+import fayline.method.fitup.scheme.SchemeComparison;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,6 +23,7 @@ import java.util.Optional;
  * @param states what was read, in the order of the states; only states with readings
  * @param later states to come that will disturb the gap
  * @param advice what to do now; empty where no gap was read or places are not known
+ * @param beforehand the schemes side by side for a part set to its nominal gaps, where nothing is read yet
  * @param heat what heat does to the gaps now, for a part that is free
  * @param bonded what heat does to the bond, for a part that is bonded all round
  * @param after the bonded part against what was foretold
@@ -38,6 +40,7 @@ public record FitResult(
         List<StateReadings> states,
         List<LaterState> later,
         Optional<FitAdvice> advice,
+        Optional<SchemeComparison> beforehand,
         Optional<HeatResult> heat,
         Optional<BondedHeatResult> bonded,
         Optional<FitAfter> after,

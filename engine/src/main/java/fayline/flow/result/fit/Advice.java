@@ -1,0 +1,268 @@
+package fayline.flow.result.fit;
+
+import fayline.basis.finding.Finding;
+import fayline.basis.finding.Severity;
+import fayline.flow.project.fit.Fit;
+import fayline.flow.project.fit.FitHolding;
+import fayline.flow.project.fit.FitStation;
+import fayline.method.fitup.FitRow;
+import fayline.method.fitup.Move;
+import fayline.method.fitup.Spot;
+import fayline.method.fitup.Station;
+import fayline.method.fitup.motion.MoveWords;
+import fayline.method.fitup.move.BestMove;
+import fayline.method.fitup.move.BestMoveCalculator;
+import fayline.method.fitup.move.BestMoveResult;
+import fayline.method.fitup.move.MinimaxMove;
+import fayline.method.fitup.move.MoveStatus;
+import fayline.method.fitup.reading.StationGap;
+import fayline.method.fitup.scheme.ReadGap;
+import fayline.method.fitup.scheme.SchemeCalculator;
+import fayline.method.fitup.scheme.SchemeComparison;
+import fayline.method.fitup.scheme.SchemeQuestion;
+import fayline.method.fitup.shim.IndexPoint;
+import fayline.method.fitup.shim.ShimCalculator;
+import fayline.method.fitup.shim.ShimQuestion;
+import fayline.method.fitup.shim.ShimResult;
+import fayline.method.fitup.space.FlushPlaneCalculator;
+import fayline.method.fitup.space.FlushPlaneResult;
+import fayline.method.fitup.space.FlushReading;
+import fayline.method.fitup.trim.TrimCalculator;
+import fayline.method.fitup.trim.TrimQuestion;
+import fayline.method.fitup.trim.TrimResult;
+import fayline.method.fitup.trim.TrimRow;
+import fayline.method.fitup.trim.TrimRules;
+import fayline.method.fitup.trim.cut.CutPlan;
+import fayline.method.fitup.trim.cut.CutPlanCalculator;
+import fayline.method.fitup.trim.cut.CutPlanResult;
+import fayline.method.fitup.trim.cut.CutSide;
+import fayline.method.fitup.trim.cut.CutStation;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What to do at a state: move, shims, trim, scheme. */
+final class Advice {
+    /** Moves the quasi-random points of the joint chance; the same readings give the same chance. */
+    static final long SEED = 20260303;
+
+    private static final double SAME_WAY = 0.9;
+    private final Fit fit;
+    private final FitPlaces places;
+    private final Targets targets;
+    private final Certainty certainty;
+
+    Advice(Fit fit, FitPlaces places, Targets targets, Certainty certainty) {
+        this.fit = fit;
+        this.places = places;
+        this.targets = targets;
+        this.certainty = certainty;
+    }
+
+    Optional<FitAdvice> at(StateReadings now, List<LaterState> later) {
+        List<FitRow> rows = targets.rows(now.stations(), later);
+        if (rows.isEmpty()) {
+            return Optional.empty();
+        }
+        Map<String, StationGap> gaps = new HashMap<>();
+        now.stations().forEach(v -> v.gap().ifPresent(g -> gaps.put(v.station().id(), g)));
+        List<Double> u = rows.stream()
+                .map(r -> gaps.get(r.station().id()))
+                .map(g -> g == null ? 0 : g.wholeDeviationMm())
+                .toList();
+        Spot pivot = pivot();
+        BestMove question = BestMove.of(rows, fit.room()).about(pivot);
+        BestMoveResult best = BestMoveCalculator.calculate(
+                u.stream().allMatch(x -> x > 0) ? question.withUncertainties(u) : question);
+        List<Finding> findings = new ArrayList<>();
+        Optional<Move> move = best.minimax().map(MinimaxMove::move);
+        MoveWords words = new MoveWords(targets.side(), pivot, Changes.MIDDLE);
+        boolean trims = best.status() == MoveStatus.NO_FIT || best.status() == MoveStatus.INFEASIBLE;
+        Optional<TrimResult> trim =
+                trims && !fit.cutting().forbidden() ? Optional.of(trim(rows, u, pivot)) : Optional.empty();
+        return Optional.of(new FitAdvice(
+                now.state().id(),
+                rows,
+                pivot,
+                Changes.MIDDLE,
+                best,
+                move.map(words::sentence).orElse(""),
+                move.map(m -> words.at(
+                                m,
+                                fit.marks().stream().map(Fit.Mark::at).toList(),
+                                fit.marks().stream().map(Fit.Mark::name).toList()))
+                        .orElse(List.of()),
+                flush(now, pivot),
+                fit.holding().points().stream().map(p -> p.stop().id()).toList(),
+                move.flatMap(m -> shims(rows, m, pivot, findings)),
+                trim,
+                trim.flatMap(t -> cut(t, rows, u)),
+                best.minimax().flatMap(m -> schemes(rows, m.exactGapsMm(), pivot)),
+                findings));
+    }
+
+    /** The schemes for a part that is set to its nominal gaps. */
+    Optional<SchemeComparison> beforehand(List<LaterState> later) {
+        List<FitRow> rows = targets.nominalRows(later);
+        return rows.isEmpty()
+                ? Optional.empty()
+                : schemes(rows, rows.stream().map(FitRow::gapMm).toList(), pivot());
+    }
+
+    private Spot pivot() {
+        return Station.middle(List.copyOf(places.stations().values()));
+    }
+
+    private Optional<FlushPlaneResult> flush(StateReadings now, Spot pivot) {
+        double nominal = Targets.mm(fit.wanted().flush());
+        List<FlushReading> readings = new ArrayList<>();
+        for (StationValue v : now.stations()) {
+            Station at = places.stations().get(v.station().id());
+            if (at != null && v.flushMm().isPresent()) {
+                readings.add(
+                        FlushReading.of(v.station().id(), at.at(), v.flushMm().getAsDouble(), nominal));
+            }
+        }
+        return readings.size() < 3 ? Optional.empty() : Optional.of(FlushPlaneCalculator.calculate(readings, pivot));
+    }
+
+    private Optional<ShimResult> shims(List<FitRow> rows, Move move, Spot pivot, List<Finding> findings) {
+        List<IndexPoint> points = new ArrayList<>();
+        for (FitHolding.Point p : fit.holding().points()) {
+            OptionalDouble clearance = p.clearanceMm().isPresent()
+                    ? p.clearanceMm()
+                    : gapNear(p.stop().contact(), rows);
+            if (clearance.isEmpty()) {
+                findings.add(new Finding(
+                        Severity.NOTE,
+                        p.stop().id(),
+                        "No gap was read near index point " + p.stop().id()
+                                + ", so its shim is not known: read a station there or give its clearance.",
+                        "geometry"));
+                return Optional.empty();
+            }
+            points.add(IndexPoint.shim(p.stop().contact(), clearance.getAsDouble()));
+        }
+        return points.isEmpty()
+                ? Optional.empty()
+                : Optional.of(ShimCalculator.calculate(
+                        new ShimQuestion(points, move, pivot, fit.holding().shims(), rows)));
+    }
+
+    /** The gap at a place from the two nearest stations that look the same way, on the straight line between them. */
+    private static OptionalDouble gapNear(Station place, List<FitRow> rows) {
+        List<FitRow> alike = rows.stream()
+                .filter(r -> r.station().nx() * place.nx() + r.station().ny() * place.ny() > SAME_WAY)
+                .sorted(Comparator.comparingDouble(r -> r.station().at().distanceMm(place.at())))
+                .limit(2)
+                .toList();
+        if (alike.size() < 2) {
+            return alike.stream().mapToDouble(FitRow::gapMm).findFirst();
+        }
+        Spot a = alike.get(0).station().at();
+        Spot b = alike.get(1).station().at();
+        double dx = b.xMm() - a.xMm();
+        double dy = b.yMm() - a.yMm();
+        double length = dx * dx + dy * dy;
+        double t = length == 0
+                ? 0
+                : ((place.at().xMm() - a.xMm()) * dx + (place.at().yMm() - a.yMm()) * dy) / length;
+        double share = Math.max(0, Math.min(1, t));
+        return OptionalDouble.of(
+                (1 - share) * alike.get(0).gapMm() + share * alike.get(1).gapMm());
+    }
+
+    private TrimResult trim(List<FitRow> rows, List<Double> u, Spot pivot) {
+        List<String> ids = rows.stream().map(r -> r.station().id()).toList();
+        List<Double> tributary = places.tributaryMm(ids);
+        double most = fit.cutting().mostMm().orElse(Double.POSITIVE_INFINITY);
+        List<TrimRow> trimmed = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            trimmed.add(new TrimRow(rows.get(i), tributary.get(i), most, u.get(i)));
+        }
+        List<String> edges = fit.cutting().edges().isEmpty()
+                ? rows.stream().map(FitRow::edge).distinct().toList()
+                : fit.cutting().edges();
+        return TrimCalculator.calculate(
+                new TrimQuestion(trimmed, places.pairs(ids), pivot, fit.room(), TrimRules.usual(edges)));
+    }
+
+    private Optional<CutPlanResult> cut(TrimResult trim, List<FitRow> rows, List<Double> u) {
+        if (places.outline().isEmpty() || trim.cut().isEmpty()) {
+            return Optional.empty();
+        }
+        List<CutStation> stations = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            String id = rows.get(i).station().id();
+            stations.add(new CutStation(
+                    id,
+                    rows.get(i).edge(),
+                    places.arcMm(id),
+                    trim.cut().get().depthsMm().get(i),
+                    u.get(i)));
+        }
+        Map<String, CutSide> sides = new HashMap<>();
+        places.edges().forEach(e -> sides.put(e.name(), fit.cutting().from()));
+        return Optional.of(CutPlanCalculator.calculate(new CutPlan(
+                stations,
+                places.edges(),
+                places.outline().get().perimeterMm(),
+                sides,
+                fit.cutting().leaveOnMm())));
+    }
+
+    private Optional<SchemeComparison> schemes(List<FitRow> rows, List<Double> predictedMm, Spot pivot) {
+        if (fit.holding().schemes().isEmpty()) {
+            return Optional.empty();
+        }
+        OptionalDouble reading = certainty.readingMm();
+        OptionalDouble shared = certainty.sharedMm();
+        List<ReadGap> gaps = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            FitRow r = rows.get(i);
+            gaps.add(new ReadGap(r.station(), predictedMm.get(i), r.lowerMm(), r.upperMm(), reading));
+        }
+        return Optional.of(SchemeCalculator.calculate(
+                new SchemeQuestion(pivot, gaps, shared, fit.holding().schemes(), certainty.allowed(), SEED)));
+    }
+
+    /** Warns by name where a gap is right now but a state to come will spoil it. */
+    List<Finding> tooEarly(StateReadings now, List<LaterState> later) {
+        List<Finding> warnings = new ArrayList<>();
+        for (LaterState l : later) {
+            double most = 0;
+            String where = "";
+            for (FitStation s : fit.stations()) {
+                Station at = places.stations().get(s.id());
+                double change = at == null ? l.gapMm() : Targets.changeMm(l, at);
+                if (Math.abs(change) > Math.abs(most)) {
+                    most = change;
+                    where = s.id();
+                }
+            }
+            if (most != 0) {
+                warnings.add(new Finding(
+                        Severity.CAUTION,
+                        l.state().id(),
+                        String.format(
+                                Locale.ROOT,
+                                "Do not make the gap perfect now: \"%s\" is still to come and changes it by %+.1f mm at"
+                                        + " station %s (%s). The targets here allow for it.",
+                                l.state().name(),
+                                most,
+                                where,
+                                l.origin()),
+                        l.learned() ? "own readings" : "definition"));
+            }
+        }
+        if (now.read() == 0) {
+            warnings.add(new Finding(Severity.NOTE, now.state().id(), "No gap is read in this state yet.", "readings"));
+        }
+        return warnings;
+    }
+}

@@ -1,0 +1,163 @@
+package fayline.flow.result.fit;
+
+import fayline.basis.numeric.DenseMatrix;
+import fayline.flow.project.fit.Fit;
+import fayline.flow.result.fit.FitAfter.Pair;
+import fayline.method.fitup.FitRow;
+import fayline.method.fitup.Move;
+import fayline.method.fitup.after.AsBuilt;
+import fayline.method.fitup.after.AsBuiltCalculator;
+import fayline.method.fitup.after.AsBuiltResult;
+import fayline.method.fitup.after.BuiltGap;
+import fayline.method.fitup.after.Lesson;
+import fayline.method.fitup.after.LessonCalculator;
+import fayline.method.fitup.after.MoveCovariance;
+import fayline.method.fitup.motion.MoveWords;
+import fayline.method.fitup.odds.GapOdds;
+import fayline.method.fitup.reading.StationGap;
+import fayline.method.fitup.scheme.Scheme;
+import fayline.method.fitup.scheme.SchemeMotion;
+import fayline.method.fitup.scheme.SchemeMotionCalculator;
+import fayline.method.fitup.scheme.SchemeOutcome;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** The bonded part against what its last dry fit foretold. */
+final class After {
+    /** The state in which a part is read when its adhesive has set. */
+    static final String BONDED = "bonded";
+
+    private final Fit fit;
+    private final Targets targets;
+    private final Certainty certainty;
+
+    After(Fit fit, Targets targets, Certainty certainty) {
+        this.fit = fit;
+        this.targets = targets;
+        this.certainty = certainty;
+    }
+
+    /**
+     * Compares, where the bonded state was read and a state before it gives a move.
+     *
+     * @param before what was advised at the state read before the bond
+     * @param bonded the readings after it
+     */
+    Optional<FitAfter> of(FitAdvice before, StateReadings bonded) {
+        if (before.best().minimax().isEmpty()) {
+            return Optional.empty();
+        }
+        List<Double> foretold = before.best().minimax().get().exactGapsMm();
+        Optional<SchemeOutcome> scheme = before.schemes()
+                .flatMap(s -> s.schemes().stream()
+                        .filter(o -> o.name().equals(fit.holding().chosen()))
+                        .findFirst());
+        Optional<GapOdds> odds = scheme.flatMap(SchemeOutcome::odds);
+        List<Pair> pairs = new ArrayList<>();
+        List<BuiltGap> gaps = new ArrayList<>();
+        List<Integer> kept = new ArrayList<>();
+        for (int i = 0; i < before.rows().size(); i++) {
+            FitRow row = before.rows().get(i);
+            Optional<StationGap> read = bonded.stations().stream()
+                    .filter(v -> v.station().id().equals(row.station().id()))
+                    .findFirst()
+                    .flatMap(StationValue::gap);
+            if (read.isPresent()) {
+                pairs.add(
+                        new Pair(row.station().id(), foretold.get(i), read.get().gapMm()));
+                double variance =
+                        odds.isPresent() ? odds.get().covarianceMm2().get(i).get(i) : 0;
+                gaps.add(new BuiltGap(
+                        row.station(),
+                        foretold.get(i),
+                        Math.sqrt(variance),
+                        read.get().gapMm(),
+                        read.get().wholeDeviationMm()));
+                kept.add(i);
+            }
+        }
+        if (pairs.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean sure = odds.isPresent() && gaps.stream().allMatch(g -> g.measuredUncertaintyMm() > 0);
+        if (!sure) {
+            return Optional.of(new FitAfter(
+                    before.state(),
+                    bonded.state().id(),
+                    pairs,
+                    Optional.empty(),
+                    Optional.empty(),
+                    fit.holding().chosen().isEmpty()
+                            ? "Which scheme held the part is not said, so nothing can be told of chance."
+                            : "Uncertainties are missing, so nothing can be told of chance.",
+                    ""));
+        }
+        return Optional.of(compared(before, bonded, pairs, gaps, part(odds.get().covarianceMm2(), kept)));
+    }
+
+    private FitAfter compared(
+            FitAdvice before,
+            StateReadings bonded,
+            List<Pair> pairs,
+            List<BuiltGap> gaps,
+            List<List<Double>> covariance) {
+        AsBuiltResult result = AsBuiltCalculator.calculate(new AsBuilt(before.pivot(), gaps, covariance));
+        Optional<Lesson> lesson = result.motion()
+                .flatMap(m -> prior(before).map(p -> LessonCalculator.calculate(List.of(m.fitted()), p)));
+        MoveWords words = new MoveWords(targets.side(), before.pivot(), before.pivotName());
+        return new FitAfter(
+                before.state(),
+                bonded.state().id(),
+                pairs,
+                Optional.of(result),
+                lesson,
+                result.reading().words(),
+                lesson.map(l -> "Expect it again: " + words.sentence(l.move()) + ". One build is one sample.")
+                        .orElse(""));
+    }
+
+    /** How far off the chosen scheme was thought to put the part; empty where that has no breadth in some direction. */
+    private Optional<MoveCovariance> prior(FitAdvice before) {
+        Optional<Scheme> scheme = fit.holding().schemes().stream()
+                .filter(s -> s.name().equals(fit.holding().chosen()))
+                .findFirst();
+        if (scheme.isEmpty()) {
+            return Optional.empty();
+        }
+        SchemeMotion motion = SchemeMotionCalculator.calculate(scheme.get(), before.pivot(), certainty.allowed());
+        if (!motion.missing().isEmpty()) {
+            return Optional.empty();
+        }
+        DenseMatrix sum = DenseMatrix.zero(3, 3);
+        for (SchemeMotion.MoveError e : motion.errors()) {
+            if (e instanceof SchemeMotion.Along a) {
+                sum = sum.plus(square(a.perMm(), a.spread().standardDeviation()));
+            } else if (e instanceof SchemeMotion.InDisc d) {
+                double each = d.radiusMm() / 2;
+                sum = sum.plus(square(d.perMmX(), each)).plus(square(d.perMmY(), each));
+            }
+        }
+        for (int i = 0; i < 3; i++) {
+            if (!(sum.get(i, i) > 0)) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(new MoveCovariance(Arrays.stream(sum.toRows())
+                .map(r -> Arrays.stream(r).boxed().toList())
+                .toList()));
+    }
+
+    private static DenseMatrix square(Move m, double deviationMm) {
+        DenseMatrix column =
+                DenseMatrix.column(m.dxMm() * deviationMm, m.dyMm() * deviationMm, m.turnRad() * deviationMm);
+        return column.times(column.transposed());
+    }
+
+    private static List<List<Double>> part(List<List<Double>> covariance, List<Integer> kept) {
+        return kept.stream()
+                .map(i -> kept.stream().map(j -> covariance.get(i).get(j)).toList())
+                .toList();
+    }
+}

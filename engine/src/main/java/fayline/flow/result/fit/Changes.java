@@ -1,0 +1,93 @@
+package fayline.flow.result.fit;
+
+import fayline.flow.result.fit.StateChange.Change;
+import fayline.method.fitup.FitRow;
+import fayline.method.fitup.Move;
+import fayline.method.fitup.MoveLimits;
+import fayline.method.fitup.Spot;
+import fayline.method.fitup.Station;
+import fayline.method.fitup.motion.MoveWords;
+import fayline.method.fitup.motion.Side;
+import fayline.method.fitup.move.BestMove;
+import fayline.method.fitup.move.BestMoveCalculator;
+import fayline.method.fitup.move.BestMoveResult;
+import fayline.method.fitup.space.FlushMove;
+import fayline.method.fitup.space.FlushPlaneCalculator;
+import fayline.method.fitup.space.FlushPlaneResult;
+import fayline.method.fitup.space.FlushReading;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The rigid move that best explains what changed between two states. */
+final class Changes {
+    static final String MIDDLE = "the middle of the stations";
+    private static final int LEAST = 3;
+
+    private Changes() {}
+
+    static StateChange between(StateReadings before, StateReadings after, FitPlaces places, Side side) {
+        List<Change> gaps = new ArrayList<>();
+        List<FitRow> rows = new ArrayList<>();
+        List<FlushReading> flush = new ArrayList<>();
+        for (int i = 0; i < before.stations().size(); i++) {
+            StationValue a = before.stations().get(i);
+            StationValue b = after.stations().get(i);
+            Station at = places.stations().get(a.station().id());
+            if (a.gap().isPresent() && b.gap().isPresent()) {
+                double from = a.gap().get().gapMm();
+                double to = b.gap().get().gapMm();
+                gaps.add(new Change(a.station().id(), to - from));
+                if (at != null) {
+                    rows.add(FitRow.of(at, from, to, to, to));
+                }
+            }
+            if (at != null && a.flushMm().isPresent() && b.flushMm().isPresent()) {
+                flush.add(FlushReading.of(
+                        a.station().id(),
+                        at.at(),
+                        a.flushMm().getAsDouble(),
+                        b.flushMm().getAsDouble()));
+            }
+        }
+        Spot pivot = places.stations().isEmpty()
+                ? new Spot(0, 0)
+                : Station.middle(List.copyOf(places.stations().values()));
+        Optional<Move> move = rows.size() < LEAST ? Optional.empty() : move(rows, pivot);
+        double rest = move.map(m -> rest(rows, m, pivot)).orElse(0.0);
+        return new StateChange(
+                before.state().id(),
+                after.state().id(),
+                move,
+                pivot,
+                gaps,
+                rest,
+                flush(flush, pivot),
+                move.map(m -> new MoveWords(side, pivot, MIDDLE).sentence(m)).orElse(""));
+    }
+
+    private static Optional<Move> move(List<FitRow> rows, Spot pivot) {
+        BestMoveResult best = BestMoveCalculator.calculate(
+                BestMove.of(rows, MoveLimits.WIDEST).about(pivot));
+        return best.undetermined() ? Optional.empty() : best.leastSquares().map(l -> l.move());
+    }
+
+    private static double rest(List<FitRow> rows, Move move, Spot pivot) {
+        double sum = 0;
+        for (FitRow r : rows) {
+            double off = r.gapAfterMm(move, pivot) - r.nominalMm();
+            sum += off * off;
+        }
+        return Math.sqrt(sum / rows.size());
+    }
+
+    private static Optional<FlushMove> flush(List<FlushReading> readings, Spot pivot) {
+        if (readings.size() < LEAST) {
+            return Optional.empty();
+        }
+        FlushPlaneResult r = FlushPlaneCalculator.calculate(readings, pivot);
+        return r.rank() < LEAST
+                ? Optional.empty()
+                : Optional.of(r.leastSquares().move());
+    }
+}

@@ -1,0 +1,226 @@
+package fayline.flow.result.fit;
+
+import fayline.basis.finding.Finding;
+import fayline.basis.finding.Severity;
+import fayline.flow.project.fit.Fit;
+import fayline.flow.project.fit.FitHeat;
+import fayline.flow.project.fit.FitState;
+import fayline.method.fitup.Spot;
+import fayline.method.fitup.Station;
+import fayline.method.fitup.heat.BondedHeat;
+import fayline.method.fitup.heat.BondedHeatCalculator;
+import fayline.method.fitup.heat.BondedHeatResult;
+import fayline.method.fitup.heat.Heat;
+import fayline.method.fitup.heat.HeatCalculator;
+import fayline.method.fitup.heat.HeatResult;
+import fayline.method.fitup.heat.HeatRow;
+import fayline.method.fitup.mirror.OppositeHand;
+import fayline.method.fitup.scheme.Assumption;
+import fayline.method.fitup.scheme.Missing;
+import fayline.method.fitup.scheme.SchemeComparison;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** What follows from the readings of a fit. */
+public final class FitCalculator {
+    private FitCalculator() {}
+
+    /** Answers the question. */
+    public static FitResult calculate(FitQuestion question) {
+        Fit fit = question.fit();
+        FitPlaces places = FitPlaces.of(fit);
+        Certainty certainty = new Certainty(fit, question.assume());
+        Targets targets = new Targets(fit, question.side(), places);
+        List<StateReadings> states = new ReadStates(fit, places, certainty, targets).of(question.readings());
+        Advice advice = new Advice(fit, places, targets, certainty);
+        List<Finding> findings = new ArrayList<>(places.findings());
+        Optional<StateReadings> now = states.isEmpty() ? Optional.empty() : Optional.of(states.get(states.size() - 1));
+        List<LaterState> later = later(question, now.map(n -> n.state().id()).orElse(""), places);
+        Optional<FitAdvice> advised = now.flatMap(n -> advice.at(n, later));
+        now.ifPresent(n -> findings.addAll(advice.tooEarly(n, later)));
+        Optional<SchemeComparison> beforehand =
+                advised.isEmpty() && !places.stations().isEmpty() ? advice.beforehand(later) : Optional.empty();
+        Heats heats = heats(fit, places, now, findings);
+        Optional<FitAfter> after = after(question, states, places, targets, certainty, advice);
+        if (now.isPresent() && isDone(fit, now.get().state().id())) {
+            findings.add(new Finding(
+                    Severity.NOTE,
+                    fit.id(),
+                    "The adhesive has set: what is left is to trim, build up, fill, hang it anew or remake it.",
+                    "common practice, no source"));
+        }
+        Optional<SchemeComparison> schemes = advised.flatMap(FitAdvice::schemes).or(() -> beforehand);
+        return new FitResult(
+                fit,
+                question.side(),
+                places.outline(),
+                places.stations(),
+                places.edgeOf(),
+                states,
+                later,
+                advised,
+                beforehand,
+                heats.free,
+                heats.bonded,
+                after,
+                missing(certainty, schemes),
+                assumed(certainty, schemes),
+                findings);
+    }
+
+    /**
+     * What this hand teaches the opposite one: how it moved coming into each state, seen in the mirror. What the bond did is not
+     * among it: that is the scheme's lesson, which is mirrored only where its cause is.
+     */
+    public static List<LearnedChange> teaches(FitResult result) {
+        List<LearnedChange> all = new ArrayList<>();
+        for (StateReadings s : result.states()) {
+            if (s.since().isPresent() && !s.state().id().equals(After.BONDED)) {
+                StateChange c = s.since().get();
+                c.move()
+                        .ifPresent(m -> all.add(new LearnedChange(
+                                c.to(),
+                                OppositeHand.of(m),
+                                OppositeHand.of(c.pivot()),
+                                c.restMm(),
+                                result.fit().name())));
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    private static boolean isDone(Fit fit, String state) {
+        List<String> order = fit.states().stream().map(FitState::id).toList();
+        int bonded = order.indexOf(After.BONDED);
+        return bonded >= 0 && order.indexOf(state) >= bonded;
+    }
+
+    private static List<LaterState> later(FitQuestion question, String now, FitPlaces places) {
+        List<FitState> order = question.fit().states();
+        int here = order.stream().map(FitState::id).toList().indexOf(now);
+        Spot middle = places.stations().isEmpty()
+                ? new Spot(0, 0)
+                : Station.middle(List.copyOf(places.stations().values()));
+        List<LaterState> all = new ArrayList<>();
+        for (FitState s : order.subList(here + 1, order.size())) {
+            Optional<LearnedChange> learned = question.learned().stream()
+                    .filter(l -> l.state().equals(s.id()))
+                    .findFirst();
+            if (s.disturbs().isPresent()) {
+                FitState.Disturbance d = s.disturbs().get();
+                all.add(new LaterState(s, d.move(), middle, d.gapMm(), d.deviationMm(), false, d.origin()));
+            } else if (learned.isPresent()) {
+                LearnedChange l = learned.get();
+                all.add(new LaterState(
+                        s, l.move(), l.pivot(), 0, OptionalDouble.of(l.restMm()), true, "learned from " + l.from()));
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    private static Optional<FitAfter> after(
+            FitQuestion question,
+            List<StateReadings> states,
+            FitPlaces places,
+            Targets targets,
+            Certainty certainty,
+            Advice advice) {
+        for (int i = 1; i < states.size(); i++) {
+            if (states.get(i).state().id().equals(After.BONDED)) {
+                StateReadings before = states.get(i - 1);
+                StateReadings bonded = states.get(i);
+                List<LaterState> later = later(question, before.state().id(), places).stream()
+                        .filter(l -> !l.state().id().equals(After.BONDED))
+                        .toList();
+                return advice.at(before, later)
+                        .flatMap(a -> new After(question.fit(), targets, certainty).of(a, bonded));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private record Heats(Optional<HeatResult> free, Optional<BondedHeatResult> bonded) {}
+
+    private static Heats heats(Fit fit, FitPlaces places, Optional<StateReadings> now, List<Finding> findings) {
+        if (fit.heat().isEmpty() || now.isEmpty()) {
+            return new Heats(Optional.empty(), Optional.empty());
+        }
+        FitHeat heat = fit.heat().get();
+        List<HeatRow> rows = new ArrayList<>();
+        for (StationValue v : now.get().stations()) {
+            Station at = places.stations().get(v.station().id());
+            if (at != null && v.gap().isPresent()) {
+                rows.add(HeatRow.of(
+                        at,
+                        v.gap().get().gapMm(),
+                        Targets.mm(v.station().gap().orElse(fit.wanted().gap()))));
+            }
+        }
+        if (rows.isEmpty()) {
+            return new Heats(Optional.empty(), Optional.empty());
+        }
+        Spot anchor = heat.anchor()
+                .orElseGet(() -> Station.middle(List.copyOf(places.stations().values())));
+        if (now.get().temperatureDegC().isEmpty()) {
+            findings.add(new Finding(
+                    Severity.CAUTION,
+                    fit.id(),
+                    "No temperature was noted with the readings; the reference temperature is taken. Read it beside the part:"
+                            + " ten degrees are worth more than the gauge's error on a large sheet.",
+                    "common practice, no source"));
+        }
+        double read = now.get().temperatureDegC().orElse(heat.referenceDegC());
+        if (heat.bondMm().isPresent()) {
+            return new Heats(
+                    Optional.empty(),
+                    Optional.of(BondedHeatCalculator.calculate(new BondedHeat(
+                            anchor,
+                            heat.part(),
+                            heat.surround(),
+                            read,
+                            heat.serviceDegC(),
+                            heat.bondMm().getAsDouble(),
+                            rows.stream().map(HeatRow::station).toList(),
+                            OptionalDouble.empty(),
+                            OptionalDouble.empty()))));
+        }
+        return new Heats(
+                Optional.of(HeatCalculator.calculate(new Heat(
+                        anchor,
+                        heat.part(),
+                        heat.surround(),
+                        read,
+                        heat.referenceDegC(),
+                        heat.serviceDegC(),
+                        fit.wanted().minimumGap().map(Targets::mm).orElse(0.0),
+                        rows,
+                        heat.sheet()))),
+                Optional.empty());
+    }
+
+    private static List<String> missing(Certainty certainty, Optional<SchemeComparison> schemes) {
+        Set<String> all = new LinkedHashSet<>(certainty.missing());
+        schemes.ifPresent(s -> s.schemes()
+                .forEach(o -> o.missing().stream()
+                        .filter(m -> !(m.offer().equals(Optional.of(Assumption.READING))
+                                || m.offer().equals(Optional.of(Assumption.READING_COMMON))))
+                        .map(FitCalculator::words)
+                        .forEach(all::add)));
+        return List.copyOf(all);
+    }
+
+    private static String words(Missing m) {
+        return m.about().isEmpty() ? m.what() : m.what() + " (" + m.about() + ")";
+    }
+
+    private static List<String> assumed(Certainty certainty, Optional<SchemeComparison> schemes) {
+        Set<Assumption> all = new TreeSet<>(certainty.taken());
+        schemes.ifPresent(s -> s.schemes().forEach(o -> all.addAll(o.assumed())));
+        return all.stream().map(Assumption::words).toList();
+    }
+}

@@ -1,0 +1,82 @@
+package fayline.flow.result.fit;
+
+import fayline.basis.units.Entered;
+import fayline.basis.units.Length;
+import fayline.flow.project.fit.Fit;
+import fayline.flow.project.fit.FitStation;
+import fayline.method.fitup.FitRow;
+import fayline.method.fitup.Station;
+import fayline.method.fitup.motion.Side;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** What is wanted at each station, now: the nominal gap less what states to come will change. */
+final class Targets {
+    private final Fit fit;
+    private final Side side;
+    private final FitPlaces places;
+
+    Targets(Fit fit, Side side, FitPlaces places) {
+        this.fit = fit;
+        this.side = side;
+        this.places = places;
+    }
+
+    Side side() {
+        return side;
+    }
+
+    /** A row for each station that has a gap and a place, in order. */
+    List<FitRow> rows(List<StationValue> values, List<LaterState> later) {
+        List<FitRow> rows = new ArrayList<>();
+        for (StationValue v : values) {
+            Station at = places.stations().get(v.station().id());
+            if (at != null && v.gap().isPresent()) {
+                rows.add(row(v.station(), at, v.gap().get().gapMm(), later));
+            }
+        }
+        return rows;
+    }
+
+    /** A row for every station that has a place, as if its gap were the wanted one. */
+    List<FitRow> nominalRows(List<LaterState> later) {
+        List<FitRow> rows = new ArrayList<>();
+        for (FitStation s : fit.stations()) {
+            Station at = places.stations().get(s.id());
+            if (at != null) {
+                FitRow row = row(s, at, 0, later);
+                rows.add(row.withGap(row.nominalMm()));
+            }
+        }
+        return rows;
+    }
+
+    private FitRow row(FitStation s, Station at, double gapMm, List<LaterState> later) {
+        double change = later.stream().mapToDouble(l -> changeMm(l, at)).sum();
+        double nominal = mm(s.gap().orElse(fit.wanted().gap())) - change;
+        double tolerance = mm(s.gapTolerance().orElse(fit.wanted().gapTolerance()));
+        OptionalDouble minimum = fit.wanted()
+                .minimumGap()
+                .map(m -> OptionalDouble.of(mm(m) - change))
+                .orElse(OptionalDouble.empty());
+        return new FitRow(
+                at,
+                gapMm,
+                nominal - tolerance,
+                nominal,
+                nominal + tolerance,
+                minimum,
+                s.weight(),
+                places.edgeOf().getOrDefault(s.id(), ""));
+    }
+
+    /** How much a state to come will change the gap at a station. */
+    static double changeMm(LaterState later, Station at) {
+        return FitRow.of(at, later.gapMm(), 0, 0, 0).gapAfterMm(later.move(), later.pivot());
+    }
+
+    static double mm(Entered<Length> length) {
+        return length.value().millimetres();
+    }
+}
