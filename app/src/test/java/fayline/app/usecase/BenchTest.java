@@ -153,6 +153,45 @@ class BenchTest {
     }
 
     @Test
+    void should_take_castings_feeler_pairs_and_touching_parts_and_refuse_what_a_fit_cannot_have() {
+        TakeReading take = new TakeReading(teasel.shop);
+        assertThat(gap(take, "casting", "hung", Map.of("value", "1.4 mm")).stands())
+                .isTrue();
+        assertThat(gap(take, "gap", "", Map.of("value", "touches")).stands()).isTrue();
+        assertThat(gap(take, "gap", "dry", Map.of("value", "0 mm")).stands()).isTrue();
+        assertThat(gap(take, "gap", "dry", Map.of("value", "2.4 mm", "nogo", "2.5 mm", "temperature", "19 degC"))
+                        .stands())
+                .isTrue();
+        assertThat(sentences(gap(take, "gap", "dry", Map.of("value", "-0.2 mm"))))
+                .containsExactly(
+                        "value: found \"-0.2 mm\", expected a gap of nought or more; write 0 mm or touches where the "
+                                + "part touches; it cannot be read further");
+        assertThat(sentences(gap(take, "casting", "painted", Map.of("value", "2 mm"))))
+                .containsExactly(
+                        "state: found \"painted\", expected a state of fairing-round: dry, hung; a fit goes through "
+                                + "its own states, see fits.yaml");
+        assertThat(sentences(gap(take, "gap", "dry", Map.of("value", "2.5 mm", "nogo", "2.4 mm"))))
+                .containsExactly(
+                        "nogo: found \"2.4 mm\", expected more than the thickest leaf that entered, 2.5 mm; value is "
+                                + "the leaf that enters, nogo the next one that does not");
+        assertThat(gap(take, "flush", "dry", Map.of("value", "-0.2 mm")).stands())
+                .isTrue();
+        assertThat(gap(take, "flush", "dry", Map.of("value", "0 mm", "temperature", "warm"))
+                        .problems())
+                .extracting(InputProblem::key)
+                .containsExactly("temperature");
+    }
+
+    private static Outcome gap(TakeReading take, String kind, String state, Map<String, String> values) {
+        return take.take(
+                by("bo"), Teasel.PROJECT, new Measured(kind, "fairing-round", "A", state, values, Optional.empty()));
+    }
+
+    private static List<String> sentences(Outcome outcome) {
+        return outcome.problems().stream().map(InputProblem::sentence).toList();
+    }
+
+    @Test
     void should_save_a_definition_file_only_when_the_definition_can_be_read_with_it() {
         SaveFile save = new SaveFile(teasel.shop);
         String people = teasel.shop.folder(Teasel.PROJECT).text("people.yaml").orElseThrow();

@@ -75,7 +75,7 @@ final class DraftReader {
         var parts = placed(Kind.PARTS, f -> PartKind.read(f, outline));
         var recipes = placed(Kind.RECIPES, RecipeKind::read);
         var joints = placed(Kind.JOINTS, JointKind::joint);
-        var fits = placed(Kind.FITS, FitKind::fit);
+        var fits = placed(Kind.FITS, f -> FitKind.fit(f, outline));
         Definition whole = new Definition(
                 folder.hash(),
                 ProjectKind.read(new Fields(projectTree), zone),

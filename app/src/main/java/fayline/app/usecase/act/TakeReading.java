@@ -8,12 +8,12 @@ import fayline.basis.units.QuantityParser;
 import fayline.basis.units.UnreadableQuantityException;
 import fayline.flow.project.Definition;
 import fayline.flow.project.fit.Fit;
-import fayline.flow.project.fit.FitStation;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.Value;
 import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** One measured value, kept exactly as typed; what is no quantity of its kind is refused with what was expected. */
@@ -24,11 +24,13 @@ public final class TakeReading {
             "vacuum", QuantityKind.VACUUM,
             "gap", QuantityKind.LENGTH,
             "flush", QuantityKind.LENGTH,
+            "casting", QuantityKind.LENGTH,
             "temperature", QuantityKind.TEMPERATURE);
     private static final Map<String, QuantityKind<?>> AIR = Map.of(
             "air", QuantityKind.TEMPERATURE,
             "humidity", QuantityKind.FRACTION,
             "surface", QuantityKind.TEMPERATURE);
+    private static final Set<String> OF_FITS = Set.of("gap", "flush", "casting");
     private static final String CLIMATE = "climate";
     private final ShopRecord shop;
 
@@ -97,27 +99,20 @@ public final class TakeReading {
     private static void checkValue(Checks checks, Definition d, Measured m) {
         QuantityKind<?> kind = KINDS.get(m.kind());
         if (kind == null) {
-            checks.stop("kind", "\"" + m.kind() + "\"", "climate, mass, vacuum, gap, flush, mix or temperature", "");
+            checks.stop(
+                    "kind",
+                    "\"" + m.kind() + "\"",
+                    "climate, mass, vacuum, gap, flush, casting, mix or temperature",
+                    "");
+            return;
+        }
+        Optional<Fit> fit = d.fits().find(m.of());
+        if (OF_FITS.contains(m.kind())) {
+            new FitReadingChecks(checks, m).check(fit);
             return;
         }
         quantity(checks, "value", m.values().getOrDefault("value", ""), kind);
-        Optional<Fit> fit = d.fits().find(m.of());
-        if (m.kind().equals("gap") || m.kind().equals("flush")) {
-            if (fit.isEmpty()) {
-                checks.stop("of", "\"" + m.of() + "\"", "a fit of the definition", "");
-            }
-            fit.filter(f -> f.stations().stream().noneMatch(s -> s.id().equals(m.station())))
-                    .ifPresent(f -> checks.stop(
-                            "station",
-                            "\"" + m.station() + "\"",
-                            "a station of " + f.id() + ": "
-                                    + String.join(
-                                            ", ",
-                                            f.stations().stream()
-                                                    .map(FitStation::id)
-                                                    .toList()),
-                            ""));
-        } else if (fit.isEmpty() && !isWork(d, m.of())) {
+        if (fit.isEmpty() && !isWork(d, m.of())) {
             checks.stop("of", "\"" + m.of() + "\"", "a part, joint, fit or step of the definition", "");
         }
     }
@@ -127,7 +122,7 @@ public final class TakeReading {
         return d.parts().find(made).isPresent() || d.joints().find(made).isPresent();
     }
 
-    private static void quantity(Checks checks, String name, String typed, QuantityKind<?> kind) {
+    static void quantity(Checks checks, String name, String typed, QuantityKind<?> kind) {
         try {
             QuantityParser.parse(typed, kind);
         } catch (UnreadableQuantityException e) {

@@ -15,7 +15,7 @@ import java.util.List;
 public final class HistoryKind {
     /** The keys of a reading, which are kept as typed. */
     public static final List<String> AS_TYPED =
-            List.of("value", "air", "humidity", "surface", "probe", "instrument", "lot");
+            List.of("value", "nogo", "air", "humidity", "surface", "temperature", "probe", "instrument", "lot");
 
     static final Keys SHAPE = Keys.of(
             "an event",
@@ -41,14 +41,19 @@ public final class HistoryKind {
                     "offset",
                     Text.of("a distance from UTC such as +01:00", "[+-][0-9]{2}:[0-9]{2}"),
                     "For times that the clock shows twice, when it is put back."),
-            may("kind", Words.of("climate", "mass", "vacuum", "gap", "flush", "mix", "temperature"), "What was read."),
+            may(
+                    "kind",
+                    Words.of("climate", "mass", "vacuum", "gap", "flush", "casting", "mix", "temperature"),
+                    "What was read."),
             may("of", Forms.WORK_REF, "The part, fit or step that was measured."),
             may("station", Forms.MARK, "The station of a fit."),
             may("state", Forms.NAME, "The state in which a fit was measured, such as hung."),
             may("value", Forms.TEXT, "The value exactly as typed."),
+            may("nogo", Forms.TEXT, "For a gap read by feelers: the thinnest leaf that did not enter, as typed."),
             may("air", Forms.TEXT, "Air temperature as typed."),
             may("humidity", Forms.TEXT, "Relative humidity as typed."),
             may("surface", Forms.TEXT, "Coldest surface as typed."),
+            may("temperature", Forms.TEXT, "For a gap: the part's temperature when it was read, as typed."),
             may("probe", Forms.REF, "The probe or place."),
             may("instrument", Forms.TEXT, "What it was read with."),
             may("lot", Forms.MARK, "The lot that was used."));

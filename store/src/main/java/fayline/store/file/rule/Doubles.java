@@ -21,7 +21,13 @@ final class Doubles {
         once(d.shop().down("ports"), "id", "a port");
         once(d.climate().down("forecast"), "date", "a forecast day");
         d.parts().forEach(p -> once(p.at().down("zones"), "id", "a zone"));
-        d.fits().forEach(f -> once(f.at().down("stations"), "id", "a station"));
+        d.fits().forEach(f -> {
+            once(f.at().down("stations"), "id", "a station");
+            once(f.at().down("states"), "id", "a state");
+            once(f.at().down("points"), "id", "a point");
+            once(f.at().down("schemes"), "name", "a scheme");
+            once(f.at().down("marks"), "name", "a marked place");
+        });
         d.recipes().forEach(r -> {
             once(r.at().down("steps"), "id", "a step");
             once(r.at().down("parameters"), "id", "a parameter");

@@ -15,6 +15,7 @@ public final class Structure {
         new HandRules(draft, problems).check();
         new Stacks(draft, problems).check();
         draft.recipes().forEach(r -> new RecipeRules(draft, r, problems).check());
+        draft.fits().forEach(f -> new FitRules(f, problems).check());
         new MakeRules(draft, problems).check();
     }
 }
