@@ -34,7 +34,7 @@ public record Chance(double probability, double standardError, long trials, long
     public String text() {
         if (isAll()) {
             double percent = 100 * least();
-            return String.format(Locale.ROOT, percent > 99.9 ? "above 99.9 %%" : "above %.1f %%", percent);
+            return percent > 99.9 ? "above 99.9 %" : String.format(Locale.ROOT, "above %.1f %%", percent);
         }
         if (probability <= 0) {
             return String.format(Locale.ROOT, "below %.2g %%", 100 * RULE_OF_THREE / trials);

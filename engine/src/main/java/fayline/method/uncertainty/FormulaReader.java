@@ -2,6 +2,8 @@ package fayline.method.uncertainty;
 
 import fayline.method.uncertainty.Formula.Node;
 import java.util.List;
+import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -9,6 +11,8 @@ import java.util.regex.Pattern;
 final class FormulaReader {
     private static final Pattern NUMBER = Pattern.compile("[0-9]+\\.?[0-9]*(?:[eE][-+]?[0-9]+)?|\\.[0-9]+");
     private static final Pattern NAME = Pattern.compile("[\\p{L}_][\\p{L}0-9_]*");
+    private static final Map<String, DoubleUnaryOperator> FUNCTIONS =
+            Map.of("sin", StrictMath::sin, "cos", StrictMath::cos, "tan", StrictMath::tan, "sqrt", Math::sqrt);
     private static final int DEEPEST = 50;
 
     private final String text;
@@ -101,17 +105,9 @@ final class FormulaReader {
         blanks();
         if (at < text.length() && text.charAt(at) == '(') {
             Node n = factor();
-            switch (name.group()) {
-                case "sin":
-                    return v -> StrictMath.sin(n.at(v));
-                case "cos":
-                    return v -> StrictMath.cos(n.at(v));
-                case "tan":
-                    return v -> StrictMath.tan(n.at(v));
-                case "sqrt":
-                    return v -> Math.sqrt(n.at(v));
-                default:
-                    break;
+            DoubleUnaryOperator function = FUNCTIONS.get(name.group());
+            if (function != null) {
+                return v -> function.applyAsDouble(n.at(v));
             }
         }
         at = start;

@@ -34,6 +34,10 @@ class CorrectionTest {
         return r.ways().stream().collect(Collectors.toMap(Way::name, w -> w));
     }
 
+    private static Way named(CorrectionResult r, String name) {
+        return r.ways().stream().filter(w -> w.name().equals(name)).findFirst().orElseThrow();
+    }
+
     @Test
     void should_match_the_hand_when_two_bonds_are_open() {
         Node e = ThreeBonds.CASE.expected();
@@ -51,7 +55,7 @@ class CorrectionTest {
         });
         assertEquals(e.text("chosen"), r.chosen().orElseThrow().name());
         // On the bench, whose x axis points up in the final frame, 0.3 mm aft is 0.3 mm down its y axis.
-        Move bench = ways.get("pane to frame").moves().get(0).move();
+        Move bench = named(r, "pane to frame").moves().get(0).move();
         assertEquals(0, bench.dxMm(), 1e-6);
         assertEquals(-0.3, bench.dyMm(), 1e-6);
         assertEquals(0, bench.turnRad(), 1e-9);
@@ -108,8 +112,9 @@ class CorrectionTest {
         assertEquals(0.6, way.worstDeviation(), 1e-6);
         assertEquals(0, way.moves().get(0).move().dxMm(), 1e-6);
 
-        Way both = ways(CorrectionCalculator.calculate(new Correction(tight(0.05, true), List.of(fairing))))
-                .get("frame to door and pane to frame and fairing");
+        Way both = named(
+                CorrectionCalculator.calculate(new Correction(tight(0.05, true), List.of(fairing))),
+                "frame to door and pane to frame and fairing");
         // 0.4 and d aft: F 2.8 + d, P 3 - d, so d = 0.1; A 3.1 is no worse, the fairing stays.
         assertEquals(0.1, both.worstDeviation(), 1e-6);
         assertThrows(
@@ -217,8 +222,8 @@ class CorrectionTest {
                 for (int i = 0; i < 8; i++) {
                     double off = o.offMm().get(i);
                     double on = o.onMm().get(i);
-                    assertTrue(
-                            off >= 0 && on >= 0 && off <= most.get("S" + i) + 1e-6 && on <= most.get("S" + i) + 1e-6);
+                    double allowed = most.getOrDefault("S" + i, 0.0) + 1e-6;
+                    assertTrue(off >= 0 && on >= 0 && off <= allowed && on <= allowed);
                     if (o.kind() != Remedy.Kind.REHANG) {
                         assertEquals(rows.get(i).gapMm() + off - on, o.gapsMm().get(i), 1e-6);
                     }
