@@ -17,6 +17,9 @@ public final class FitTopics {
         all.add(TrimTopic.buildUp());
         all.add(ShimTopic.topic());
         all.add(MirrorTopic.topic());
+        all.addAll(MoveTopics.all());
+        all.addAll(MoveAimTopics.all());
+        all.addAll(SpaceTopics.all());
         all.addAll(IndexTopics.all());
         all.add(MonteCarloTopic.topic());
         all.add(AsBuiltTopic.topic());

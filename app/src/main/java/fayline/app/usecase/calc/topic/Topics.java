@@ -31,7 +31,6 @@ public final class Topics {
         all.add(new UncertaintyTopic());
         all.addAll(FitTopics.all());
         all.add(new PlanAuditTopic());
-        all.addAll(FitTopics.all());
         return List.copyOf(all);
     }
 
