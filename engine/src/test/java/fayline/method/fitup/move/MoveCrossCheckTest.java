@@ -30,8 +30,8 @@ class MoveCrossCheckTest {
         FitCase c = read("M01-weak-move");
         double u = c.inputs().number("uReading");
         List<FitRow> rows = MoveCase.rows(c.inputs());
-        BestMoveResult r = BestMoveCalculator.calculate(MoveCase.question(c)
-                .withUncertainties(rows.stream().map(x -> u).toList()));
+        BestMoveResult r = BestMoveCalculator.calculate(
+                MoveCase.question(c).withUncertainties(rows.stream().map(x -> u).toList()));
         Node e = c.expected();
         Determinacy d = r.determinacy();
         assertEquals(e.number("rank"), d.rank());
