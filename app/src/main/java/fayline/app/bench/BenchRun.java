@@ -19,7 +19,7 @@ public final class BenchRun {
     /** Our fault, or the machine's. */
     static final int FAULT = 3;
 
-    private static final String TOPICS = "checks FOLDER [--only NAME,...], plan FOLDER, start";
+    private static final String TOPICS = "checks FOLDER [--only NAME,...], fit, plan FOLDER, start";
 
     private final PrintStream out;
     private final PrintStream err;
@@ -43,6 +43,9 @@ public final class BenchRun {
     public int run(String topic, Optional<Path> folder, List<String> only, int seconds, boolean json) {
         if ("start".equals(topic)) {
             return new StartBench(out, err).run(seconds, json);
+        }
+        if ("fit".equals(topic)) {
+            return new FitBench(out).run(seconds, json);
         }
         boolean checks = "checks".equals(topic);
         if (checks || "plan".equals(topic)) {

@@ -1,7 +1,10 @@
 package fayline.app.bench.cases;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import fayline.app.usecase.calc.CalcInputException;
+import fayline.app.usecase.calc.CalcTopic;
 import fayline.app.usecase.calc.Json;
+import fayline.app.usecase.calc.topic.Topics;
 import fayline.app.usecase.cases.RawFile;
 import java.util.List;
 import java.util.Optional;
@@ -34,17 +37,35 @@ final class KindLayout implements Layout {
         return Optional.of(new CaseFile(file.path(), file.name(), List.of(c)));
     }
 
-    /** A case of a kind. No subject of today answers these kinds, whose fields are moves, trims, shims and springback. */
+    /** A case of a kind, answered by the topic that is named after it. */
     record KindCase(String id, String kind, JsonNode inputs, JsonNode expected, JsonNode tolerance)
             implements CheckCase {
         @Override
         public Verdict judge(CaseFile file) {
-            return new Verdict(
-                    file.path(),
-                    id,
-                    Verdict.Outcome.NOT_COVERED,
-                    List.of(),
-                    "no subject here answers the kind " + kind);
+            Optional<CalcTopic> topic = Topics.all().stream()
+                    .filter(t -> t.name().equals("fit." + kind))
+                    .findFirst();
+            if (topic.isEmpty()) {
+                return new Verdict(
+                        file.path(),
+                        id,
+                        Verdict.Outcome.NOT_COVERED,
+                        List.of(),
+                        "no subject here answers the kind " + kind);
+            }
+            try {
+                List<Verdict.Difference> off = new NestedComparison(tolerance)
+                        .of(expected, topic.get().answer(inputs).outputs());
+                return new Verdict(
+                        file.path(), id, off.isEmpty() ? Verdict.Outcome.HOLDS : Verdict.Outcome.DIFFERS, off, "");
+            } catch (CalcInputException e) {
+                return new Verdict(
+                        file.path(),
+                        id,
+                        Verdict.Outcome.DIFFERS,
+                        List.of(),
+                        e.problems().get(0).sentence());
+            }
         }
     }
 }
