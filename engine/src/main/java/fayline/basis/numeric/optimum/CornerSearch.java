@@ -168,7 +168,7 @@ public final class CornerSearch {
             double m = s * share[j] * sign(j);
             if (m > PIVOT * largest) {
                 double ratio = Math.max(0, price[j] * sign(j)) / m;
-                if (ratio < least || ratio == least && (out < 0 || basis[j] < basis[out])) {
+                if (ratio < least || (ratio == least && (out < 0 || basis[j] < basis[out]))) {
                     least = ratio;
                     out = j;
                 }

@@ -111,8 +111,9 @@ public final class OutlineCalculator {
         int n = line.points().size();
         for (int i = 0; i < n; i++) {
             Spot p = line.points().get(i);
-            boolean repeats = !points.isEmpty() && points.get(points.size() - 1).distanceMm(p) <= SAME_PLACE
-                    || i == n - 1 && n > 1 && line.points().get(0).distanceMm(p) <= SAME_PLACE;
+            boolean repeats =
+                    (!points.isEmpty() && points.get(points.size() - 1).distanceMm(p) <= SAME_PLACE)
+                            || (i == n - 1 && line.points().get(0).distanceMm(p) <= SAME_PLACE);
             if (!repeats) {
                 points.add(p);
             }

@@ -57,8 +57,8 @@ public final class PartOutline {
         double s = wrappedMm(sMm);
         int i = pieceAt(s);
         double u = s - starts[i];
-        boolean sharp = u <= SAME_PLACE && sharpBefore(i)
-                || starts[i] + pieces.get(i).lengthMm() - s <= SAME_PLACE && sharpBefore(i + 1);
+        boolean sharp = (u <= SAME_PLACE && sharpBefore(i))
+                || (starts[i] + pieces.get(i).lengthMm() - s <= SAME_PLACE && sharpBefore(i + 1));
         return point(sMm, i, u, sharp);
     }
 
@@ -211,7 +211,7 @@ public final class PartOutline {
         if (shape instanceof TracedLine line) {
             return !line.corners().isEmpty()
                     && (!p.run().equals(before.run())
-                            || piece % pieces.size() == 0 && line.corners().size() == 1);
+                            || (piece % pieces.size() == 0 && line.corners().size() == 1));
         }
         double ex = before.directionXAt(before.lengthMm());
         double ey = before.directionYAt(before.lengthMm());

@@ -37,7 +37,7 @@ final class MirrorTopic {
                                 "the stations in order round the part")
                         .needs("move", Shapes.move().asKind(), "a move in the part's plane")
                         .needs("flushMove", flush.asKind(), "a move out of it"),
-                in -> Replies.refusing(() -> answer(in)));
+                in -> FitAnswers.refusing(() -> answer(in)));
     }
 
     private static CalcAnswer answer(Given in) {

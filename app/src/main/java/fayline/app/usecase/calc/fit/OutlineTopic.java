@@ -40,7 +40,7 @@ final class OutlineTopic {
                                 Kind.list(Kind.number(), 0),
                                 "arc lengths from the end of the blend of corner 1, counter-clockwise, mm; modulo the perimeter")
                         .takes("startRule", Kind.passedOver(), "explanation; not read"),
-                in -> Replies.refusing(() -> answer(in)));
+                in -> FitAnswers.refusing(() -> answer(in)));
     }
 
     private static CalcAnswer answer(Given in) {

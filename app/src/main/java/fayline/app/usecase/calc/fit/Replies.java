@@ -2,14 +2,12 @@ package fayline.app.usecase.calc.fit;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import fayline.app.usecase.calc.CalcAnswer;
-import fayline.app.usecase.calc.CalcInputException;
 import fayline.basis.finding.Finding;
 import fayline.basis.finding.Severity;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
 
-/** Answers put together alike: what the engine warns of is told as cautions, what it refuses as a fault of the inputs. */
+/** Answers put together alike: what the engine warns of is told as cautions. */
 final class Replies {
     private Replies() {}
 
@@ -25,13 +23,5 @@ final class Replies {
                         .distinct()
                         .toList(),
                 saysNo);
-    }
-
-    static CalcAnswer refusing(Supplier<CalcAnswer> answer) {
-        try {
-            return answer.get();
-        } catch (IllegalArgumentException e) {
-            throw CalcInputException.of("inputs", String.valueOf(e.getMessage()), "inputs that can be reckoned with");
-        }
     }
 }

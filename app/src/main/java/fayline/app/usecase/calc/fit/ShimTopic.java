@@ -44,7 +44,7 @@ final class ShimTopic {
                         .needs("maxLayers", Kind.whole(0), "most pieces in a stack")
                         .takes("tape", Kind.notNegative(), "adhesive tape on each stack, mm")
                         .needs("stations", Kind.list(station.asKind(), 1), "the gaps that judge a choice"),
-                in -> Replies.refusing(() -> answer(in)));
+                in -> FitAnswers.refusing(() -> answer(in)));
     }
 
     private static CalcAnswer answer(Given in) {

@@ -52,7 +52,7 @@ final class TrimTopic {
                                 "goal",
                                 Kind.word("leastArea", "fewestEdges"),
                                 "what to spare first; leastArea where not given"),
-                in -> Replies.refusing(() -> answerTrim(in)));
+                in -> FitAnswers.refusing(() -> answerTrim(in)));
     }
 
     static CalcTopic buildUp() {
@@ -61,7 +61,7 @@ final class TrimTopic {
                 "The least area to add where the opening is too large, and the least trim that is then left; every edge may be"
                         + " cut or built up.",
                 common(station()),
-                in -> Replies.refusing(() -> answerBuildUp(in)));
+                in -> FitAnswers.refusing(() -> answerBuildUp(in)));
     }
 
     private static Form station() {

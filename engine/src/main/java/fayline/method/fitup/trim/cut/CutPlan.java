@@ -34,7 +34,7 @@ public record CutPlan(
         stations = List.copyOf(stations);
         edges = List.copyOf(edges);
         sides = Map.copyOf(sides);
-        if (!(perimeterMm > 0) || leaveOnMm.isPresent() && !(leaveOnMm.getAsDouble() >= 0)) {
+        if (!(perimeterMm > 0) || (leaveOnMm.isPresent() && !(leaveOnMm.getAsDouble() >= 0))) {
             throw new IllegalArgumentException("a perimeter of " + perimeterMm + " mm, leaving on " + leaveOnMm);
         }
         for (CutStation s : stations) {
