@@ -82,8 +82,8 @@ class MoveTopicsTest {
             return;
         }
         if (wanted.isObject()) {
-            boolean free = wanted.has("optimumUnique")
-                    && !wanted.path("optimumUnique").booleanValue();
+            boolean free =
+                    wanted.has("optimumUnique") && !wanted.path("optimumUnique").booleanValue();
             wanted.properties()
                     .forEach(e -> holds(
                             c,
