@@ -60,7 +60,7 @@ final class PdfPrinter {
         builder.useFont(() -> open(cut), "Atkinson Hyperlegible", weight, style, true);
     }
 
-    private static InputStream open(String cut) {
+    static InputStream open(String cut) {
         InputStream in = PdfPrinter.class.getResourceAsStream(FONTS + "AtkinsonHyperlegible-" + cut + ".ttf");
         if (in == null) {
             throw new IllegalStateException("the font's cut " + cut + " is missing from the program");

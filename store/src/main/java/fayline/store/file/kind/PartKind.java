@@ -57,7 +57,10 @@ public final class PartKind {
                             "unit",
                             Words.of("mm", "cm", "m", "in", "ft"),
                             "The unit of the numbers; for DXF and SVG what the file says, else mm."),
-                    may("layer", Forms.TEXT, "The layer of a DXF that holds the outline; all where nothing is said."),
+                    may(
+                            "layer",
+                            Forms.TEXT,
+                            "The layer of a DXF, or the id of an SVG's group, that holds the outline; all where nothing is said."),
                     may("chord", Measure.above(LENGTH), "Chord of an airfoil."),
                     may("from", Numeral.number(0, 1, "chord lengths"), "Where a rib begins, as a share of the chord."),
                     may("to", Numeral.number(0, 1, "chord lengths"), "Where it ends."),

@@ -104,8 +104,9 @@ public final class OutlineReader {
             return Optional.of(dxf(at, content.get()));
         }
         if (name.endsWith(".svg")) {
-            return Optional.of(
-                    new SvgDrawing(content.get()).outline(at.get("unit").map(u -> unit(at))));
+            return Optional.of(new SvgDrawing(content.get())
+                    .outline(
+                            at.get("unit").map(u -> unit(at)), text(at, "layer").orElse("")));
         }
         return Optional.of(rib(at, coordinates(content.get())));
     }

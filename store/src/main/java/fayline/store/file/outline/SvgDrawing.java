@@ -24,6 +24,7 @@ import javax.xml.stream.XMLStreamReader;
 final class SvgDrawing {
     private static final Set<String> HIDDEN =
             Set.of("defs", "clipPath", "mask", "symbol", "marker", "pattern", "metadata", "title", "desc", "text");
+    private static final int NOT_YET = Integer.MAX_VALUE;
     private static final Pattern SIZE = Pattern.compile("\\s*([0-9.eE+-]+)\\s*(mm|cm|in|pt|pc|px|)\\s*");
     private static final int MAX_DEPTH = 64;
 
@@ -37,15 +38,16 @@ final class SvgDrawing {
      * The outline.
      *
      * @param given the unit of the numbers in metres, where the definition says it; else what the file says, else mm
+     * @param group the id of the only group to read; empty for all
      */
-    Outline outline(Optional<Double> given) {
+    Outline outline(Optional<Double> given, String group) {
         XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
         factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
         try {
             XMLStreamReader xml = factory.createXMLStreamReader(new StringReader(text));
-            return Chaining.outline(pieces(xml, given));
+            return Chaining.outline(pieces(xml, given, group));
         } catch (XMLStreamException e) {
             int line = e.getLocation() == null ? 0 : e.getLocation().getLineNumber();
             throw new UnreadableOutlineException(
@@ -53,10 +55,12 @@ final class SvgDrawing {
         }
     }
 
-    private static List<List<Point>> pieces(XMLStreamReader xml, Optional<Double> given) throws XMLStreamException {
+    private static List<List<Point>> pieces(XMLStreamReader xml, Optional<Double> given, String group)
+            throws XMLStreamException {
         List<List<Point>> pieces = new ArrayList<>();
         Deque<Transform> transforms = new ArrayDeque<>();
         int hidden = 0;
+        int groupDepth = group.isEmpty() ? 0 : NOT_YET;
         while (xml.hasNext()) {
             int event = xml.next();
             if (event == XMLStreamConstants.DTD || event == XMLStreamConstants.ENTITY_REFERENCE) {
@@ -71,11 +75,15 @@ final class SvgDrawing {
                 Transform own = transforms.isEmpty() ? scale(xml, given) : Transform.parse(attribute(xml, "transform"));
                 transforms.push(outer.after(own));
                 hidden += HIDDEN.contains(name) ? 1 : 0;
-                if (hidden == 0) {
+                if (groupDepth == NOT_YET && attribute(xml, "id").equals(group)) {
+                    groupDepth = transforms.size();
+                }
+                if (hidden == 0 && groupDepth <= transforms.size()) {
                     pieces.addAll(shape(xml, name, transforms.peek()));
                 }
             } else if (event == XMLStreamConstants.END_ELEMENT) {
                 hidden -= HIDDEN.contains(xml.getLocalName()) ? 1 : 0;
+                groupDepth = !group.isEmpty() && groupDepth == transforms.size() ? NOT_YET : groupDepth;
                 transforms.pop();
             }
         }
