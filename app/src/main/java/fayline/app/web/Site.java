@@ -9,6 +9,9 @@ import fayline.app.web.design.AirframePage;
 import fayline.app.web.design.HeatPage;
 import fayline.app.web.design.MadePage;
 import fayline.app.web.design.RecipesPage;
+import fayline.app.web.fit.FitPage;
+import fayline.app.web.fit.FitReadPage;
+import fayline.app.web.fit.FitsPage;
 import fayline.app.web.frame.Door;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.ScreenPage;
@@ -52,6 +55,9 @@ public final class Site implements WebServer.Pages {
                 new AirframePage(sights),
                 new MadePage(sights),
                 new HeatPage(sights),
+                new FitsPage(sights),
+                new FitPage(sights),
+                new FitReadPage(sights, shop),
                 new StoresPage(sights),
                 new RecipesPage(sights),
                 new CardPage(sights, shop),

@@ -4,3 +4,4 @@ import "/static/drafts.js";
 import "/static/confirm.js";
 import "/static/lines.js";
 import "/static/pack.js";
+import "/static/keypad.js";

@@ -1,0 +1,95 @@
+package fayline.app.web.fit;
+
+import java.util.List;
+
+/**
+ * What to do now, in plain words and in the order a builder asks.
+ *
+ * @param state the state it rests on, in words
+ * @param fits whether it fits if moved
+ * @param verdict does it fit if moved, a sentence
+ * @param outside stations that stay outside, each with what is needed
+ * @param move the move in a sentence; empty for none
+ * @param marks where marked places go
+ * @param flush how to bring it flush, in words; empty for nothing
+ * @param shims what to put in at each index point
+ * @param shimWords what the shims leave, a sentence each
+ * @param trim the least trim, a sentence each; empty where none is needed
+ * @param templates the 1:1 templates
+ * @param schemes ways to locate it, side by side
+ * @param missing what nobody has given, so that no chance is told
+ * @param assumed what is assumed instead
+ * @param helps what would help, a sentence each
+ * @param findings what else must be said
+ */
+public record FitAnswer(
+        String state,
+        boolean fits,
+        String verdict,
+        List<String> outside,
+        String move,
+        List<String> marks,
+        String flush,
+        List<Shim> shims,
+        List<String> shimWords,
+        List<String> trim,
+        List<Link> templates,
+        List<Scheme> schemes,
+        List<String> missing,
+        List<String> assumed,
+        List<String> helps,
+        List<String> findings) {
+    /** Copies the lists. */
+    public FitAnswer {
+        outside = List.copyOf(outside);
+        marks = List.copyOf(marks);
+        shims = List.copyOf(shims);
+        shimWords = List.copyOf(shimWords);
+        trim = List.copyOf(trim);
+        templates = List.copyOf(templates);
+        schemes = List.copyOf(schemes);
+        missing = List.copyOf(missing);
+        assumed = List.copyOf(assumed);
+        helps = List.copyOf(helps);
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * A shim.
+     *
+     * @param point the index point
+     * @param exact what must be filled
+     * @param stock the pieces; empty where none are named
+     */
+    public record Shim(String point, String exact, String stock) {}
+
+    /**
+     * A file.
+     *
+     * @param name what it is
+     * @param link its address
+     */
+    public record Link(String name, String link) {}
+
+    /**
+     * A way to locate the part.
+     *
+     * @param name its name
+     * @param chosen whether it is the one that was chosen
+     * @param best whether its chance is the highest
+     * @param chance the chance that all stations end inside; empty where it is not told
+     * @param worst the station of lowest chance; empty where it is not told
+     * @param spread the standard deviation there; empty where it is not told
+     * @param shares what makes most of it; empty where it is not told
+     * @param holds how evenly it holds, in words
+     */
+    public record Scheme(
+            String name,
+            boolean chosen,
+            boolean best,
+            String chance,
+            String worst,
+            String spread,
+            String shares,
+            String holds) {}
+}

@@ -1,0 +1,249 @@
+package fayline.app.web.fit;
+
+import fayline.app.web.frame.Sight;
+import fayline.basis.finding.Finding;
+import fayline.basis.finding.Severity;
+import fayline.basis.units.Length;
+import fayline.basis.units.UnitSystem;
+import fayline.flow.project.fit.Fit;
+import fayline.flow.result.fit.FitAdvice;
+import fayline.flow.result.fit.FitResult;
+import fayline.flow.result.fit.StateReadings;
+import fayline.method.fitup.FitRow;
+import fayline.method.fitup.move.BestMoveResult;
+import fayline.method.fitup.move.MinimaxMove;
+import fayline.method.fitup.move.MoveStatus;
+import fayline.method.fitup.shim.ShimResult;
+import fayline.method.fitup.shim.ShimStack;
+import fayline.method.fitup.space.FlushMove;
+import fayline.method.fitup.trim.TrimResult;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Words the answer: move, shims, trim. */
+final class FitAnswers {
+    private static final double LEAST_MM = 0.05;
+
+    private FitAnswers() {}
+
+    /** The best move in a line; empty where there is none. */
+    static String move(Sight sight, FitResult r) {
+        return r.advice()
+                .flatMap(a ->
+                        a.best().minimax().map(m -> FitWords.move(sight, r.side(), m.move(), a.pivot(), a.pivotName())))
+                .orElse("");
+    }
+
+    /** What is wrong with a fit, short. */
+    static List<String> troubles(Sight sight, FitResult r) {
+        List<String> all = new ArrayList<>();
+        r.advice().filter(a -> !fits(a)).ifPresent(a -> {
+            all.add(verdict(sight, a));
+            if (!a.best().outside().isEmpty()) {
+                all.add("Outside after the best move: "
+                        + a.best().outside().stream()
+                                .map(BestMoveResult.Outside::station)
+                                .collect(Collectors.joining(", ")));
+            }
+        });
+        List<String> suspects = r.now()
+                .map(n -> n.stations().stream()
+                        .filter(s -> !s.suspects().isEmpty())
+                        .map(s -> s.station().id())
+                        .toList())
+                .orElse(List.of());
+        if (!suspects.isEmpty()) {
+            all.add("Read again: " + String.join(", ", suspects));
+        }
+        return all;
+    }
+
+    static FitAnswer of(Sight sight, FitResult r, FitAdvice a) {
+        Optional<MinimaxMove> best = a.best().minimax();
+        List<Finding> told = new ArrayList<>(a.findings());
+        told.addAll(a.best().findings());
+        boolean worded = a.best().status() == MoveStatus.NO_FIT;
+        List<String> findings = told.stream()
+                .filter(f ->
+                        !(worded && f.severity() == Severity.STOP && f.about().equals("move")))
+                .map(Finding::sentence)
+                .distinct()
+                .toList();
+        return new FitAnswer(
+                state(r, a.state()),
+                fits(a),
+                verdict(sight, a),
+                outside(sight, a),
+                move(sight, r),
+                best.map(m -> r.fit().marks().stream()
+                                .map(k -> FitWords.at(sight, r.side(), m.move(), a.pivot(), k))
+                                .toList())
+                        .orElse(List.of()),
+                a.flush().map(f -> flush(sight, f.minimax().move(), r)).orElse(""),
+                a.shims().map(s -> shims(sight, a, s)).orElse(List.of()),
+                a.shims().map(s -> shimWords(sight, s)).orElse(List.of()),
+                trim(sight, a),
+                templates(r.fit(), a),
+                a.schemes()
+                        .map(s -> FitSchemes.rows(r.fit(), s, sight, a.rows().size()))
+                        .orElse(List.of()),
+                r.missing(),
+                r.assumed(),
+                a.schemes().map(FitSchemes::helps).orElse(List.of()),
+                findings);
+    }
+
+    private static String state(FitResult r, String id) {
+        return r.states().stream()
+                .map(StateReadings::state)
+                .filter(s -> s.id().equals(id))
+                .map(s -> s.name())
+                .findFirst()
+                .orElse(id);
+    }
+
+    private static boolean fits(FitAdvice a) {
+        return a.best().status() == MoveStatus.OK;
+    }
+
+    private static String verdict(Sight sight, FitAdvice a) {
+        if (a.best().status() == MoveStatus.NO_FIT) {
+            int out = a.best().outside().size();
+            return "No: moving alone does not do it. " + out + " of " + a.rows().size()
+                    + (out == 1 ? " stations stays outside." : " stations stay outside.");
+        }
+        if (!fits(a) || a.best().minimax().isEmpty()) {
+            return "No move is given: see below why.";
+        }
+        List<Double> gaps = a.best().minimax().get().exactGapsMm();
+        int worst = 0;
+        for (int i = 0; i < gaps.size(); i++) {
+            if (off(a.rows().get(i), gaps.get(i)) > off(a.rows().get(worst), gaps.get(worst))) {
+                worst = i;
+            }
+        }
+        FitRow row = a.rows().get(worst);
+        boolean lies = a.rows().stream().allMatch(x -> x.gapMm() >= x.lowerMm() && x.gapMm() <= x.upperMm());
+        return (lies
+                        ? "It is in tolerance as it lies. Moved, the worst gap will be "
+                        : "Yes, if moved: the worst gap will be ")
+                + FitWords.length(sight, gaps.get(worst)) + " at "
+                + row.station().id() + " ("
+                + needs(sight, row) + ").";
+    }
+
+    private static double off(FitRow row, double gapMm) {
+        return row.weight() * Math.abs(gapMm - row.nominalMm());
+    }
+
+    static String needs(Sight sight, FitRow row) {
+        return "needs " + FitWords.length(sight, row.lowerMm()) + " to " + FitWords.length(sight, row.upperMm());
+    }
+
+    private static List<String> outside(Sight sight, FitAdvice a) {
+        List<String> all = new ArrayList<>();
+        for (BestMoveResult.Outside o : a.best().outside()) {
+            a.rows().stream()
+                    .filter(x -> x.station().id().equals(o.station()))
+                    .findFirst()
+                    .ifPresent(x -> all.add(o.station() + " ends at " + FitWords.length(sight, o.gapMm()) + " ("
+                            + needs(sight, x) + "): "
+                            + (Math.abs(o.beyondMm()) < LEAST_MM
+                                    ? "just"
+                                    : FitWords.length(sight, Math.abs(o.beyondMm())))
+                            + (o.beyondMm() < 0 ? " too tight" : " too wide")));
+        }
+        return all;
+    }
+
+    /** How to bring it flush: shift and tilts at the farthest stations would need a height, so ways are told as tilts. */
+    private static String flush(Sight sight, FlushMove m, FitResult r) {
+        List<String> parts = new ArrayList<>();
+        if (Math.abs(m.dzMm()) >= LEAST_MM) {
+            parts.add(FitWords.length(sight, Math.abs(m.dzMm())) + (m.dzMm() > 0 ? " outboard" : " inboard"));
+        }
+        if (Math.abs(m.rxRad()) * 1000 >= LEAST_MM) {
+            parts.add("upper edge " + slope(sight, m.rxRad()) + (m.rxRad() < 0 ? " inboard" : " outboard"));
+        }
+        if (Math.abs(m.ryRad()) * 1000 >= LEAST_MM) {
+            boolean forwardEndOut = m.ryRad() > 0 == (r.side() == fayline.method.fitup.motion.Side.LEFT);
+            parts.add("aft end " + slope(sight, m.ryRad()) + (forwardEndOut ? " inboard" : " outboard"));
+        }
+        return parts.isEmpty() ? "It is flush as it lies." : String.join(", ", parts);
+    }
+
+    private static String slope(Sight sight, double rad) {
+        return sight.format().system() == UnitSystem.METRIC
+                ? String.format(Locale.ROOT, "%.1f mm per metre", 1000 * Math.abs(rad))
+                : String.format(Locale.ROOT, "%.0f thou per foot", 12_000 * Math.abs(rad));
+    }
+
+    private static List<FitAnswer.Shim> shims(Sight sight, FitAdvice a, ShimResult s) {
+        List<FitAnswer.Shim> all = new ArrayList<>();
+        for (int i = 0; i < s.exactMm().size(); i++) {
+            int at = i;
+            double exact = s.exactMm().get(i);
+            all.add(new FitAnswer.Shim(
+                    a.pointNames().get(i),
+                    exact < 0
+                            ? FitWords.length(sight, -exact) + " off: the stop is in the way"
+                            : FitWords.length(sight, exact),
+                    s.best().map(b -> stack(sight, b.stacks().get(at))).orElse("")));
+        }
+        return all;
+    }
+
+    private static String stack(Sight sight, ShimStack stack) {
+        if (sight.format().system() == UnitSystem.METRIC || stack.piecesMm().isEmpty()) {
+            return stack.words();
+        }
+        return thou(stack.heightMm()) + " thou = "
+                + stack.piecesMm().stream().map(FitAnswers::thou).collect(Collectors.joining(" + "));
+    }
+
+    private static String thou(double mm) {
+        return String.format(Locale.ROOT, "%.0f", Length.ofMillimetres(mm).thou());
+    }
+
+    private static List<String> shimWords(Sight sight, ShimResult s) {
+        List<String> all = new ArrayList<>();
+        s.best()
+                .ifPresent(b -> all.add("With these pieces the worst gap is "
+                        + FitWords.length(sight, b.worstDeviation()) + " from nominal."
+                        + s.rounded()
+                                .filter(r -> r.worstDeviation() > b.worstDeviation() + LEAST_MM)
+                                .map(r -> " Each point rounded by itself would leave "
+                                        + FitWords.length(sight, r.worstDeviation()) + ".")
+                                .orElse("")));
+        s.findings().forEach(f -> all.add(f.sentence()));
+        return all;
+    }
+
+    private static List<String> trim(Sight sight, FitAdvice a) {
+        List<String> all = new ArrayList<>();
+        if (a.cut().isPresent()) {
+            all.add(a.cut().get().words());
+            a.cut().get().findings().forEach(f -> all.add(f.sentence()));
+        } else if (a.trim().flatMap(TrimResult::cut).isPresent()) {
+            List<Double> depths = a.trim().flatMap(TrimResult::cut).get().depthsMm();
+            List<String> each = new ArrayList<>();
+            for (int i = 0; i < depths.size(); i++) {
+                if (depths.get(i) > 0) {
+                    each.add(FitWords.length(sight, depths.get(i)) + " at station "
+                            + a.rows().get(i).station().id());
+                }
+            }
+            all.add("Take off " + String.join(", ", each)
+                    + ". The outline is not drawn, so there is no cut line and no template.");
+        }
+        a.trim().ifPresent(t -> t.findings().forEach(f -> all.add(f.sentence())));
+        return all.stream().distinct().toList();
+    }
+
+    private static List<FitAnswer.Link> templates(Fit fit, FitAdvice a) {
+        return List.of();
+    }
+}

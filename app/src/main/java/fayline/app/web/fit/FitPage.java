@@ -1,0 +1,119 @@
+package fayline.app.web.fit;
+
+import fayline.app.usecase.fit.FitSight;
+import fayline.app.usecase.fit.LookAtFits;
+import fayline.app.web.frame.Page;
+import fayline.app.web.frame.Refusal;
+import fayline.app.web.frame.Sight;
+import fayline.app.web.frame.Sights;
+import fayline.app.web.frame.Visit;
+import fayline.basis.finding.Finding;
+import fayline.flow.project.design.Hand;
+import fayline.flow.project.fit.Fit;
+import fayline.flow.result.fit.FitAdvice;
+import fayline.flow.result.fit.FitResult;
+import io.javalin.config.RoutesConfig;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** One fit: before and after drawn, then the answer in the order a builder asks, then what it rests on. */
+public final class FitPage implements Page {
+    private static final int KNOWN = 3;
+    private final Sights sights;
+
+    /** Makes the page. */
+    public FitPage(Sights sights) {
+        this.sights = sights;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get("/fit/{id}", ctx -> {
+            Visit visit = new Visit(ctx);
+            sights.with(visit, sight -> {
+                boolean assume = visit.query("assume").equals("yes");
+                FitSight fit = LookAtFits.of(sight.view(), visit.inPath("id"), assume)
+                        .orElseThrow(() -> Refusal.absent("fit of that name"));
+                sights.show(
+                        visit,
+                        "fit/fit.jte",
+                        sights.frame(visit, sight, fit.result().fit().name(), "/fits"),
+                        view(sight, fit, assume));
+            });
+        });
+    }
+
+    private static FitView view(Sight sight, FitSight f, boolean assume) {
+        FitResult r = f.result();
+        return new FitView(
+                r.fit().id(),
+                r.fit().name(),
+                facts(sight, r),
+                FitPicture.of(sight, r, ""),
+                r.advice().map(a -> FitAnswers.of(sight, r, a)),
+                first(r),
+                r.beforehand()
+                        .map(s -> FitSchemes.rows(r.fit(), s, sight, r.places().size()))
+                        .orElse(List.of()),
+                r.missing(),
+                r.assumed(),
+                FitStates.of(sight, r),
+                FitLasting.later(sight, r),
+                FitLasting.heat(sight, r),
+                FitLasting.after(sight, r),
+                FitLasting.opposite(sight, f),
+                r.findings().stream().map(Finding::sentence).distinct().toList(),
+                FitWhys.of(sight, r),
+                assume);
+    }
+
+    private static List<FitView.Fact> facts(Sight sight, FitResult r) {
+        Fit fit = r.fit();
+        List<FitView.Fact> all = new ArrayList<>();
+        fit.part().ifPresent(p -> all.add(new FitView.Fact("Part", sight.madeName(p), sight.madeLink(p))));
+        fit.part()
+                .flatMap(p -> sight.definition().parts().find(p))
+                .filter(p -> p.hand() != Hand.NONE)
+                .ifPresent(p -> all.add(new FitView.Fact("Hand", p.hand().key(), "")));
+        fit.against()
+                .forEach(a -> all.add(new FitView.Fact(
+                        "Against", sight.madeName(a), sight.made(a).isPresent() ? sight.madeLink(a) : "")));
+        all.add(new FitView.Fact(
+                "Gap wanted",
+                fit.wanted().gap().asTyped() + " ± "
+                        + fit.wanted().gapTolerance().asTyped(),
+                ""));
+        all.add(new FitView.Fact(
+                "Flush wanted",
+                fit.wanted().flush().asTyped() + " ± "
+                        + fit.wanted().flushTolerance().asTyped(),
+                ""));
+        fit.wanted().minimumGap().ifPresent(m -> all.add(new FitView.Fact("Never under", m.asTyped(), "")));
+        fit.gauge().ifPresent(g -> all.add(new FitView.Fact("Read with", g.name(), "")));
+        return all;
+    }
+
+    /** What is needed before there is an answer. */
+    private static List<String> first(FitResult r) {
+        if (r.advice().filter(a -> a.rows().size() >= KNOWN).isPresent()) {
+            return List.of();
+        }
+        Stream<String> places = r.places().isEmpty()
+                ? Stream.of(
+                        "Where the stations lie is not known, so no move can be told. Give each its place and direction, or"
+                                + " the outline, in the fit's file under Definition.")
+                : Stream.empty();
+        int read = r.advice().map(FitAdvice::rows).map(List::size).orElse(0);
+        Stream<String> readings = read < KNOWN
+                ? Stream.of(
+                        read == 0
+                                ? "No gap is read yet. Three stations on two edges give a first move."
+                                : "Only " + read
+                                        + " of the stations with a known place have a gap. Three on two edges give a"
+                                        + " first move.")
+                : Stream.empty();
+        return Stream.concat(places, r.places().isEmpty() ? Stream.empty() : readings)
+                .toList();
+    }
+}

@@ -1,0 +1,221 @@
+package fayline.app.web.fit;
+
+import fayline.app.usecase.act.Measured;
+import fayline.app.usecase.act.TakeReading;
+import fayline.app.usecase.shop.Outcome;
+import fayline.app.usecase.shop.Sent;
+import fayline.app.usecase.shop.ShopRecord;
+import fayline.app.web.frame.Answers;
+import fayline.app.web.frame.Page;
+import fayline.app.web.frame.Refusal;
+import fayline.app.web.frame.Sight;
+import fayline.app.web.frame.Sights;
+import fayline.app.web.frame.Visit;
+import fayline.flow.project.fit.Fit;
+import fayline.flow.reading.FitReading;
+import fayline.flow.reading.FitReadings;
+import io.javalin.config.RoutesConfig;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Readings entered at the bench, station after station, or many lines at once. Each is one entry, kept as typed. */
+public final class FitReadPage implements Page {
+    private static final String READ = "/fit/{id}/read";
+    private static final int MOST_LINES = 500;
+    private final Sights sights;
+    private final ShopRecord shop;
+
+    /**
+     * Makes the page.
+     *
+     * @param sights looks at the shop
+     * @param shop the record to add to
+     */
+    public FitReadPage(Sights sights, ShopRecord shop) {
+        this.sights = sights;
+        this.shop = shop;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get(READ, ctx -> {
+            Visit visit = new Visit(ctx);
+            sights.with(visit, sight -> {
+                Fit fit = fit(visit, sight);
+                show(visit, sight, fit, setup(sight, fit, visit::query), visit.query("at"), FitTyped.NOTHING);
+            });
+        });
+        routes.post(READ, ctx -> {
+            Visit visit = new Visit(ctx);
+            sights.with(visit, sight -> one(visit, sight, fit(visit, sight)));
+        });
+        routes.post("/fit/{id}/many", ctx -> {
+            Visit visit = new Visit(ctx);
+            sights.with(visit, sight -> many(visit, sight, fit(visit, sight)));
+        });
+    }
+
+    private void one(Visit visit, Sight sight, Fit fit) {
+        FitSetup setup = setup(sight, fit, visit::field);
+        String by = by(visit, sight);
+        String station = visit.field("station");
+        String value = visit.field("value");
+        String nogo = visit.field("nogo");
+        if (value.isEmpty()) {
+            visit.status(422);
+            show(
+                    visit,
+                    sight,
+                    fit,
+                    setup,
+                    station,
+                    new FitTyped(
+                            List.of("Nothing is typed for station " + station + ". Type the reading, or skip it."),
+                            "",
+                            value,
+                            nogo,
+                            ""));
+            return;
+        }
+        Outcome outcome = take(sight, fit, setup, by, station, value, nogo, visit.once());
+        if (!outcome.stands()) {
+            visit.status(outcome.kind() == Outcome.Kind.UNKNOWN ? 503 : 422);
+            show(visit, sight, fit, setup, station, new FitTyped(Answers.refused(outcome), "", value, nogo, ""));
+            return;
+        }
+        visit.say("Station " + station + ": " + setup.withUnit(value) + " is kept.", draft(setup, station));
+        visit.lead(setup.link(fit.id(), following(fit, station, readings(sight, fit), setup)));
+    }
+
+    /** The next station without a reading after this one; none where all have one, so that the page says so. */
+    private static String following(Fit fit, String station, List<FitReading> before, FitSetup setup) {
+        List<String> marks = fit.stations().stream().map(s -> s.id()).toList();
+        int here = marks.indexOf(station);
+        for (int i = 1; i < marks.size(); i++) {
+            String mark = marks.get((here + i) % marks.size());
+            if (before.stream().noneMatch(r -> r.station().equals(mark) && setup.holds(r))) {
+                return mark;
+            }
+        }
+        return "";
+    }
+
+    private void many(Visit visit, Sight sight, Fit fit) {
+        FitSetup setup = setup(sight, fit, visit::field);
+        String by = by(visit, sight);
+        List<String> lines = visit.text("text").lines().toList();
+        if (lines.size() > MOST_LINES) {
+            throw Refusal.input(lines.size() + " lines are too many at once: " + MOST_LINES + " are taken.");
+        }
+        List<String> refused = new ArrayList<>();
+        List<String> left = new ArrayList<>();
+        List<String> kept = new ArrayList<>();
+        Map<String, Integer> seen = new HashMap<>();
+        for (int i = 0; i < lines.size(); i++) {
+            String line = lines.get(i).strip();
+            if (line.isEmpty()) {
+                continue;
+            }
+            String[] two = line.split("[\\s,;]+", 2);
+            String value = two.length < 2 ? "" : two[1].strip();
+            int again = seen.merge(line, 1, Integer::sum);
+            Outcome outcome = value.isEmpty()
+                    ? Outcome.refused("Found no value. Expected a station and a value, such as \"F1 2.8\".")
+                    : take(sight, fit, setup, by, two[0], value, "", visit.once() + again);
+            if (outcome.stands()) {
+                kept.add(two[0]);
+            } else {
+                left.add(line);
+                refused.add("Line " + (i + 1) + ", \"" + line + "\": " + String.join(" ", Answers.refused(outcome)));
+            }
+        }
+        String said = kept.isEmpty()
+                ? ""
+                : kept.size() + (kept.size() == 1 ? " reading is kept: " : " readings are kept: ")
+                        + String.join(", ", kept) + ".";
+        if (refused.isEmpty() && !kept.isEmpty()) {
+            visit.say(said, draftMany(setup));
+            visit.lead(setup.link(fit.id(), ""));
+            return;
+        }
+        visit.status(422);
+        if (refused.isEmpty()) {
+            refused.add("Nothing is typed. Write a station and a value on each line.");
+        }
+        show(visit, sight, fit, setup, "", new FitTyped(refused, said, "", "", String.join("\n", left)));
+    }
+
+    private Outcome take(
+            Sight sight, Fit fit, FitSetup setup, String by, String station, String value, String nogo, String once) {
+        Map<String, String> values = new HashMap<>();
+        values.put("value", setup.withUnit(value));
+        put(values, "nogo", nogo.isEmpty() ? "" : setup.withUnit(nogo));
+        put(values, "instrument", setup.instrument());
+        put(values, "temperature", setup.temperatureWithUnit());
+        put(values, "round", setup.round() > 1 ? String.valueOf(setup.round()) : "");
+        Measured measured =
+                new Measured(setup.kind().word(), fit.id(), station, setup.state(), values, Optional.empty());
+        String id = id(once, station, setup.state(), values.toString());
+        return new TakeReading(shop)
+                .take(Sent.live(id, by), sight.definition().facts().id(), measured);
+    }
+
+    /** The same reading sent twice with the same form has the same id; another value in that form has another. */
+    private static String id(String... parts) {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            byte[] hash = digest.digest(String.join("\n", parts).getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(hash, 0, 20);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("this Java has no SHA-256", e);
+        }
+    }
+
+    private static void put(Map<String, String> values, String name, String value) {
+        if (!value.isEmpty()) {
+            values.put(name, value);
+        }
+    }
+
+    private static String by(Visit visit, Sight sight) {
+        String by = visit.needed("by", "Who you are");
+        if (sight.definition().shop().people().find(by).isEmpty()) {
+            throw Refusal.input("Nobody of that name is in the crew.");
+        }
+        visit.remember("person", by);
+        return by;
+    }
+
+    private void show(Visit visit, Sight sight, Fit fit, FitSetup setup, String at, FitTyped typed) {
+        FitReadView view = FitReadViews.of(sight, fit, readings(sight, fit), setup, at, typed);
+        sights.show(visit, "fit/read.jte", sights.frame(visit, sight, "Read: " + fit.name(), "/fits"), view);
+    }
+
+    static String draft(FitSetup setup, String station) {
+        return "reading-" + setup.state() + "-" + setup.kind().word() + "-" + setup.round() + "-" + station;
+    }
+
+    static String draftMany(FitSetup setup) {
+        return "many-" + setup.state() + "-" + setup.kind().word() + "-" + setup.round();
+    }
+
+    private static FitSetup setup(Sight sight, Fit fit, java.util.function.UnaryOperator<String> asked) {
+        return FitSetup.of(asked, fit, readings(sight, fit), sight.format().system());
+    }
+
+    private static List<FitReading> readings(Sight sight, Fit fit) {
+        return FitReadings.of(
+                sight.view().record().readings(sight.definition().facts().id()), fit.id());
+    }
+
+    private static Fit fit(Visit visit, Sight sight) {
+        return sight.definition().fits().find(visit.inPath("id")).orElseThrow(() -> Refusal.absent("fit of that name"));
+    }
+}

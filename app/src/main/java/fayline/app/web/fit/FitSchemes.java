@@ -1,0 +1,93 @@
+package fayline.app.web.fit;
+
+import fayline.app.web.frame.Sight;
+import fayline.flow.project.fit.Fit;
+import fayline.method.fitup.odds.GapOdds;
+import fayline.method.fitup.scheme.Improvement;
+import fayline.method.fitup.scheme.SchemeComparison;
+import fayline.method.fitup.scheme.SchemeOutcome;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** Words the ways to locate a part. */
+final class FitSchemes {
+    private static final double GOOD = 10;
+    private static final double POOR = 50;
+    private static final int MOST_SHARES = 2;
+    private static final int MOST_HELPS = 3;
+
+    private FitSchemes() {}
+
+    static List<FitAnswer.Scheme> rows(Fit fit, SchemeComparison all, Sight sight, int stations) {
+        return all.schemes().stream()
+                .map(o -> row(fit, all, sight, o, stations))
+                .toList();
+    }
+
+    private static FitAnswer.Scheme row(Fit fit, SchemeComparison all, Sight sight, SchemeOutcome o, int stations) {
+        return new FitAnswer.Scheme(
+                o.name(),
+                o.name().equals(fit.holding().chosen()),
+                all.best().filter(o.name()::equals).isPresent(),
+                o.odds()
+                        .map(d -> chance(d.joint().probability()) + " that all " + stations + " end inside")
+                        .orElse(""),
+                o.odds()
+                        .map(d -> d.worstStation().id() + ", "
+                                + chance(d.worstStation().chance()))
+                        .orElse(""),
+                o.odds()
+                        .map(d -> FitWords.fine(sight, d.worstStation().deviationMm()))
+                        .orElse(""),
+                o.odds().map(FitSchemes::shares).orElse(""),
+                o.condition() < GOOD
+                        ? "evenly"
+                        : o.condition() <= POOR ? "fairly" : "poorly: set the stops farther apart");
+    }
+
+    private static String shares(GapOdds odds) {
+        return odds.shares().stream()
+                .limit(MOST_SHARES)
+                .map(s -> s.source()
+                        + (s.owner().isEmpty() ? "" : " (" + s.owner() + ")")
+                        + String.format(Locale.ROOT, " %.0f %%", 100 * s.share()))
+                .collect(Collectors.joining(", "));
+    }
+
+    /** A chance without false certainty at either end. */
+    static String chance(double p) {
+        if (p > 0.99) {
+            return "over 99 %";
+        }
+        return p < 0.01 ? "under 1 %" : String.format(Locale.ROOT, "%.0f %%", 100 * p);
+    }
+
+    /** What would help, of the scheme of highest chance. */
+    static List<String> helps(SchemeComparison all) {
+        List<String> words = new ArrayList<>();
+        all.schemes().stream()
+                .filter(o -> all.best().filter(o.name()::equals).isPresent())
+                .forEach(o -> o.improvements().stream()
+                        .limit(MOST_HELPS)
+                        .map(i -> o.name() + ": " + help(i))
+                        .forEach(words::add));
+        all.schemes().forEach(o -> o.findings().forEach(f -> words.add(o.name() + ": " + f.sentence())));
+        return words;
+    }
+
+    private static String help(Improvement i) {
+        String what = switch (i.kind()) {
+            case HALVE -> "halve the error of " + i.about();
+            case SET_ELSEWHERE ->
+                "set " + i.about()
+                        + String.format(
+                                Locale.ROOT,
+                                " %.0f mm along its edge, %s seen from outside",
+                                Math.abs(i.alongMm()),
+                                i.alongMm() > 0 ? "counter-clockwise" : "clockwise");
+        };
+        return what + ": the chance goes from " + chance(i.chanceBefore()) + " to " + chance(i.chanceAfter()) + ".";
+    }
+}

@@ -1,0 +1,113 @@
+package fayline.app.web.fit;
+
+import fayline.app.web.frame.Sight;
+import fayline.flow.project.fit.Fit;
+import fayline.flow.reading.FitReading;
+import fayline.flow.reading.FitReading.Kind;
+import fayline.flow.result.fit.FitResult;
+import fayline.flow.result.fit.StateChange;
+import fayline.flow.result.fit.StateReadings;
+import fayline.flow.result.fit.StationValue;
+import fayline.method.fitup.reading.StationGap;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** Words what was read in each state and how the part moved between them. */
+final class FitStates {
+    private static final double LEAST_MM = 0.005;
+
+    private FitStates() {}
+
+    /** The state read last comes first. */
+    static List<FitView.State> of(Sight sight, FitResult r) {
+        List<FitView.State> all = new ArrayList<>();
+        for (int i = r.states().size() - 1; i >= 0; i--) {
+            all.add(state(sight, r, r.states().get(i), i == r.states().size() - 1));
+        }
+        return all;
+    }
+
+    private static FitView.State state(Sight sight, FitResult r, StateReadings s, boolean last) {
+        return new FitView.State(
+                s.state().name(),
+                s.temperatureDegC().isPresent()
+                        ? sight.format()
+                                .temperature(fayline.basis.units.Temperature.ofCelsius(
+                                        s.temperatureDegC().getAsDouble()))
+                        : "",
+                s.stations().stream()
+                        .map(v -> row(sight, r.fit(), s.state().id(), v))
+                        .toList(),
+                s.since().map(c -> since(sight, r, c)).orElse(List.of()),
+                last);
+    }
+
+    private static FitView.Row row(Sight sight, Fit fit, String state, StationValue v) {
+        List<String> again =
+                new ArrayList<>(v.suspects().stream().map(s -> s.sentence()).toList());
+        v.gap().ifPresent(g -> g.findings().forEach(f -> again.add(f.sentence())));
+        return new FitView.Row(
+                v.station().id(),
+                v.station().where(),
+                typed(v, false),
+                v.gap().map(g -> mean(sight, g)).orElse(""),
+                typed(v, true),
+                FitWords.wanted(fit, v.station(), Kind.GAP),
+                again.stream().distinct().toList(),
+                "/fit/" + fayline.app.web.frame.Visit.encoded(fit.id()) + "/read?state="
+                        + fayline.app.web.frame.Visit.encoded(state) + "&at="
+                        + fayline.app.web.frame.Visit.encoded(v.station().id()));
+    }
+
+    private static String typed(StationValue v, boolean flush) {
+        return v.typed().stream()
+                .filter(t -> (t.kind() == Kind.FLUSH) == flush)
+                .map(FitStates::typed)
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String typed(FitReading t) {
+        return FitWords.typed(t)
+                + (t.kind() == Kind.CASTING ? " (casting)" : "")
+                + (t.round() > 1 ? " (round " + t.round() + ")" : "");
+    }
+
+    private static String mean(Sight sight, StationGap g) {
+        return (g.count() > 1 ? "mean of " + g.count() + ": " + FitWords.length(sight, g.gapMm()) : "")
+                + (g.spreadMm().isPresent() && g.spreadMm().getAsDouble() > LEAST_MM
+                        ? ", spread " + FitWords.fine(sight, g.spreadMm().getAsDouble())
+                        : "");
+    }
+
+    private static List<String> since(Sight sight, FitResult r, StateChange c) {
+        String from = name(r, c.from());
+        List<String> all = new ArrayList<>();
+        c.move()
+                .ifPresent(m -> all.add("Since \"" + from + "\" it moved "
+                        + FitWords.move(sight, r.side(), m, c.pivot(), "the middle of the stations")
+                        + ". What no rigid move explains: "
+                        + FitWords.fine(sight, c.restMm()) + " (root of the mean square)."));
+        if (!c.gaps().isEmpty()) {
+            all.add("Gaps since then: "
+                    + c.gaps().stream()
+                            .map(g -> g.station() + " " + signed(sight, g.changeMm()))
+                            .collect(Collectors.joining(", "))
+                    + ".");
+        }
+        return all;
+    }
+
+    static String signed(Sight sight, double mm) {
+        return (mm > 0 ? "+" : "") + FitWords.length(sight, mm);
+    }
+
+    private static String name(FitResult r, String state) {
+        return r.fit().states().stream()
+                .filter(s -> s.id().equals(state))
+                .map(s -> s.name().toLowerCase(Locale.ROOT))
+                .findFirst()
+                .orElse(state);
+    }
+}

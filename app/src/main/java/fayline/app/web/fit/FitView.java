@@ -1,0 +1,200 @@
+package fayline.app.web.fit;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the page of a fit shows.
+ *
+ * @param id its id
+ * @param name its name
+ * @param facts what it is, as pairs
+ * @param drawing before and after, drawn; empty where no place is known
+ * @param answer what to do now; empty where too little is known
+ * @param first what is needed before there is an answer, a sentence each
+ * @param schemesBefore ways to locate it where nothing is read yet
+ * @param missing what nobody has given, so that no chance is told
+ * @param assumed what is assumed instead
+ * @param states what was read, the state read last first
+ * @param later states to come that disturb the gap
+ * @param heat what heat does, empty where it is not asked
+ * @param after the bonded part against what was foretold
+ * @param opposite what the opposite hand teaches
+ * @param findings what must be said
+ * @param whys how the figures come about
+ * @param assuming whether the usual values are taken
+ */
+public record FitView(
+        String id,
+        String name,
+        List<Fact> facts,
+        String drawing,
+        Optional<FitAnswer> answer,
+        List<String> first,
+        List<FitAnswer.Scheme> schemesBefore,
+        List<String> missing,
+        List<String> assumed,
+        List<State> states,
+        List<Later> later,
+        Optional<Heat> heat,
+        Optional<After> after,
+        Optional<Opposite> opposite,
+        List<String> findings,
+        List<Why> whys,
+        boolean assuming) {
+    /** Copies the lists. */
+    public FitView {
+        facts = List.copyOf(facts);
+        first = List.copyOf(first);
+        schemesBefore = List.copyOf(schemesBefore);
+        missing = List.copyOf(missing);
+        assumed = List.copyOf(assumed);
+        states = List.copyOf(states);
+        later = List.copyOf(later);
+        findings = List.copyOf(findings);
+        whys = List.copyOf(whys);
+    }
+
+    /**
+     * A fact.
+     *
+     * @param name what
+     * @param value how much
+     * @param link a page about it; empty for none
+     */
+    public record Fact(String name, String value, String link) {}
+
+    /**
+     * What was read in a state.
+     *
+     * @param name the state
+     * @param temperature the temperature noted; empty for none
+     * @param rows the stations
+     * @param since how the part moved since the state read before; empty for the first
+     * @param last whether it is the state read last
+     */
+    public record State(String name, String temperature, List<Row> rows, List<String> since, boolean last) {
+        /** Copies the lists. */
+        public State {
+            rows = List.copyOf(rows);
+            since = List.copyOf(since);
+        }
+    }
+
+    /**
+     * A station in a state.
+     *
+     * @param mark its mark
+     * @param where where it is
+     * @param gap its gap and casting readings as typed
+     * @param mean their mean where there are several, with spread; empty for one
+     * @param flush its flush readings as typed
+     * @param wanted what is wanted
+     * @param again why it should be read again, a sentence each
+     * @param readAgain where to read it again
+     */
+    public record Row(
+            String mark,
+            String where,
+            String gap,
+            String mean,
+            String flush,
+            String wanted,
+            List<String> again,
+            String readAgain) {
+        /** Copies the list. */
+        public Row {
+            again = List.copyOf(again);
+        }
+    }
+
+    /**
+     * A state to come.
+     *
+     * @param name the state
+     * @param change what it will do
+     * @param sure how well that is known; empty where it is not
+     * @param origin who says so
+     */
+    public record Later(String name, String change, String sure, String origin) {}
+
+    /**
+     * What heat does.
+     *
+     * @param rows one for each temperature, or one line for a bonded part
+     * @param stations what to set at each station
+     * @param findings what must be said
+     */
+    public record Heat(List<String> rows, List<HeatStation> stations, List<String> findings) {
+        /** Copies the lists. */
+        public Heat {
+            rows = List.copyOf(rows);
+            stations = List.copyOf(stations);
+            findings = List.copyOf(findings);
+        }
+    }
+
+    /**
+     * Heat at a station.
+     *
+     * @param mark its mark
+     * @param setNow the gap to set now
+     * @param least the least gap to set now
+     * @param touches the temperature at which it touches; empty where it never does
+     */
+    public record HeatStation(String mark, String setNow, String least, String touches) {}
+
+    /**
+     * The bonded part.
+     *
+     * @param from the state that foretold it
+     * @param rows station by station
+     * @param words what it means
+     * @param lesson what is learned; empty for nothing
+     */
+    public record After(String from, List<AfterRow> rows, String words, String lesson) {
+        /** Copies the list. */
+        public After {
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /**
+     * A station of it.
+     *
+     * @param mark its mark
+     * @param foretold the gap foretold
+     * @param read the gap read
+     * @param off the difference
+     * @param z the difference in its uncertainty; empty where that is not known
+     * @param flagged whether it is more than twice its uncertainty
+     */
+    public record AfterRow(String mark, String foretold, String read, String off, String z, boolean flagged) {}
+
+    /**
+     * The opposite hand.
+     *
+     * @param name its fit
+     * @param link its page
+     * @param lessons what it teaches, a sentence each
+     */
+    public record Opposite(String name, String link, List<String> lessons) {
+        /** Copies the list. */
+        public Opposite {
+            lessons = List.copyOf(lessons);
+        }
+    }
+
+    /**
+     * How a figure comes about.
+     *
+     * @param figure what it is
+     * @param lines formula, inputs, source
+     */
+    public record Why(String figure, List<String> lines) {
+        /** Copies the list. */
+        public Why {
+            lines = List.copyOf(lines);
+        }
+    }
+}

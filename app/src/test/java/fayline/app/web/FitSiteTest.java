@@ -1,0 +1,169 @@
+package fayline.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fayline.app.usecase.open.OpenShop;
+import fayline.app.usecase.view.LeastFinish;
+import fayline.app.usecase.view.LookAtShop;
+import fayline.flow.record.TakenReading;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The fits of the demonstration through their pages: looked at, read by the keypad's form, pasted. */
+class FitSiteTest {
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-03T12:00:00Z"), ZoneOffset.UTC);
+    private static final String READ = "/fit/canopy-right/read";
+
+    @TempDir
+    static Path folder;
+
+    private static OpenShop open;
+    private static LookAtShop looking;
+    private static WebServer server;
+    private Browser browser;
+
+    @BeforeAll
+    static void start() throws Exception {
+        open = OpenShop.openWith(folder.resolve("data"), Path.of("../demo/ousel"), CLOCK, Optional.empty());
+        looking = new LookAtShop(open.shop());
+        server = WebServer.start(0, new Site(open.shop(), looking, new LeastFinish(folder.resolve("library")), "test"));
+    }
+
+    @AfterAll
+    static void stop() {
+        server.close();
+        open.close();
+    }
+
+    @BeforeEach
+    void visit() {
+        browser = new Browser(server);
+    }
+
+    private static List<TakenReading> readings(String state) {
+        return looking.look("").orElseThrow().record().readings("ousel-1").stream()
+                .filter(r -> r.of().equals("canopy-right") && r.state().equals(state))
+                .toList();
+    }
+
+    private static List<String> marks() {
+        return looking.look("").orElseThrow().definition().fits().find("canopy-right").orElseThrow().stations().stream()
+                .map(s -> s.id())
+                .toList();
+    }
+
+    private static String person() {
+        return looking.look("")
+                .orElseThrow()
+                .definition()
+                .shop()
+                .people()
+                .items()
+                .get(0)
+                .id();
+    }
+
+    private HttpResponse<String> send(String page, String state, String... more) throws Exception {
+        String html = browser.page(READ + "?state=" + state);
+        return sendFrom(html, page, state, more);
+    }
+
+    private HttpResponse<String> sendFrom(String html, String page, String state, String... more) throws Exception {
+        String[] base = {
+            "csrf",
+            Browser.hidden(html, "csrf"),
+            "once",
+            Browser.hidden(html, "once"),
+            "by",
+            person(),
+            "state",
+            state,
+            "kind",
+            "gap",
+            "unit",
+            "mm"
+        };
+        String[] all = new String[base.length + more.length];
+        System.arraycopy(base, 0, all, 0, base.length);
+        System.arraycopy(more, 0, all, base.length, more.length);
+        return browser.post(page, all);
+    }
+
+    @Test
+    void should_list_every_fit_with_its_part_and_what_was_read() throws Exception {
+        assertThat(browser.page("/fits"))
+                .contains("Canopy half in its opening, left")
+                .contains("Canopy half in its opening, right")
+                .contains("/part/canopy-frame-left")
+                .contains("/fit/canopy-right/read");
+    }
+
+    @Test
+    void should_show_readings_as_typed_and_the_cautions_on_the_page_of_a_fit() throws Exception {
+        assertThat(browser.page("/fit/canopy-left"))
+                .contains("3.1 mm")
+                .contains("Computed figures release nothing by themselves")
+                .contains("The opposite hand");
+    }
+
+    @Test
+    void should_answer_not_found_when_there_is_no_such_fit() throws Exception {
+        assertThat(browser.get("/fit/no-such").statusCode()).isEqualTo(404);
+        assertThat(browser.get("/fit/no-such/read").statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void should_keep_a_bare_number_with_its_unit_and_go_to_the_next_station_when_next_is_pressed() throws Exception {
+        String first = marks().get(0);
+        HttpResponse<String> then = send(READ, "trimmed", "station", first, "value", "2.85");
+        assertThat(then.statusCode()).isEqualTo(200);
+        assertThat(then.body()).contains("Station " + marks().get(1)).contains("2.85 mm");
+        assertThat(readings("trimmed")).extracting(TakenReading::value).containsExactly("2.85 mm");
+        assertThat(readings("trimmed")).extracting(TakenReading::station).containsExactly(first);
+    }
+
+    @Test
+    void should_keep_one_reading_when_a_form_is_sent_twice_and_two_when_its_value_differs() throws Exception {
+        String html = browser.page(READ + "?state=hung");
+        String[] typed = {"station", marks().get(1), "value", "3/32 in"};
+        sendFrom(html, READ, "hung", typed);
+        sendFrom(html, READ, "hung", typed);
+        assertThat(readings("hung")).extracting(TakenReading::value).containsExactly("3/32 in");
+        sendFrom(html, READ, "hung", "station", marks().get(1), "value", "2.5");
+        assertThat(readings("hung")).extracting(TakenReading::value).containsExactly("3/32 in", "2.5 mm");
+    }
+
+    @Test
+    void should_refuse_with_the_text_kept_in_the_form_when_it_is_no_length() throws Exception {
+        HttpResponse<String> r = send(READ, "latched", "station", marks().get(0), "value", "2..8");
+        assertThat(r.statusCode()).isEqualTo(422);
+        assertThat(r.body()).contains("value=\"2..8\"").contains("2..8");
+        assertThat(readings("latched")).isEmpty();
+        assertThat(send(READ, "latched", "station", marks().get(0), "value", "").statusCode())
+                .isEqualTo(422);
+    }
+
+    @Test
+    void should_name_each_refused_line_and_keep_the_others_when_many_are_pasted() throws Exception {
+        List<String> m = marks();
+        String text = m.get(0) + " 2.9\nX9 3.0\n" + m.get(1) + "; 118 thou\n\n" + m.get(2) + ",3.2 mm\nF";
+        HttpResponse<String> r = send("/fit/canopy-right/many", "struts", "text", text);
+        assertThat(r.statusCode()).isEqualTo(422);
+        assertThat(r.body())
+                .contains("3 readings are kept: " + m.get(0) + ", " + m.get(1) + ", " + m.get(2))
+                .contains("Line 2, \"X9 3.0\"")
+                .contains("Line 6, \"F\"")
+                .contains(">X9 3.0\nF</textarea>");
+        assertThat(readings("struts")).extracting(TakenReading::value).containsExactly("2.9 mm", "118 thou", "3.2 mm");
+    }
+}
