@@ -3,6 +3,7 @@ package fayline.flow.reading;
 import fayline.basis.units.QuantityKind;
 import fayline.basis.units.QuantityParser;
 import fayline.basis.units.UnreadableQuantityException;
+import fayline.flow.project.fit.TypedGap;
 import fayline.flow.reading.FitReading.Kind;
 import fayline.flow.record.TakenReading;
 import java.util.ArrayList;
@@ -66,9 +67,7 @@ public final class FitReadings {
         try {
             return typed.isBlank()
                     ? OptionalDouble.empty()
-                    : OptionalDouble.of(QuantityParser.parse(typed, QuantityKind.LENGTH)
-                            .value()
-                            .millimetres());
+                    : OptionalDouble.of(TypedGap.read(typed).value().millimetres());
         } catch (UnreadableQuantityException e) {
             return OptionalDouble.empty();
         }

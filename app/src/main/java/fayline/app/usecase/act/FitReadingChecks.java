@@ -28,6 +28,10 @@ final class FitReadingChecks {
         }
         fit.ifPresent(this::place);
         value();
+        String round = typed("round");
+        if (!round.isBlank() && !round.matches("[1-9][0-9]{0,3}")) {
+            checks.stop("round", quoted(round), "which time round it is read, a whole number from 1", "");
+        }
         Optional.of(typed("temperature"))
                 .filter(t -> !t.isBlank())
                 .ifPresent(t -> TakeReading.quantity(checks, "temperature", t, QuantityKind.TEMPERATURE));

@@ -6,6 +6,7 @@ import static fayline.store.file.shape.Key.must;
 import fayline.store.file.shape.Forms;
 import fayline.store.file.shape.Keys;
 import fayline.store.file.shape.Listed;
+import fayline.store.file.shape.Numeral;
 import fayline.store.file.shape.Text;
 import fayline.store.file.shape.Words;
 import fayline.store.file.shape.YesNo;
@@ -14,8 +15,8 @@ import java.util.List;
 /** The kind {@code history}. */
 public final class HistoryKind {
     /** The keys of a reading, which are kept as typed. */
-    public static final List<String> AS_TYPED =
-            List.of("value", "nogo", "air", "humidity", "surface", "temperature", "probe", "instrument", "lot");
+    public static final List<String> AS_TYPED = List.of(
+            "value", "nogo", "round", "air", "humidity", "surface", "temperature", "probe", "instrument", "lot");
 
     static final Keys SHAPE = Keys.of(
             "an event",
@@ -50,6 +51,10 @@ public final class HistoryKind {
             may("state", Forms.NAME, "The state in which a fit was measured, such as hung."),
             may("value", Forms.TEXT, "The value exactly as typed."),
             may("nogo", Forms.TEXT, "For a gap read by feelers: the thinnest leaf that did not enter, as typed."),
+            may(
+                    "round",
+                    Numeral.count(1, 9999),
+                    "Which time round it was read in this state; 1 where nothing is said."),
             may("air", Forms.TEXT, "Air temperature as typed."),
             may("humidity", Forms.TEXT, "Relative humidity as typed."),
             may("surface", Forms.TEXT, "Coldest surface as typed."),
