@@ -60,7 +60,7 @@ public final class LookAtFits {
         return fit.part()
                                 .flatMap(p -> definition.parts().find(p))
                                 .map(Part::hand)
-                                .orElse(Hand.NONE)
+                                .orElse(fit.hand())
                         == Hand.RIGHT
                 ? Side.RIGHT
                 : Side.LEFT;

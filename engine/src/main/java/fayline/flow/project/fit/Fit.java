@@ -1,6 +1,7 @@
 package fayline.flow.project.fit;
 
 import fayline.flow.project.catalog.Keyed;
+import fayline.flow.project.design.Hand;
 import fayline.method.fitup.MoveLimits;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.outline.OutlineShape;
@@ -12,6 +13,7 @@ import java.util.Optional;
  *
  * @param id the id
  * @param name the name
+ * @param hand the hand where no part is named yet; a part's own hand counts before it
  * @param part the part that is fitted; empty where it was begun on the spot and no part is named yet
  * @param against its neighbours
  * @param wanted gap and flush wanted where a station says nothing else
@@ -28,6 +30,7 @@ import java.util.Optional;
 public record Fit(
         String id,
         String name,
+        Hand hand,
         Optional<String> part,
         List<String> against,
         FitWanted wanted,
@@ -47,6 +50,27 @@ public record Fit(
         stations = List.copyOf(stations);
         marks = List.copyOf(marks);
         states = List.copyOf(states);
+    }
+
+    /** A fit whose hand is its part's. */
+    public Fit(
+            String id,
+            String name,
+            Optional<String> part,
+            List<String> against,
+            FitWanted wanted,
+            List<FitStation> stations,
+            Optional<OutlineShape> outline,
+            List<Mark> marks,
+            MoveLimits room,
+            Optional<FitGauge> gauge,
+            List<FitState> states,
+            FitHolding holding,
+            FitCutting cutting,
+            Optional<FitHeat> heat) {
+        this(
+                id, name, Hand.NONE, part, against, wanted, stations, outline, marks, room, gauge, states, holding,
+                cutting, heat);
     }
 
     /** A station by its mark. */

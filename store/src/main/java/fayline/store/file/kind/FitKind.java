@@ -10,6 +10,7 @@ import fayline.basis.units.Angle;
 import fayline.basis.units.Entered;
 import fayline.basis.units.Length;
 import fayline.basis.units.QuantityParser;
+import fayline.flow.project.design.Hand;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitGauge;
 import fayline.flow.project.fit.FitStation;
@@ -22,6 +23,7 @@ import fayline.store.file.shape.Listed;
 import fayline.store.file.shape.Measure;
 import fayline.store.file.shape.Numeral;
 import fayline.store.file.shape.PlaceText;
+import fayline.store.file.shape.Words;
 import fayline.store.file.yaml.Tree;
 import java.util.List;
 import java.util.Optional;
@@ -48,6 +50,10 @@ public final class FitKind {
             "a fit",
             must("id", Forms.ID, "Its id."),
             must("name", Forms.TEXT, "Its name."),
+            may(
+                    "hand",
+                    Words.of(Fields.words(Hand.class)),
+                    "The hand where no part is named yet, for aft and nose-up; left where nothing is said."),
             may("part", Forms.REF, "The part that is fitted; none where the fit was begun on the spot."),
             may("against", Listed.of(Forms.REF), "Its neighbours, the first one first."),
             must("gap", Measure.zeroUp(LENGTH), "Nominal gap."),
@@ -108,6 +114,7 @@ public final class FitKind {
         return new Fit(
                 f.text("id", ""),
                 f.text("name", ""),
+                f.word("hand", Hand.class).orElse(Hand.NONE),
                 f.text("part"),
                 f.texts("against"),
                 new FitWanted(
