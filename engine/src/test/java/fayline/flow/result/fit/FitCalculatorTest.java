@@ -296,8 +296,10 @@ class FitCalculatorTest {
                         .dxMm())
                 .isCloseTo(0.5, within(0.02));
         double lesson = after.lesson().orElseThrow().move().dxMm();
-        // The scheme was thought good to 0.06 mm fore and aft: variance 0.0036. Four stations see dx, before and after, each to
-        // 0.06 mm: 0.0018 together, and the scheme's own 0.0036: the fit is known to 0.0054. 0.5 * 36 / (36 + 54) = 0.2.
+        // The scheme was thought good to 0.06 mm fore and aft: variance 0.0036. Four stations see dx, before and after,
+        // each to
+        // 0.06 mm: 0.0018 together, and the scheme's own 0.0036: the fit is known to 0.0054. 0.5 * 36 / (36 + 54) =
+        // 0.2.
         assertThat(lesson).isCloseTo(0.2, within(1e-3));
         assertThat(after.lessonWords()).contains("mm aft").contains("one sample");
     }
