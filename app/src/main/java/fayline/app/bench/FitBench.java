@@ -22,6 +22,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
+import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 
 /**
@@ -60,18 +61,18 @@ final class FitBench {
     }
 
     /** The median time of one call in milliseconds, after a third of the time to warm up. */
-    private static double median(int seconds, IntFunction<Object> call) {
+    private static double median(int seconds, IntConsumer call) {
         long span = Math.max(1, seconds) * 1_000_000_000L / 3;
         int i = 0;
         long warm = System.nanoTime() + span / 3;
         do {
-            call.apply(i++);
+            call.accept(i++);
         } while (System.nanoTime() < warm);
         List<Long> times = new ArrayList<>();
         long end = System.nanoTime() + span * 2 / 3;
         do {
             long start = System.nanoTime();
-            call.apply(i++);
+            call.accept(i++);
             times.add(System.nanoTime() - start);
         } while (System.nanoTime() < end);
         long[] sorted = times.stream().mapToLong(Long::longValue).sorted().toArray();

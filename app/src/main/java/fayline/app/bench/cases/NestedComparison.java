@@ -57,8 +57,8 @@ final class NestedComparison {
     private void compare(JsonNode expected, JsonNode found, Place at, List<Difference> off) {
         if (expected.isObject() && found.isObject()) {
             boolean loose = at.loose()
-                    || expected.has("optimumUnique")
-                            && !expected.path("optimumUnique").asBoolean();
+                    || (expected.has("optimumUnique")
+                            && !expected.path("optimumUnique").asBoolean());
             expected.properties().forEach(e -> {
                 if (!PASSED_OVER.contains(e.getKey())) {
                     compare(e.getValue(), found.path(e.getKey()), at.field(e.getKey(), tolerance, loose), off);

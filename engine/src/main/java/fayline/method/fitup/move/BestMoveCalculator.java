@@ -21,6 +21,9 @@ import java.util.OptionalDouble;
  * of least squares. Limits of the move and minimum gaps are kept; tolerances judge the result and do not bend it.
  */
 public final class BestMoveCalculator {
+    /** The first limits are those of the move: dx, dy, turn; minimum gaps follow. */
+    private static final int OF_THE_MOVE = 3;
+
     private static final double UNIQUE_MM = 1e-4;
     private static final double INSIDE_MM = 1e-6;
 
@@ -157,8 +160,8 @@ public final class BestMoveCalculator {
                 .toList();
         List<MinimaxMove.Holding> holding = fit.limits().stream()
                 .map(d -> new MinimaxMove.Holding(
-                        MinimaxMove.Limit.values()[Math.min(d.row(), 3)],
-                        d.row() < 3 ? "" : floors.get(d.row() - 3),
+                        limit(d.row()),
+                        d.row() < OF_THE_MOVE ? "" : floors.get(d.row() - OF_THE_MOVE),
                         d.atHigh(),
                         d.price()))
                 .toList();
@@ -174,6 +177,15 @@ public final class BestMoveCalculator {
                 holding,
                 s.firstErrorMm(),
                 s.rounds());
+    }
+
+    private static MinimaxMove.Limit limit(int row) {
+        return switch (row) {
+            case 0 -> MinimaxMove.Limit.SHIFT_X;
+            case 1 -> MinimaxMove.Limit.SHIFT_Y;
+            case 2 -> MinimaxMove.Limit.TURN;
+            default -> MinimaxMove.Limit.MINIMUM_GAP;
+        };
     }
 
     private static LeastSquaresMove squares(Settled<MoveRows, Move, List<Double>> s, Optional<DenseMatrix> scaled) {

@@ -21,7 +21,7 @@ final class MoveSize {
     }
 
     private static boolean stoppedAt(double value, double low, double high, double largest) {
-        return high >= largest - ROUNDING && value >= high - ROUNDING
-                || low <= -largest + ROUNDING && value <= low + ROUNDING;
+        return (high >= largest - ROUNDING && value >= high - ROUNDING)
+                || (low <= -largest + ROUNDING && value <= low + ROUNDING);
     }
 }

@@ -148,8 +148,8 @@ public final class FitHolds {
 
     private static List<Stop> stops(Fields f, Map<String, FitHolding.Point> points) {
         return f.texts("points").stream()
-                .filter(points::containsKey)
-                .map(id -> points.get(id).stop())
+                .flatMap(id -> Optional.ofNullable(points.get(id)).stream())
+                .map(FitHolding.Point::stop)
                 .toList();
     }
 
