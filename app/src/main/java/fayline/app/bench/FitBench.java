@@ -2,32 +2,16 @@ package fayline.app.bench;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import fayline.app.usecase.calc.Json;
-import fayline.method.fitup.FitRow;
-import fayline.method.fitup.Move;
-import fayline.method.fitup.MoveLimits;
-import fayline.method.fitup.Spot;
-import fayline.method.fitup.Station;
-import fayline.method.fitup.move.BestMove;
-import fayline.method.fitup.move.BestMoveCalculator;
-import fayline.method.fitup.move.BestMoveResult;
-import fayline.method.fitup.odds.ExpectedGap;
-import fayline.method.fitup.odds.GapSource;
-import fayline.method.fitup.odds.GapSpread;
-import fayline.method.fitup.odds.GapTrials;
-import fayline.method.fitup.odds.GapTrialsCalculator;
-import fayline.method.uncertainty.Distribution;
+import fayline.app.usecase.fit.SampleFit;
 import java.io.PrintStream;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.SplittableRandom;
 import java.util.function.IntConsumer;
-import java.util.function.IntFunction;
 
 /**
- * How long the best move takes with 12 and with 2000 stations, and how long a million trials of 12 gaps take. Stations lie on a
- * window of 700 by 460 mm with seeded readings; each is measured again and again, the median is told.
+ * How long the best move takes with 12 and with 2000 stations, and how long a million trials of 12 gaps take.
+ * Each is measured again and again, the median is told.
  */
 final class FitBench {
     private static final int FEW = 12;
@@ -43,9 +27,21 @@ final class FitBench {
     }
 
     int run(int seconds, boolean json) {
-        boolean good = tell("12 stations", TARGET_FEW_MS, json, median(seconds, i -> move(FEW, i)));
-        good &= tell("2000 stations", TARGET_MANY_MS, json, median(seconds, i -> move(MANY, i)));
-        good &= tell("a million trials of 12 gaps", TARGET_TRIALS_MS, json, median(seconds, FitBench::trials));
+        boolean good = tell(
+                "12 stations",
+                TARGET_FEW_MS,
+                json,
+                median(seconds, i -> SampleFit.bestMove(FEW, i).status()));
+        good &= tell(
+                "2000 stations",
+                TARGET_MANY_MS,
+                json,
+                median(seconds, i -> SampleFit.bestMove(MANY, i).status()));
+        good &= tell(
+                "a million trials of 12 gaps",
+                TARGET_TRIALS_MS,
+                json,
+                median(seconds, i -> SampleFit.trials(FEW, TRIALS, i).stations().size()));
         return good ? BenchRun.DONE : BenchRun.DIFFERS;
     }
 
@@ -64,6 +60,7 @@ final class FitBench {
     private static double median(int seconds, IntConsumer call) {
         long span = Math.max(1, seconds) * 1_000_000_000L / 3;
         int i = 0;
+        int seen = 0;
         long warm = System.nanoTime() + span / 3;
         do {
             call.accept(i++);
@@ -75,52 +72,10 @@ final class FitBench {
             call.accept(i++);
             times.add(System.nanoTime() - start);
         } while (System.nanoTime() < end);
+        if (seen == Integer.MIN_VALUE) {
+            throw new IllegalStateException("nothing was reckoned");
+        }
         long[] sorted = times.stream().mapToLong(Long::longValue).sorted().toArray();
         return sorted[sorted.length / 2] / 1e6;
-    }
-
-    private static BestMoveResult move(int stations, int seed) {
-        return BestMoveCalculator.calculate(BestMove.of(rows(stations, seed), MoveLimits.of(5, 5, Math.toRadians(1))));
-    }
-
-    private static List<FitRow> rows(int stations, int seed) {
-        SplittableRandom random = new SplittableRandom(seed);
-        Move off = new Move(0.4 - random.nextDouble(), 0.4 - random.nextDouble(), 0.002 * random.nextDouble());
-        Spot middle = new Spot(0, 0);
-        List<FitRow> rows = new ArrayList<>();
-        for (int i = 0; i < stations; i++) {
-            int side = i * 4 / stations;
-            double along = (i * 4.0 / stations - side) * 2 - 1 + 1.0 / stations;
-            Station s = switch (side) {
-                case 0 -> new Station("S" + i, new Spot(350 * along, -230), 0, -1);
-                case 1 -> new Station("S" + i, new Spot(350, 230 * along), 1, 0);
-                case 2 -> new Station("S" + i, new Spot(-350 * along, 230), 0, 1);
-                default -> new Station("S" + i, new Spot(-350, -230 * along), -1, 0);
-            };
-            double gap = FitRow.of(s, 3, 2.5, 3, 3.5).gapAfterMm(off, middle) + 0.3 * (random.nextDouble() - 0.5);
-            rows.add(FitRow.of(s, gap, 2.5, 3, 3.5));
-        }
-        return rows;
-    }
-
-    private static Object trials(int seed) {
-        List<ExpectedGap> gaps = rows(FEW, 1).stream()
-                .map(r -> new ExpectedGap(r.station().id(), r.nominalMm(), 2.6, 3.4, 0.06))
-                .toList();
-        double[] turn = new double[FEW];
-        Arrays.setAll(turn, i -> 1 - 2.0 * i / FEW);
-        List<GapSource> sources = List.of(
-                along("stop 1", 0.29, i -> 1.0),
-                along("stop 2", 0.29, i -> turn[i]),
-                along("stop 3", 0.29, i -> -turn[i] * turn[i]));
-        return GapTrialsCalculator.calculate(new GapTrials(new GapSpread(gaps, sources), TRIALS, seed));
-    }
-
-    private static GapSource along(String name, double deviationMm, IntFunction<Double> weight) {
-        List<Double> weights = new ArrayList<>();
-        for (int i = 0; i < FEW; i++) {
-            weights.add(weight.apply(i));
-        }
-        return new GapSource.Along(name, name, Distribution.normal(0, deviationMm), weights);
     }
 }
