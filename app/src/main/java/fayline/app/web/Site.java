@@ -11,6 +11,7 @@ import fayline.app.web.design.MadePage;
 import fayline.app.web.design.RecipesPage;
 import fayline.app.web.fit.FitPage;
 import fayline.app.web.fit.FitReadPage;
+import fayline.app.web.fit.FitTemplatePage;
 import fayline.app.web.fit.FitsPage;
 import fayline.app.web.frame.Door;
 import fayline.app.web.frame.Page;
@@ -57,6 +58,7 @@ public final class Site implements WebServer.Pages {
                 new HeatPage(sights),
                 new FitsPage(sights),
                 new FitPage(sights),
+                new FitTemplatePage(sights),
                 new FitReadPage(sights, shop),
                 new StoresPage(sights),
                 new RecipesPage(sights),

@@ -96,6 +96,7 @@ class SiteTest {
             {"/weeks", "The same as a list"},
             {"/airframe", "of all hands-on time is done"},
             {"/stores", "Needed against held"},
+            {"/fits", "Canopy"},
             {"/recipes", "A part says"},
             {"/shop", "Expected days"},
             {"/definition", "people.yaml"},

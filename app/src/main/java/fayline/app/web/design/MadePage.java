@@ -75,6 +75,9 @@ public final class MadePage implements Page {
         fact(facts, "Drawing", p.drawing());
         fact(facts, "Lies", p.orient());
         facts.add(new MadeView.Fact("Heat", "May it be heated?", "/heat/" + p.id()));
+        sight.definition().fits().items().stream()
+                .filter(f -> f.part().equals(Optional.of(p.id())) || f.against().contains(p.id()))
+                .forEach(f -> facts.add(new MadeView.Fact("Fit", f.name(), "/fit/" + Visit.encoded(f.id()))));
         result.ifPresent(r -> {
             facts.add(new MadeView.Fact("Area", sight.format().area(r.area()), ""));
             facts.add(new MadeView.Fact("Edge", sight.format().length(r.edge()), ""));

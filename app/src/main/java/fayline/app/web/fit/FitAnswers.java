@@ -5,7 +5,6 @@ import fayline.basis.finding.Finding;
 import fayline.basis.finding.Severity;
 import fayline.basis.units.Length;
 import fayline.basis.units.UnitSystem;
-import fayline.flow.project.fit.Fit;
 import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
 import fayline.flow.result.fit.StateReadings;
@@ -61,7 +60,7 @@ final class FitAnswers {
         return all;
     }
 
-    static FitAnswer of(Sight sight, FitResult r, FitAdvice a) {
+    static FitAnswer of(Sight sight, FitResult r, FitAdvice a, boolean assume) {
         Optional<MinimaxMove> best = a.best().minimax();
         List<Finding> told = new ArrayList<>(a.findings());
         told.addAll(a.best().findings());
@@ -86,13 +85,13 @@ final class FitAnswers {
                 a.shims().map(s -> shims(sight, a, s)).orElse(List.of()),
                 a.shims().map(s -> shimWords(sight, s)).orElse(List.of()),
                 trim(sight, a),
-                templates(r.fit(), a),
+                FitTemplatePage.links(r, a, assume),
                 a.schemes()
                         .map(s -> FitSchemes.rows(r.fit(), s, sight, a.rows().size()))
                         .orElse(List.of()),
                 r.missing(),
                 r.assumed(),
-                a.schemes().map(FitSchemes::helps).orElse(List.of()),
+                a.schemes().map(s -> FitSchemes.helps(sight, s)).orElse(List.of()),
                 findings);
     }
 
@@ -225,7 +224,7 @@ final class FitAnswers {
     private static List<String> trim(Sight sight, FitAdvice a) {
         List<String> all = new ArrayList<>();
         if (a.cut().isPresent()) {
-            all.add(a.cut().get().words());
+            all.add("Take off: " + a.cut().get().words() + ".");
             a.cut().get().findings().forEach(f -> all.add(f.sentence()));
         } else if (a.trim().flatMap(TrimResult::cut).isPresent()) {
             List<Double> depths = a.trim().flatMap(TrimResult::cut).get().depthsMm();
@@ -239,11 +238,11 @@ final class FitAnswers {
             all.add("Take off " + String.join(", ", each)
                     + ". The outline is not drawn, so there is no cut line and no template.");
         }
-        a.trim().ifPresent(t -> t.findings().forEach(f -> all.add(f.sentence())));
+        // a note only says the area again
+        a.trim()
+                .ifPresent(t -> t.findings().stream()
+                        .filter(f -> f.severity() != Severity.NOTE)
+                        .forEach(f -> all.add(f.sentence())));
         return all.stream().distinct().toList();
-    }
-
-    private static List<FitAnswer.Link> templates(Fit fit, FitAdvice a) {
-        return List.of();
     }
 }

@@ -51,7 +51,7 @@ public final class FitPage implements Page {
                 r.fit().name(),
                 facts(sight, r),
                 FitPicture.of(sight, r, ""),
-                r.advice().map(a -> FitAnswers.of(sight, r, a)),
+                r.advice().map(a -> FitAnswers.of(sight, r, a, assume)),
                 first(r),
                 r.beforehand()
                         .map(s -> FitSchemes.rows(r.fit(), s, sight, r.places().size()))

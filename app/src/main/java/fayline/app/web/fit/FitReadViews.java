@@ -72,7 +72,7 @@ final class FitReadViews {
         if (a.rows().size() < ENOUGH) {
             return List.of();
         }
-        FitAnswer answer = FitAnswers.of(sight, r, a);
+        FitAnswer answer = FitAnswers.of(sight, r, a, false);
         List<String> all = new ArrayList<>();
         all.add(answer.verdict());
         if (!answer.move().isEmpty()) {

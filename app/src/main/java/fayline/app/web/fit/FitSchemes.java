@@ -1,6 +1,7 @@
 package fayline.app.web.fit;
 
 import fayline.app.web.frame.Sight;
+import fayline.basis.finding.Finding;
 import fayline.flow.project.fit.Fit;
 import fayline.method.fitup.odds.GapOdds;
 import fayline.method.fitup.scheme.Improvement;
@@ -65,19 +66,24 @@ final class FitSchemes {
     }
 
     /** What would help, of the scheme of highest chance. */
-    static List<String> helps(SchemeComparison all) {
+    static List<String> helps(Sight sight, SchemeComparison all) {
         List<String> words = new ArrayList<>();
         all.schemes().stream()
                 .filter(o -> all.best().filter(o.name()::equals).isPresent())
                 .forEach(o -> o.improvements().stream()
                         .limit(MOST_HELPS)
-                        .map(i -> o.name() + ": " + help(i))
+                        .map(i -> o.name() + ": " + help(sight, i))
                         .forEach(words::add));
-        all.schemes().forEach(o -> o.findings().forEach(f -> words.add(o.name() + ": " + f.sentence())));
+        // what is assumed stands beside the chances already
+        all.schemes()
+                .forEach(o -> o.findings().stream()
+                        .map(Finding::sentence)
+                        .filter(s -> o.assumed().stream().noneMatch(x -> s.contains(x.words())))
+                        .forEach(s -> words.add(o.name() + ": " + s)));
         return words;
     }
 
-    private static String help(Improvement i) {
+    private static String help(Sight sight, Improvement i) {
         String what = switch (i.kind()) {
             case HALVE -> "halve the error of " + i.about();
             case SET_ELSEWHERE ->
@@ -88,6 +94,12 @@ final class FitSchemes {
                                 Math.abs(i.alongMm()),
                                 i.alongMm() > 0 ? "counter-clockwise" : "clockwise");
         };
-        return what + ": the chance goes from " + chance(i.chanceBefore()) + " to " + chance(i.chanceAfter()) + ".";
+        String before = chance(i.chanceBefore());
+        String after = chance(i.chanceAfter());
+        return what
+                + (before.equals(after)
+                        ? ": the spread at the worst station goes from " + FitWords.fine(sight, i.worstBeforeMm())
+                                + " to " + FitWords.fine(sight, i.worstAfterMm()) + "; the chance stays " + after + "."
+                        : ": the chance goes from " + before + " to " + after + ".");
     }
 }

@@ -1,0 +1,88 @@
+package fayline.walks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** The lead at the dry fit: reads every station of the right canopy half by the keys of a phone and sees the move. */
+class FitWalkTest {
+    private static final String READ = "/fit/canopy-right/read?state=hung";
+    private static final List<String> TYPED =
+            List.of("3.4", "3.2", "2.9", "2.8", "3.9", "2.5", "2.7", "3.1", "3.0", "2.6", "3.3", "2.9");
+
+    private static Shopfloor shop;
+
+    /** What the browser said of the checker, which puts styles of its own into the page that our policy blocks. */
+    private int ofChecker;
+
+    @BeforeAll
+    static void open() throws Exception {
+        shop = Shopfloor.open();
+    }
+
+    @AfterAll
+    static void close() throws Exception {
+        if (shop != null) {
+            shop.close();
+        }
+    }
+
+    private static void type(Page page, String text) {
+        for (char c : text.toCharArray()) {
+            page.locator("[data-key='" + c + "']").click();
+        }
+    }
+
+    private void check(Page page) {
+        int before = shop.errors().size();
+        assertThat(new AxeBuilder(page)
+                        .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
+                        .analyze()
+                        .getViolations())
+                .isEmpty();
+        Number overflow = (Number)
+                page.evaluate("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        assertThat(overflow.intValue()).isZero();
+        ofChecker += shop.errors().size() - before;
+    }
+
+    @Test
+    void should_show_the_move_when_all_stations_are_read_by_the_keys_of_a_phone() {
+        Page page = shop.phone();
+        page.navigate(shop.at("/who"));
+        page.getByRole(
+                        AriaRole.BUTTON,
+                        new Page.GetByRoleOptions().setName("Runa").setExact(true))
+                .click();
+        page.navigate(shop.at(READ));
+        check(page);
+        int stations = page.locator(".stations li").count();
+        assertThat(page.locator("[data-key]").all())
+                .allSatisfy(k -> assertThat(k.boundingBox().height).isGreaterThanOrEqualTo(56));
+        for (int i = 0; i < stations; i++) {
+            String typed = TYPED.get(i % TYPED.size());
+            type(page, typed);
+            if (i == 1) {
+                page.reload();
+                assertThat(page.locator("#value").inputValue()).isEqualTo(typed);
+            }
+            page.locator(".thumb button").click();
+            page.waitForLoadState();
+        }
+        assertThat(page.locator("h1").innerText()).isEqualTo("All stations read");
+        assertThat(page.locator("section[aria-labelledby=h-move]").innerText())
+                .containsAnyOf("aft", "forward", "up", "down", "nose-");
+        check(page);
+        page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("What to do now"))
+                .click();
+        assertThat(page.locator("section[aria-labelledby=h-fits]").innerText()).contains("Does it fit if moved?");
+        check(page);
+        assertThat(shop.errors()).hasSize(ofChecker);
+    }
+}
