@@ -9,6 +9,7 @@ import fayline.app.web.design.AirframePage;
 import fayline.app.web.design.HeatPage;
 import fayline.app.web.design.MadePage;
 import fayline.app.web.design.RecipesPage;
+import fayline.app.web.fit.FitBeginPage;
 import fayline.app.web.fit.FitPage;
 import fayline.app.web.fit.FitReadPage;
 import fayline.app.web.fit.FitTemplatePage;
@@ -57,6 +58,7 @@ public final class Site implements WebServer.Pages {
                 new MadePage(sights),
                 new HeatPage(sights),
                 new FitsPage(sights),
+                new FitBeginPage(sights, shop),
                 new FitPage(sights),
                 new FitTemplatePage(sights),
                 new FitReadPage(sights, shop),

@@ -1,14 +1,79 @@
 package fayline.app.web.fit;
 
+import fayline.app.drawing.SvgRenderer;
+import fayline.app.drawing.fit.GapDrawing;
+import fayline.app.drawing.fit.GapPicture;
+import fayline.app.drawing.fit.StationPicture;
 import fayline.app.web.frame.Sight;
+import fayline.app.web.frame.Visit;
+import fayline.flow.project.design.Hand;
+import fayline.flow.project.fit.Fit;
+import fayline.flow.project.fit.FitStation;
+import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
+import fayline.method.fitup.FitRow;
+import fayline.method.fitup.motion.Side;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
-/** The fit drawn for a page. */
+/** The fit drawn for a page, from the same rows and gaps that made the answer. */
 final class FitPicture {
     private FitPicture() {}
 
-    /** Before and after, with the station at hand marked; empty where no place is known. */
+    /** Before and after, with the station at hand marked where one is named; empty where no place is known. */
     static String of(Sight sight, FitResult r, String station) {
-        return "";
+        if (r.places().isEmpty()) {
+            return "";
+        }
+        List<StationPicture> stations =
+                r.fit().stations().stream().map(s -> station(sight, r, s)).toList();
+        return SvgRenderer.forScreen()
+                .render(GapDrawing.of(new GapPicture(
+                        r.fit().name(),
+                        r.outline(),
+                        r.side() == Side.RIGHT ? Hand.RIGHT : Hand.LEFT,
+                        stations,
+                        station.isEmpty() ? Optional.empty() : Optional.of(station),
+                        "as read",
+                        "after the move")));
+    }
+
+    private static StationPicture station(Sight sight, FitResult r, FitStation s) {
+        OptionalDouble before = OptionalDouble.empty();
+        OptionalDouble after = OptionalDouble.empty();
+        Fit fit = r.fit();
+        double nominal = s.gap().orElse(fit.wanted().gap()).value().millimetres();
+        double tolerance =
+                s.gapTolerance().orElse(fit.wanted().gapTolerance()).value().millimetres();
+        double lower = nominal - tolerance;
+        double upper = nominal + tolerance;
+        if (r.advice().isPresent()) {
+            FitAdvice a = r.advice().get();
+            for (int i = 0; i < a.rows().size(); i++) {
+                FitRow row = a.rows().get(i);
+                if (row.station().id().equals(s.id())) {
+                    before = OptionalDouble.of(row.gapMm());
+                    lower = row.lowerMm();
+                    nominal = row.nominalMm();
+                    upper = row.upperMm();
+                    after = a.best().minimax().isPresent()
+                            ? OptionalDouble.of(
+                                    a.best().minimax().get().exactGapsMm().get(i))
+                            : OptionalDouble.empty();
+                }
+            }
+        }
+        OptionalDouble shown = after.isPresent() ? after : before;
+        return new StationPicture(
+                s.id(),
+                Optional.ofNullable(r.places().get(s.id())),
+                before,
+                after,
+                lower,
+                nominal,
+                upper,
+                shown.isPresent() ? FitWords.length(sight, shown.getAsDouble()) : "",
+                "/fit/" + Visit.encoded(fit.id()) + "/read?at=" + Visit.encoded(s.id()));
     }
 }
