@@ -199,6 +199,13 @@ public final class Cautions {
                 "Cut and drill it warm, 24 to 27 degC or more; no solvent that its maker does not name; never force it into"
                         + " place.",
                 LICENSED);
+        put(
+                t,
+                "clamp",
+                "Do not pull it in",
+                "A clamp holds what already lies in its place. Where it takes more than a hand, 150 N, or the part bends by more"
+                        + " than 0.2 %, correct the part: what was pulled in springs back or opens the bond.",
+                "common practice, no source");
     }
 
     private static void put(Map<String, Caution> t, String key, String title, String text, String source) {

@@ -26,9 +26,6 @@ import java.util.Optional;
 
 /** The bonded part against what its last dry fit foretold. */
 final class After {
-    /** The state in which a part is read when its adhesive has set. */
-    static final String BONDED = "bonded";
-
     private final Fit fit;
     private final Targets targets;
     private final Certainty certainty;

@@ -47,7 +47,7 @@ public final class FitCalculator {
                 advised.isEmpty() && !places.stations().isEmpty() ? advice.beforehand(later) : Optional.empty();
         Heats heats = heats(fit, places, now, findings);
         Optional<FitAfter> after = after(question, states, places, targets, certainty, advice);
-        if (now.isPresent() && isDone(fit, now.get().state().id())) {
+        if (now.isPresent() && FitResult.isSet(fit, now.get().state().id())) {
             findings.add(new Finding(
                     Severity.NOTE,
                     fit.id(),
@@ -80,7 +80,7 @@ public final class FitCalculator {
     public static List<LearnedChange> teaches(FitResult result) {
         List<LearnedChange> all = new ArrayList<>();
         for (StateReadings s : result.states()) {
-            if (s.since().isPresent() && !s.state().id().equals(After.BONDED)) {
+            if (s.since().isPresent() && !s.state().id().equals(FitResult.BONDED)) {
                 StateChange c = s.since().get();
                 c.move()
                         .ifPresent(m -> all.add(new LearnedChange(
@@ -92,12 +92,6 @@ public final class FitCalculator {
             }
         }
         return List.copyOf(all);
-    }
-
-    private static boolean isDone(Fit fit, String state) {
-        List<String> order = fit.states().stream().map(FitState::id).toList();
-        int bonded = order.indexOf(After.BONDED);
-        return bonded >= 0 && order.indexOf(state) >= bonded;
     }
 
     private static List<LaterState> later(FitQuestion question, String now, FitPlaces places) {
@@ -131,11 +125,11 @@ public final class FitCalculator {
             Certainty certainty,
             Advice advice) {
         for (int i = 1; i < states.size(); i++) {
-            if (states.get(i).state().id().equals(After.BONDED)) {
+            if (states.get(i).state().id().equals(FitResult.BONDED)) {
                 StateReadings before = states.get(i - 1);
                 StateReadings bonded = states.get(i);
                 List<LaterState> later = later(question, before.state().id(), places).stream()
-                        .filter(l -> !l.state().id().equals(After.BONDED))
+                        .filter(l -> !l.state().id().equals(FitResult.BONDED))
                         .toList();
                 return advice.at(before, later)
                         .flatMap(a -> new After(question.fit(), targets, certainty).of(a, bonded));

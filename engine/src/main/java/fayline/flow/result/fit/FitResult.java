@@ -2,6 +2,7 @@ package fayline.flow.result.fit;
 
 import fayline.basis.finding.Finding;
 import fayline.flow.project.fit.Fit;
+import fayline.flow.project.fit.FitState;
 import fayline.method.fitup.Station;
 import fayline.method.fitup.heat.BondedHeatResult;
 import fayline.method.fitup.heat.HeatResult;
@@ -47,6 +48,9 @@ public record FitResult(
         List<String> missing,
         List<String> assumed,
         List<Finding> findings) {
+    /** The state in which a part is read when its adhesive has set. */
+    public static final String BONDED = "bonded";
+
     /** Copies the collections. */
     public FitResult {
         places = Map.copyOf(places);
@@ -61,5 +65,17 @@ public record FitResult(
     /** The readings of the state read last. */
     public Optional<StateReadings> now() {
         return states.isEmpty() ? Optional.empty() : Optional.of(states.get(states.size() - 1));
+    }
+
+    /** Whether the adhesive has set by the state read last. */
+    public boolean isSet() {
+        return now().filter(n -> isSet(fit, n.state().id())).isPresent();
+    }
+
+    /** Whether a fit's adhesive has set by a state. */
+    static boolean isSet(Fit fit, String state) {
+        List<String> order = fit.states().stream().map(FitState::id).toList();
+        int bonded = order.indexOf(BONDED);
+        return bonded >= 0 && order.indexOf(state) >= bonded;
     }
 }

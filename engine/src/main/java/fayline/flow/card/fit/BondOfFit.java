@@ -1,0 +1,91 @@
+package fayline.flow.card.fit;
+
+import fayline.flow.card.CardMaker;
+import fayline.flow.plan.Plan;
+import fayline.flow.plan.WorkStep;
+import fayline.flow.project.Definition;
+import fayline.flow.project.design.Joint;
+import fayline.flow.project.fit.Fit;
+import fayline.flow.result.ProjectResult;
+import fayline.flow.result.expand.Names;
+import fayline.flow.result.step.ClockRunning;
+import fayline.flow.result.step.StepResult;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Which joint bonds the part of a fit, and what its results say. */
+final class BondOfFit {
+    private final Definition definition;
+    private final ProjectResult result;
+    private final Plan plan;
+
+    BondOfFit(Definition definition, ProjectResult result, Plan plan) {
+        this.definition = definition;
+        this.result = result;
+        this.plan = plan;
+    }
+
+    /**
+     * The joint of the part: one with a neighbour of the fit before one of the part alone, which bonds it to what it lies
+     * against, before any other; of equals one with work to do.
+     */
+    Optional<FitBond> of(Fit fit) {
+        if (fit.part().isEmpty()) {
+            return Optional.empty();
+        }
+        String part = fit.part().get();
+        List<Joint> joints = definition.joints().stream()
+                .filter(j -> j.between().contains(part))
+                .sorted(Comparator.comparingInt((Joint j) -> farness(j, fit)).thenComparing(this::isDone))
+                .toList();
+        return joints.stream().findFirst().flatMap(j -> bond(j, joints));
+    }
+
+    private static int farness(Joint joint, Fit fit) {
+        if (joint.between().stream().anyMatch(fit.against()::contains)) {
+            return 0;
+        }
+        return joint.between().size() == 1 ? 1 : 2;
+    }
+
+    private boolean isDone(Joint joint) {
+        return result.stepsOf(joint.id()).stream().allMatch(s -> s.work().state() == WorkStep.State.DONE);
+    }
+
+    private Optional<FitBond> bond(Joint joint, List<Joint> all) {
+        Names names = new Names(definition);
+        Optional<StepResult> step = wetStep(joint);
+        return result.joint(joint.id())
+                .map(amounts -> new FitBond(
+                        joint,
+                        amounts,
+                        names.of(joint.adhesive()),
+                        all.stream()
+                                .filter(j -> !j.equals(joint))
+                                .map(Joint::name)
+                                .toList(),
+                        step.map(s -> CardMaker.make(definition, result, plan, s.id())),
+                        step.map(s -> running(s.id())).orElse(List.of())));
+    }
+
+    /** The step that mixes: one at work, else the first to do, else the last done. */
+    private Optional<StepResult> wetStep(Joint joint) {
+        List<StepResult> wet = result.stepsOf(joint.id()).stream()
+                .filter(s -> !s.mixes().isEmpty())
+                .toList();
+        return in(wet, WorkStep.State.RUNNING)
+                .or(() -> in(wet, WorkStep.State.TODO))
+                .or(() -> wet.isEmpty() ? Optional.empty() : Optional.of(wet.get(wet.size() - 1)));
+    }
+
+    private static Optional<StepResult> in(List<StepResult> steps, WorkStep.State state) {
+        return steps.stream().filter(s -> s.work().state() == state).findFirst();
+    }
+
+    private List<ClockRunning> running(String step) {
+        return result.clocks().stream()
+                .filter(c -> c.step().equals(step) && c.state().runsOut())
+                .toList();
+    }
+}

@@ -1,0 +1,142 @@
+package fayline.flow.card.fit;
+
+import fayline.basis.finding.Finding;
+import fayline.basis.finding.Severity;
+import fayline.flow.card.Caution;
+import fayline.flow.project.design.Hand;
+import fayline.flow.project.fit.FitState;
+import fayline.method.fitup.Move;
+import fayline.method.fitup.Spot;
+import fayline.method.fitup.shim.ShimStack;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The card of one fit.
+ *
+ * @param fit the fit's id
+ * @param name its name
+ * @param part name of the part; empty where none is named yet
+ * @param hand its hand
+ * @param against names of its neighbours
+ * @param definition revision and hash of the definition it was made from
+ * @param state the state whose readings it rests on; empty where nothing is read
+ * @param temperatureDegC the temperature noted with those readings
+ * @param reasons what speaks against the adhesive and what else to know, stops first
+ * @param set how the part is set; empty where no move can be told
+ * @param holds places where it is held and clamped, in the order of the index points
+ * @param located the chosen scheme; empty where none is chosen
+ * @param assumed what was assumed where nobody gave an uncertainty, in words
+ * @param bond the joint that bonds it; empty where the definition has none
+ * @param lastChance the stations to read under clamps before gel, those that decide first
+ * @param cautions dangers
+ */
+public record FitCard(
+        String fit,
+        String name,
+        String part,
+        Hand hand,
+        List<String> against,
+        String definition,
+        Optional<FitState> state,
+        OptionalDouble temperatureDegC,
+        List<Finding> reasons,
+        Optional<Setting> set,
+        List<Hold> holds,
+        Optional<Located> located,
+        List<String> assumed,
+        Optional<FitBond> bond,
+        List<Reading> lastChance,
+        List<Caution> cautions) {
+    /** Copies the lists. */
+    public FitCard {
+        against = List.copyOf(against);
+        reasons = List.copyOf(reasons);
+        holds = List.copyOf(holds);
+        assumed = List.copyOf(assumed);
+        lastChance = List.copyOf(lastChance);
+        cautions = List.copyOf(cautions);
+    }
+
+    /** Whether nothing stops the adhesive. */
+    public boolean go() {
+        return stops().isEmpty();
+    }
+
+    /** What stops the adhesive. */
+    public List<Finding> stops() {
+        return reasons.stream().filter(r -> r.severity() == Severity.STOP).toList();
+    }
+
+    /**
+     * How the part is set.
+     *
+     * @param move the move
+     * @param pivot its pivot
+     * @param sentence the move in words, in mm
+     * @param atMarks where marked places go, in words, in mm
+     */
+    public record Setting(Move move, Spot pivot, String sentence, List<String> atMarks) {
+        /** Copies the list. */
+        public Setting {
+            atMarks = List.copyOf(atMarks);
+        }
+    }
+
+    /**
+     * A place where the part is held off its neighbour, and clamped.
+     *
+     * @param point the index point
+     * @param at where
+     * @param near the station next to it; empty where none has a place
+     * @param exactMm what must be filled; empty where that is not known
+     * @param stack the pieces from stock; empty where there is no stock or no answer
+     * @param forceN the clamp's force; empty where it is not known
+     */
+    public record Hold(
+            String point,
+            Spot at,
+            String near,
+            OptionalDouble exactMm,
+            Optional<ShimStack> stack,
+            OptionalDouble forceN) {}
+
+    /**
+     * The chosen way to locate it.
+     *
+     * @param scheme its name
+     * @param stops its stops
+     * @param chance the chance that every gap ends inside; empty where something is missing
+     * @param weakest the station of lowest chance; empty as well then
+     * @param missing what is missing for it, in words
+     */
+    public record Located(
+            String scheme, List<String> stops, OptionalDouble chance, String weakest, List<String> missing) {
+        /** Copies the lists. */
+        public Located {
+            stops = List.copyOf(stops);
+            missing = List.copyOf(missing);
+        }
+    }
+
+    /**
+     * A station to read under clamps.
+     *
+     * @param station its mark
+     * @param where where it is, in words
+     * @param nowMm the gap as read
+     * @param expectedMm the gap when all is set as this card says
+     * @param lowerMm least allowed, a gap never to be undercut included
+     * @param upperMm most allowed
+     * @param decides whether it decides the move or is the likeliest to end outside
+     */
+    public record Reading(
+            String station,
+            String where,
+            double nowMm,
+            double expectedMm,
+            double lowerMm,
+            double upperMm,
+            boolean decides) {}
+}

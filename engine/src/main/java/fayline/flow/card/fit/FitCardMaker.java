@@ -1,0 +1,171 @@
+package fayline.flow.card.fit;
+
+import fayline.flow.card.Caution;
+import fayline.flow.card.Cautions;
+import fayline.flow.plan.Plan;
+import fayline.flow.project.Definition;
+import fayline.flow.project.design.Hand;
+import fayline.flow.project.design.Part;
+import fayline.flow.project.fit.Fit;
+import fayline.flow.project.fit.FitHeat;
+import fayline.flow.project.fit.FitHolding;
+import fayline.flow.project.fit.FitStation;
+import fayline.flow.result.ProjectResult;
+import fayline.flow.result.expand.Names;
+import fayline.flow.result.fit.FitAdvice;
+import fayline.flow.result.fit.FitResult;
+import fayline.method.fitup.FitRow;
+import fayline.method.fitup.Spot;
+import fayline.method.fitup.Station;
+import fayline.method.fitup.move.MinimaxMove;
+import fayline.method.fitup.odds.GapOdds;
+import fayline.method.fitup.scheme.SchemeComparison;
+import fayline.method.fitup.scheme.SchemeOutcome;
+import fayline.method.fitup.shim.ShimResult;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** Makes the card of a fit: what its readings, its joint and the plan say, told whole. */
+public final class FitCardMaker {
+    private FitCardMaker() {}
+
+    /**
+     * Makes the card of a fit.
+     *
+     * @param definition the definition
+     * @param project what follows from it
+     * @param plan who, where, when; may be of several projects
+     * @param fit what follows from the fit's readings
+     */
+    public static FitCard make(Definition definition, ProjectResult project, Plan plan, FitResult fit) {
+        Names names = new Names(definition);
+        Fit f = fit.fit();
+        Optional<Part> part = f.part().flatMap(p -> definition.parts().find(p));
+        Optional<FitBond> bond = new BondOfFit(definition, project, plan).of(f);
+        Optional<FitCard.Located> located = located(fit);
+        return new FitCard(
+                f.id(),
+                f.name(),
+                f.part().map(names::of).orElse(""),
+                part.map(Part::hand).orElse(Hand.NONE),
+                f.against().stream().map(names::of).toList(),
+                "Revision " + definition.facts().revision() + ", definition " + definition.hash(),
+                fit.now().map(n -> n.state()),
+                fit.now().map(n -> n.temperatureDegC()).orElse(OptionalDouble.empty()),
+                FitReasons.of(fit, located, bond),
+                fit.advice().flatMap(FitCardMaker::setting),
+                holds(fit),
+                located,
+                fit.assumed(),
+                bond,
+                fit.advice().map(a -> readings(fit, a)).orElse(List.of()),
+                cautions(f, bond));
+    }
+
+    private static Optional<FitCard.Setting> setting(FitAdvice a) {
+        return a.best().minimax().map(m -> new FitCard.Setting(m.move(), a.pivot(), a.sentence(), a.atMarks()));
+    }
+
+    private static List<FitCard.Hold> holds(FitResult fit) {
+        Optional<ShimResult> shims = fit.advice().flatMap(FitAdvice::shims);
+        List<FitHolding.Point> points = fit.fit().holding().points();
+        List<FitCard.Hold> all = new ArrayList<>();
+        for (int i = 0; i < points.size(); i++) {
+            int n = i;
+            Station at = points.get(i).stop().contact();
+            all.add(new FitCard.Hold(
+                    at.id(),
+                    at.at(),
+                    nearest(fit.places(), at.at()),
+                    shims.map(s -> OptionalDouble.of(s.exactMm().get(n))).orElse(OptionalDouble.empty()),
+                    shims.flatMap(ShimResult::best).map(b -> b.stacks().get(n)),
+                    OptionalDouble.empty()));
+        }
+        return all;
+    }
+
+    private static String nearest(Map<String, Station> places, Spot at) {
+        return places.values().stream()
+                .min(Comparator.comparingDouble((Station s) -> s.at().distanceMm(at))
+                        .thenComparing(Station::id))
+                .map(Station::id)
+                .orElse("");
+    }
+
+    private static Optional<SchemeOutcome> chosen(FitResult fit) {
+        Optional<SchemeComparison> schemes =
+                fit.advice().flatMap(FitAdvice::schemes).or(fit::beforehand);
+        return schemes.flatMap(c -> c.schemes().stream()
+                .filter(s -> s.name().equals(fit.fit().holding().chosen()))
+                .findFirst());
+    }
+
+    private static Optional<FitCard.Located> located(FitResult fit) {
+        String name = fit.fit().holding().chosen();
+        if (name.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<SchemeOutcome> outcome = chosen(fit);
+        Optional<GapOdds> odds = outcome.flatMap(SchemeOutcome::odds);
+        List<String> missing = new ArrayList<>();
+        if (outcome.isEmpty()) {
+            missing.add("gaps after a move");
+        }
+        outcome.ifPresent(o -> o.missing().stream()
+                .map(m -> m.about().isEmpty() ? m.what() : m.what() + " (" + m.about() + ")")
+                .forEach(missing::add));
+        return Optional.of(new FitCard.Located(
+                name,
+                outcome.map(o -> o.stops().stream().map(s -> s.contact().id()).toList())
+                        .orElse(List.of()),
+                odds.map(o -> OptionalDouble.of(o.joint().probability())).orElse(OptionalDouble.empty()),
+                odds.map(o -> o.worstStation().id()).orElse(""),
+                missing));
+    }
+
+    private static List<FitCard.Reading> readings(FitResult fit, FitAdvice a) {
+        Optional<MinimaxMove> best = a.best().minimax();
+        Optional<List<Double>> expected = a.shims()
+                .flatMap(ShimResult::best)
+                .map(ShimResult.Choice::gapsMm)
+                .or(() -> best.map(MinimaxMove::exactGapsMm));
+        Set<String> deciding = new HashSet<>();
+        best.ifPresent(m -> m.deciding().forEach(d -> deciding.add(d.station())));
+        chosen(fit)
+                .flatMap(SchemeOutcome::odds)
+                .ifPresent(o -> deciding.add(o.worstStation().id()));
+        List<FitCard.Reading> all = new ArrayList<>();
+        for (int i = 0; i < a.rows().size(); i++) {
+            int n = i;
+            FitRow row = a.rows().get(i);
+            String id = row.station().id();
+            all.add(new FitCard.Reading(
+                    id,
+                    fit.fit().station(id).map(FitStation::where).orElse(""),
+                    row.gapMm(),
+                    expected.map(g -> g.get(n)).orElse(row.gapMm()),
+                    Math.max(row.lowerMm(), row.minimumMm().orElse(row.lowerMm())),
+                    row.upperMm(),
+                    deciding.contains(id)));
+        }
+        return all.stream()
+                .sorted(Comparator.comparing((FitCard.Reading r) -> !r.decides()))
+                .toList();
+    }
+
+    private static List<Caution> cautions(Fit fit, Optional<FitBond> bond) {
+        List<Caution> all = new ArrayList<>();
+        all.add(Cautions.get("clamp"));
+        if (fit.heat().map(FitHeat::sheet).filter(s -> s.isAcrylic()).isPresent()) {
+            all.add(Cautions.get("acrylic"));
+        }
+        bond.flatMap(FitBond::card).ifPresent(c -> all.addAll(c.cautions()));
+        return all.stream().distinct().toList();
+    }
+}
