@@ -1,10 +1,11 @@
 package fayline.app.pdf;
 
 /** The style of printed cards: black on white, one font, sizes for a bench in poor light. */
-final class CardStyle {
+public final class CardStyle {
     private CardStyle() {}
 
-    static String css(Paper paper) {
+    /** The style sheet for a paper. */
+    public static String css(Paper paper) {
         return """
             @font-face { font-family: 'Atkinson Hyperlegible'; src: url(bundled:Regular); }
             @font-face { font-family: 'Atkinson Hyperlegible'; src: url(bundled:Bold); font-weight: 700; }

@@ -5,12 +5,12 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 
 /** Writes well-formed XHTML: every element is closed, every text is data. */
-final class Markup {
+public final class Markup {
     private final StringBuilder out = new StringBuilder(8192);
     private final Deque<String> open = new ArrayDeque<>();
 
     /** Opens an element of a class; an empty class is left out. */
-    Markup open(String element, String styled) {
+    public Markup open(String element, String styled) {
         out.append('<').append(element);
         if (!styled.isEmpty()) {
             out.append(" class=\"").append(SvgRenderer.escape(styled)).append('"');
@@ -21,34 +21,34 @@ final class Markup {
     }
 
     /** Opens an element. */
-    Markup open(String element) {
+    public Markup open(String element) {
         return open(element, "");
     }
 
     /** Closes the element that was opened last. */
-    Markup close() {
+    public Markup close() {
         out.append("</").append(open.pop()).append('>');
         return this;
     }
 
     /** Writes text. */
-    Markup text(String text) {
+    public Markup text(String text) {
         out.append(SvgRenderer.escape(text));
         return this;
     }
 
     /** Writes an element of a class around a text. */
-    Markup element(String element, String styled, String text) {
+    public Markup element(String element, String styled, String text) {
         return open(element, styled).text(text).close();
     }
 
     /** Writes an element around a text. */
-    Markup element(String element, String text) {
+    public Markup element(String element, String text) {
         return element(element, "", text);
     }
 
     /** Writes a drawing. */
-    Markup svg(String svg) {
+    public Markup svg(String svg) {
         out.append(svg);
         return this;
     }

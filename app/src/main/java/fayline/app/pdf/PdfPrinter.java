@@ -17,7 +17,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
 /** Turns well-formed XHTML into PDF with the bundled font; fetches nothing from anywhere. */
-final class PdfPrinter {
+public final class PdfPrinter {
     private static final String FONTS = "/fayline/app/fonts/";
 
     private PdfPrinter() {}
@@ -29,7 +29,7 @@ final class PdfPrinter {
      * @return the PDF
      * @throws UncheckedIOException if the font cannot be read: the program is damaged
      */
-    static byte[] print(String xhtml) {
+    public static byte[] print(String xhtml) {
         XRLog.setLoggingEnabled(false);
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useFastMode();

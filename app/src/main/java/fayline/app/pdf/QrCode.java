@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Map;
 
 /** A square code that opens an address, drawn as one area. */
-final class QrCode {
+public final class QrCode {
     private QrCode() {}
 
     /**
@@ -24,7 +24,7 @@ final class QrCode {
      * @param address what it opens
      * @param sideMm length of its side
      */
-    static Drawing of(String address, double sideMm) {
+    public static Drawing of(String address, double sideMm) {
         BitMatrix m;
         try {
             m = new QRCodeWriter()

@@ -14,6 +14,8 @@ import fayline.app.web.fit.FitPage;
 import fayline.app.web.fit.FitReadPage;
 import fayline.app.web.fit.FitTemplatePage;
 import fayline.app.web.fit.FitsPage;
+import fayline.app.web.fitcard.FitCardPage;
+import fayline.app.web.fitcard.FitFramePage;
 import fayline.app.web.frame.Door;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.ScreenPage;
@@ -62,6 +64,8 @@ public final class Site implements WebServer.Pages {
                 new FitPage(sights),
                 new FitTemplatePage(sights),
                 new FitReadPage(sights, shop),
+                new FitCardPage(sights),
+                new FitFramePage(sights),
                 new StoresPage(sights),
                 new RecipesPage(sights),
                 new CardPage(sights, shop),

@@ -27,7 +27,7 @@ final class BondOfFit {
     }
 
     /**
-     * The joint of the part: one with a neighbour of the fit before one of the part alone, which bonds it to what it lies
+     * The joint of the part that takes adhesive: one with a neighbour of the fit before one of the part alone, which bonds it to what it lies
      * against, before any other; of equals one with work to do.
      */
     Optional<FitBond> of(Fit fit) {
@@ -36,7 +36,7 @@ final class BondOfFit {
         }
         String part = fit.part().get();
         List<Joint> joints = definition.joints().stream()
-                .filter(j -> j.between().contains(part))
+                .filter(j -> j.between().contains(part) && isGlued(j))
                 .sorted(Comparator.comparingInt((Joint j) -> farness(j, fit)).thenComparing(this::isDone))
                 .toList();
         return joints.stream().findFirst().flatMap(j -> bond(j, joints));
@@ -47,6 +47,12 @@ final class BondOfFit {
             return 0;
         }
         return joint.between().size() == 1 ? 1 : 2;
+    }
+
+    private boolean isGlued(Joint joint) {
+        return result.joint(joint.id())
+                .filter(r -> r.adhesive().kilograms() > 0)
+                .isPresent();
     }
 
     private boolean isDone(Joint joint) {

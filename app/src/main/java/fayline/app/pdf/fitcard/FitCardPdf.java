@@ -1,0 +1,202 @@
+package fayline.app.pdf.fitcard;
+
+import fayline.app.drawing.Mark;
+import fayline.app.drawing.SvgRenderer;
+import fayline.app.pdf.CardSheet.Pair;
+import fayline.app.pdf.CardStyle;
+import fayline.app.pdf.CardsPdf;
+import fayline.app.pdf.Markup;
+import fayline.app.pdf.PdfPrinter;
+import fayline.app.pdf.QrCode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Locale;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/** The card of a fit on paper, with a code that opens it on a screen. */
+public final class FitCardPdf {
+    private static final double CODE_MM = 24;
+    private static final double MARK_SCALE = 0.55;
+    private static final double USUAL_PT = 10;
+    private static final double LEAST_PT = 7.5;
+    private static final double STEP_PT = 0.5;
+    private static final int MOST_ROWS = 5;
+    private static final String MORE = """
+            body { font-size: %1$spt; line-height: 1.15; } .small { font-size: %2$spt; } h2 { font-size: %3$spt; margin-top: 1.6mm; }
+            table.beside { width: 100%%; } table.beside td.half { width: 50%%; padding-right: 5mm; }
+            .verdict { font-size: 14pt; font-weight: 700; } .move { font-size: %3$spt; font-weight: 700; }
+            table.facts th { width: 42mm; white-space: normal; } table.rows td.write { width: 18mm; }
+            .box { margin: 1mm 0; padding: 0.8mm 2.5mm; } table.done { margin-top: 1.5mm; }
+            """;
+
+    private FitCardPdf() {}
+
+    /** Prints a card on one page, in the largest letters that fit; on more where even the smallest do not. */
+    public static byte[] print(FitSheet sheet, CardsPdf.Setting setting) {
+        byte[] pdf = PdfPrinter.print(document(sheet, setting, USUAL_PT));
+        for (double pt = USUAL_PT - STEP_PT; pt >= LEAST_PT && pages(pdf) > 1; pt -= STEP_PT) {
+            pdf = PdfPrinter.print(document(sheet, setting, pt));
+        }
+        return pdf;
+    }
+
+    private static int pages(byte[] pdf) {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return document.getNumberOfPages();
+        } catch (IOException e) {
+            throw new UncheckedIOException("could not read what was printed", e);
+        }
+    }
+
+    /** The document that is printed, its text in letters of a size in points. */
+    private static String document(FitSheet s, CardsPdf.Setting setting, double pt) {
+        Markup m = new Markup();
+        m.open("html").open("head").element("title", "Fit: " + s.name());
+        m.element(
+                        "style",
+                        CardStyle.css(setting.paper()) + MORE.formatted(pt, Math.min(pt, 0.85 * USUAL_PT), 1.15 * pt))
+                .close();
+        m.open("body").open("div", "card");
+        m.element("div", "foot", s.foot() + " \u00b7 printed " + setting.printed() + " \u00b7 fit " + s.fit());
+        head(m, s, setting);
+        verdict(m, s);
+        move(m, s);
+        holds(m, s);
+        m.element("h2", "Adhesive, bond line, working time");
+        if (s.adhesive().isEmpty()) {
+            m.element("p", "No joint is known.");
+        }
+        pairs(m, s.adhesive());
+        pairs(m, s.working());
+        lastChance(m, s);
+        cautions(m, s);
+        m.open("table", "done").open("tr");
+        for (String box : List.of("Read under clamps by", "Date and time", "Go on, signed")) {
+            m.element("td", box);
+        }
+        return m.close().close().close().close().close().toString();
+    }
+
+    private static void head(Markup m, FitSheet s, CardsPdf.Setting setting) {
+        m.open("table", "head").open("tr").open("td");
+        m.element("h1", "Fit: " + s.name()).open("p", "made").text(s.part());
+        if (!s.hand().isEmpty()) {
+            m.text(" ").element("span", "hand", s.hand().toUpperCase(Locale.ROOT));
+        }
+        m.close();
+        pairs(m, s.facts());
+        m.close();
+        String address = setting.address().replaceAll("/$", "") + s.path();
+        m.open("td", "code").svg(SvgRenderer.forPaper().render(QrCode.of(address, CODE_MM)));
+        m.element("div", "small", "opens this card").close();
+        m.close().close();
+    }
+
+    private static void verdict(Markup m, FitSheet s) {
+        m.open("div", s.go() ? "box" : "box hold").open("div", "verdict").open("span", "marked");
+        m.svg(mark(s.go() ? Mark.READY : Mark.TROUBLE))
+                .close()
+                .text(" " + s.verdict())
+                .close();
+        if (!s.stops().isEmpty()) {
+            m.open("ul");
+            s.stops().forEach(t -> m.element("li", "strong", t));
+            m.close();
+        }
+        s.notes().forEach(t -> m.element("p", t));
+        m.close();
+    }
+
+    private static void move(Markup m, FitSheet s) {
+        m.element("h2", "Set it");
+        m.element("p", "move", s.move().isEmpty() ? "No move can be told yet." : s.move());
+        if (!s.atMarks().isEmpty()) {
+            m.element("p", String.join("; ", s.atMarks()) + ".");
+        }
+        pairs(m, s.located());
+    }
+
+    private static void holds(Markup m, FitSheet s) {
+        if (s.holds().isEmpty()) {
+            m.element("p", "No index points are named: nothing says where spacers and clamps go.");
+            return;
+        }
+        m.element("h2", "Shims and clamps, at the index points")
+                .open("table", "rows")
+                .open("thead")
+                .open("tr");
+        for (String h : List.of("Point", "Where", "Shim", "Clamp")) {
+            m.element("th", h);
+        }
+        m.close().close().open("tbody");
+        for (FitSheet.Hold h : s.holds()) {
+            m.open("tr").element("td", "strong", h.point()).element("td", h.place());
+            m.element("td", "strong", h.shim()).element("td", h.force()).close();
+        }
+        m.close().close();
+        m.element("p", "small", "Forces are not known where it says hand tight: see the frame's trial for this fit.");
+    }
+
+    private static void pairs(Markup m, List<Pair> pairs) {
+        if (pairs.isEmpty()) {
+            return;
+        }
+        m.open("table", "facts");
+        for (Pair p : pairs) {
+            m.open("tr").element("th", p.name()).element("td", p.value()).close();
+        }
+        m.close();
+    }
+
+    private static void lastChance(Markup m, FitSheet s) {
+        if (s.readings().isEmpty()) {
+            return;
+        }
+        m.element("h2", "The last chance: read before gel").element("p", s.lastChance());
+        int rows = s.readings().size();
+        int first = rows > MOST_ROWS ? (rows + 1) / 2 : rows;
+        m.open("table", "beside").open("tr");
+        column(m, s.readings().subList(0, first));
+        if (first < rows) {
+            column(m, s.readings().subList(first, rows));
+        }
+        m.close().close();
+    }
+
+    private static void column(Markup m, List<FitSheet.Reading> readings) {
+        m.open("td", "half").open("table", "rows").open("thead").open("tr");
+        for (String h : List.of("", "Station", "Now", "Find", "Limits", "Read")) {
+            m.element("th", h);
+        }
+        m.close().close().open("tbody");
+        for (FitSheet.Reading r : readings) {
+            m.open("tr").open("td", "mark");
+            if (r.decides()) {
+                m.svg(mark(Mark.HOLD));
+            }
+            m.close()
+                    .open("td")
+                    .element("span", "strong", r.station())
+                    .text(" " + r.where())
+                    .close();
+            m.element("td", r.now()).element("td", "strong", r.target()).element("td", r.limits());
+            m.element("td", "write", "______").close();
+        }
+        m.close().close().close();
+    }
+
+    private static void cautions(Markup m, FitSheet s) {
+        m.open("div", "box").open("table");
+        for (Pair p : s.cautions()) {
+            m.open("tr").open("td", "mark").svg(mark(Mark.TROUBLE)).close().open("td", "small");
+            m.element("span", "strong", p.name() + ". ").text(p.value()).close().close();
+        }
+        m.close().close();
+    }
+
+    private static String mark(Mark mark) {
+        return SvgRenderer.forPaper().render(mark.drawing(), MARK_SCALE);
+    }
+}

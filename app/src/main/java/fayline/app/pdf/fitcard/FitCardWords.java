@@ -1,0 +1,240 @@
+package fayline.app.pdf.fitcard;
+
+import fayline.app.pdf.CardSheet.Pair;
+import fayline.basis.finding.Finding;
+import fayline.basis.finding.Severity;
+import fayline.basis.units.Length;
+import fayline.basis.units.QuantityFormat;
+import fayline.basis.units.Temperature;
+import fayline.basis.units.TimeSpan;
+import fayline.basis.units.UnitSystem;
+import fayline.flow.card.Caution;
+import fayline.flow.card.fit.FitBond;
+import fayline.flow.card.fit.FitCard;
+import fayline.flow.plan.WorkStep;
+import fayline.flow.project.design.Hand;
+import fayline.flow.project.fit.FitState;
+import fayline.flow.result.mix.MixList;
+import fayline.flow.result.step.ClockRunning;
+import fayline.method.fitup.shim.ShimStack;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/**
+ * Puts the card of a fit into words.
+ *
+ * @param format the reader's units
+ * @param zone the shop's zone
+ */
+public record FitCardWords(QuantityFormat format, ZoneId zone) {
+    private static final DateTimeFormatter AT = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
+    private static final int HASH_SHOWN = 12;
+    private static final double LEAST_FILLED_MM = 0.005;
+
+    /** A card in words. */
+    public FitSheet sheet(FitCard c) {
+        return new FitSheet(
+                c.fit(),
+                path(c.fit()),
+                c.name(),
+                c.part(),
+                c.hand() == Hand.NONE ? "" : c.hand().key(),
+                facts(c),
+                c.definition().replaceAll("(definition .{" + HASH_SHOWN + "}).*", "$1"),
+                c.go(),
+                verdict(c),
+                c.stops().stream().map(Finding::sentence).toList(),
+                c.reasons().stream()
+                        .filter(r -> r.severity() != Severity.STOP)
+                        .map(Finding::sentence)
+                        .toList(),
+                c.set().map(FitCard.Setting::sentence).orElse(""),
+                c.set().map(FitCard.Setting::atMarks).orElse(List.of()),
+                c.holds().stream().map(this::hold).toList(),
+                c.located().map(l -> located(l, c.assumed())).orElse(List.of()),
+                c.bond().map(this::adhesive).orElse(List.of()),
+                c.bond().map(this::working).orElse(List.of()),
+                lastChance(c),
+                c.lastChance().stream().map(this::reading).toList(),
+                c.cautions().stream().map(FitCardWords::caution).toList());
+    }
+
+    /** The address of a fit's card within the program. */
+    public static String path(String fit) {
+        return "/fit/" + URLEncoder.encode(fit, StandardCharsets.UTF_8).replace("+", "%20") + "/card";
+    }
+
+    private static String verdict(FitCard c) {
+        int stops = c.stops().size();
+        return c.go()
+                ? "Go: nothing known stops the adhesive"
+                : "No go: " + (stops == 1 ? "one thing first" : stops + " things first");
+    }
+
+    private List<Pair> facts(FitCard c) {
+        List<Pair> all = new ArrayList<>();
+        if (!c.against().isEmpty()) {
+            all.add(new Pair("Against", String.join(", ", c.against())));
+        }
+        String air = c.temperatureDegC().isPresent()
+                ? ", at "
+                        + format.temperature(
+                                Temperature.ofCelsius(c.temperatureDegC().getAsDouble()))
+                : "";
+        all.add(new Pair(
+                "Rests on", c.state().map(FitState::name).map(n -> n + air).orElse("no reading yet")));
+        return all;
+    }
+
+    private FitSheet.Hold hold(FitCard.Hold h) {
+        String place = String.format(
+                Locale.ROOT,
+                "%sat %s, %s",
+                h.near().isEmpty() ? "" : "near " + h.near() + ", ",
+                length(h.at().xMm()),
+                length(h.at().yMm()));
+        String force = h.forceN().isPresent()
+                ? String.format(Locale.ROOT, "%.0f N", h.forceN().getAsDouble())
+                : "hand tight";
+        return new FitSheet.Hold(h.point(), place, shim(h), force);
+    }
+
+    private String shim(FitCard.Hold h) {
+        if (h.stack().isPresent()) {
+            return stack(h.stack().get());
+        }
+        if (h.exactMm().isEmpty()) {
+            return "not known";
+        }
+        double exact = h.exactMm().getAsDouble();
+        return exact < -LEAST_FILLED_MM ? "relieve by " + fine(-exact) : fine(exact) + ", no stock named";
+    }
+
+    private String stack(ShimStack s) {
+        if (s.piecesMm().isEmpty()) {
+            return "none";
+        }
+        double tape = s.heightMm() - s.piecesMm().stream().mapToDouble(p -> p).sum();
+        return s.piecesMm().stream().map(this::fine).collect(Collectors.joining(" + "))
+                + (tape > LEAST_FILLED_MM ? " + tape " + fine(tape) : "") + " = " + fine(s.heightMm());
+    }
+
+    private static List<Pair> located(FitCard.Located l, List<String> assumed) {
+        List<Pair> all = new ArrayList<>();
+        all.add(new Pair("Located by", l.scheme() + (l.stops().isEmpty() ? "" : ": " + String.join(", ", l.stops()))));
+        if (l.chance().isPresent()) {
+            all.add(new Pair(
+                    "Every gap inside",
+                    String.format(
+                            Locale.ROOT,
+                            "in %.0f of 100 cases; station %s is the risk",
+                            Math.min(99, 100 * l.chance().getAsDouble()),
+                            l.weakest())));
+        } else {
+            all.add(new Pair(
+                    "Every gap inside",
+                    "no chance is told"
+                            + (l.missing().isEmpty() ? "" : ": not known " + String.join("; ", l.missing()))));
+        }
+        if (!assumed.isEmpty()) {
+            all.add(new Pair("Assumed", String.join("; ", assumed)));
+        }
+        return all;
+    }
+
+    private List<Pair> adhesive(FitBond b) {
+        List<Pair> all = new ArrayList<>();
+        all.add(new Pair("Joint", b.joint().name()));
+        all.add(new Pair(
+                "Adhesive",
+                b.adhesive() + ", " + format.mass(b.amounts().adhesive()) + " to mix, "
+                        + format.mass(b.amounts().inJoint()) + " stays in the joint"));
+        b.card()
+                .ifPresent(c -> c.mixes().forEach(m -> {
+                    MixList l = m.list();
+                    if (l.batches() > 0) {
+                        all.add(new Pair(
+                                l.batches() == 1 ? "One batch" : l.batches() + " batches",
+                                format.scaleMass(l.resin()) + " resin, " + format.scaleMass(l.hardener())
+                                        + " hardener \u00b1 "
+                                        + format.scaleMass(l.hardenerTolerance())
+                                        + (m.lots().isEmpty() ? "" : "; lot " + String.join(", ", m.lots()))));
+                    }
+                }));
+        all.add(new Pair(
+                "Bond line",
+                format.length(b.joint().bondLine()) + " thick, "
+                        + format.length(b.joint().width())
+                        + " wide. Set pieces of that thickness into it at every clamp; adhesive out of both edges"
+                        + " along the whole length shows that it is full"));
+        return all;
+    }
+
+    private List<Pair> working(FitBond b) {
+        List<Pair> all = new ArrayList<>();
+        b.running().stream()
+                .filter(c -> !c.reached())
+                .forEach(c -> all.add(new Pair("Until " + c.state().words(), until(c))));
+        if (!all.isEmpty() || b.state().filter(s -> s == WorkStep.State.DONE).isPresent()) {
+            return all;
+        }
+        b.card()
+                .ifPresent(c -> c.mixes().stream()
+                        .map(m -> m.list())
+                        .filter(l -> l.batches() > 0)
+                        .forEach(l -> {
+                            all.add(new Pair("Use each batch up within", span(l.usable()) + " of mixing"));
+                            l.resinLife().ifPresent(t -> all.add(new Pair("Workable in the joint", span(t))));
+                            all.add(new Pair("Clamps closed, last readings taken", span(l.tight()) + " after mixing"));
+                        }));
+        return all;
+    }
+
+    private String until(ClockRunning c) {
+        return c.remaining().map(r -> span(r) + " left when this was made").orElse("time left not within sight")
+                + c.at().map(t -> ", " + AT.format(t.atZone(zone))).orElse("");
+    }
+
+    private static String lastChance(FitCard c) {
+        if (c.lastChance().isEmpty()) {
+            return "";
+        }
+        boolean decides = c.lastChance().stream().anyMatch(FitCard.Reading::decides);
+        return "Read under clamps, while it can still be moved."
+                + (decides ? " Those marked decide: read them first." : "")
+                + " Outside its limits: open the clamps and set it anew, or clean it off before it gels.";
+    }
+
+    private FitSheet.Reading reading(FitCard.Reading r) {
+        return new FitSheet.Reading(
+                r.station(),
+                r.where(),
+                length(r.nowMm()),
+                length(r.expectedMm()),
+                length(r.lowerMm()) + " to " + length(r.upperMm()),
+                r.decides());
+    }
+
+    private static Pair caution(Caution c) {
+        return new Pair(c.title(), c.text());
+    }
+
+    private String length(double mm) {
+        return format.length(Length.ofMillimetres(mm));
+    }
+
+    /** To 0.01 mm or 1 thou, as shims are told. */
+    private String fine(double mm) {
+        return format.system() == UnitSystem.METRIC ? String.format(Locale.ROOT, "%.2f mm", mm) : length(mm);
+    }
+
+    private String span(TimeSpan t) {
+        return format.span(t);
+    }
+}

@@ -1,0 +1,192 @@
+package fayline.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fayline.app.usecase.act.Measured;
+import fayline.app.usecase.act.TakeReading;
+import fayline.app.usecase.fit.LookAtFits;
+import fayline.app.usecase.open.OpenShop;
+import fayline.app.usecase.shop.Outcome;
+import fayline.app.usecase.shop.Sent;
+import fayline.app.usecase.view.LeastFinish;
+import fayline.app.usecase.view.LookAtShop;
+import fayline.app.usecase.view.ShopView;
+import fayline.basis.units.QuantityFormat;
+import fayline.basis.units.UnitSystem;
+import fayline.flow.project.fit.Fit;
+import fayline.flow.result.fit.FitAdvice;
+import fayline.flow.result.fit.FitResult;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The cards of the demonstration's fits, on screen and paper, and the trial of a sprung frame. */
+class FitCardSiteTest {
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-03T12:00:00Z"), ZoneOffset.UTC);
+    private static final QuantityFormat METRIC = new QuantityFormat(UnitSystem.METRIC);
+
+    @TempDir
+    static Path folder;
+
+    private static OpenShop open;
+    private static LookAtShop looking;
+    private static WebServer server;
+    private Browser browser;
+
+    @BeforeAll
+    static void start() throws Exception {
+        open = OpenShop.openWith(folder.resolve("data"), Path.of("../demo/ousel"), CLOCK, Optional.empty());
+        looking = new LookAtShop(open.shop());
+        server = WebServer.start(0, new Site(open.shop(), looking, new LeastFinish(folder.resolve("library")), "test"));
+    }
+
+    @AfterAll
+    static void stop() {
+        server.close();
+        open.close();
+    }
+
+    @BeforeEach
+    void visit() {
+        browser = new Browser(server);
+    }
+
+    private static ShopView view() {
+        return looking.look("").orElseThrow();
+    }
+
+    private static FitResult result(String fit) {
+        return LookAtFits.of(view(), fit, false).orElseThrow().result();
+    }
+
+    private static void read(String fit, String station, String state, String value) {
+        Outcome outcome = new TakeReading(open.shop())
+                .take(
+                        Sent.live(
+                                UUID.randomUUID().toString(),
+                                view().work().people().get(0).id()),
+                        view().project(),
+                        new Measured(
+                                "gap",
+                                fit,
+                                station,
+                                state,
+                                Map.of("value", value, "temperature", "20 degC"),
+                                Optional.empty()));
+        assertThat(outcome.stands()).as(outcome.sentence() + outcome.problems()).isTrue();
+    }
+
+    private static String text(PDDocument pdf) throws Exception {
+        return new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void should_tell_move_shims_adhesive_and_last_readings_when_a_pane_lies_dry_in_its_frame() throws Exception {
+        String card = browser.page("/fit/pane-left/card");
+        FitAdvice advice = result("pane-left").advice().orElseThrow();
+        assertThat(card)
+                .contains(advice.sentence())
+                .contains(METRIC.mass(view().result()
+                        .joint("pane-to-frame-left")
+                        .orElseThrow()
+                        .adhesive()))
+                .contains("The last chance: read before gel")
+                .contains("hand tight")
+                .contains("Do not pull it in")
+                .contains("Tile crosses: P1, P2, P3");
+        advice.pointNames().forEach(p -> assertThat(card).contains(">" + p + "<"));
+        advice.shims()
+                .orElseThrow()
+                .best()
+                .orElseThrow()
+                .stacks()
+                .forEach(s -> s.piecesMm()
+                        .forEach(piece ->
+                                assertThat(card).contains(String.format(java.util.Locale.ROOT, "%.2f mm", piece))));
+        advice.atMarks().forEach(m -> assertThat(card).contains(m));
+    }
+
+    @Test
+    void should_print_each_card_on_one_page_of_either_paper() throws Exception {
+        for (Fit fit : view().definition().fits().items()) {
+            for (String paper : new String[] {"a4", "letter"}) {
+                try (PDDocument pdf =
+                        Loader.loadPDF(browser.bytes("/fit/" + fit.id() + "/card.pdf?assume=yes&paper=" + paper))) {
+                    assertThat(pdf.getNumberOfPages())
+                            .as(fit.id() + " on " + paper)
+                            .isEqualTo(1);
+                    assertThat(text(pdf))
+                            .contains("Fit: " + fit.name())
+                            .contains("1 / 1")
+                            .contains("Do not pull it in");
+                }
+            }
+        }
+    }
+
+    @Test
+    void should_refuse_the_adhesive_when_a_new_reading_is_suspect_or_none_was_taken() throws Exception {
+        assertThat(browser.page("/fit/pane-right/card")).contains("No go").contains("No gap is read yet");
+        for (String station : new String[] {"F1", "F2", "S1", "S3", "R1", "R2", "C1"}) {
+            read("pane-right", station, "trimmed", "3.0 mm");
+        }
+        assertThat(browser.page("/fit/pane-right/card"))
+                .contains("Go: nothing known stops the adhesive")
+                .contains("Not read in this state: S2.");
+        read("pane-right", "S2", "trimmed", "7.0 mm");
+        assertThat(browser.page("/fit/pane-right/card")).contains("No go").contains("Read again: ");
+    }
+
+    @Test
+    void should_say_that_the_card_is_over_when_the_adhesive_has_set() throws Exception {
+        Fit done = view().definition().fits().stream()
+                .filter(f -> result(f.id()).isSet())
+                .findFirst()
+                .orElseThrow();
+        assertThat(browser.page("/fit/" + done.id() + "/card")).contains("The adhesive has set");
+    }
+
+    @Test
+    void should_ask_for_a_second_trial_before_adhesive_and_then_follow_how_the_frame_gives() throws Exception {
+        // Bare 1000, clamped 1004, wanted 1000: one for one the bare frame is set 4 narrower, 996.
+        String first =
+                "/fit/pane-left/frame?wanted=1000+mm&tolerance=0.5+mm&sure=0.2+mm&bare1=1000+mm&clamped1=1004+mm";
+        assertThat(browser.page(first))
+                .contains("996.0 mm")
+                .contains("No adhesive yet: one more trial")
+                .contains("a second time")
+                .contains("value=\"1004 mm\"")
+                .contains("150 N")
+                .contains("acrylic creeps");
+        // Then bare 996, clamped 1001: it follows by 3/4, so 1 mm less clamped takes 4/3 mm less bare: 994.67.
+        String second = first + "&bare2=996+mm&clamped2=1001+mm";
+        assertThat(browser.page(second)).contains("994.7 mm").contains("0.75 for 1, by the trials");
+        assertThat(browser.page(second + "&bare3=994.7+mm&clamped3=1000+mm")).contains("Bond at this bare width");
+    }
+
+    @Test
+    void should_keep_what_was_typed_and_say_what_is_wrong_when_a_width_is_missing() throws Exception {
+        HttpResponse<String> r = browser.get("/fit/pane-left/frame?wanted=1000+mm&tolerance=wide&bare1=-3+mm");
+        assertThat(r.statusCode()).isEqualTo(422);
+        assertThat(r.body())
+                .contains("Trial 1: sheet clamped on is empty. Fill it in.")
+                .contains("expected more than nought")
+                .contains("May be off by: ")
+                .contains("value=\"wide\"");
+        assertThat(browser.get("/fit/no-such/frame").statusCode()).isEqualTo(404);
+        assertThat(browser.get("/fit/no-such/card").statusCode()).isEqualTo(404);
+    }
+}
