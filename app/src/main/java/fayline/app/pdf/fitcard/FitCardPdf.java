@@ -27,7 +27,7 @@ public final class FitCardPdf {
             body { font-size: %1$spt; line-height: 1.15; } .small { font-size: %2$spt; } h2 { font-size: %3$spt; margin-top: 1.6mm; }
             table.beside { width: 100%%; } table.beside td.half { width: 50%%; padding-right: 5mm; }
             .verdict { font-size: 14pt; font-weight: 700; } .move { font-size: %3$spt; font-weight: 700; }
-            table.facts th { width: 42mm; white-space: normal; } table.rows td.write { width: 18mm; }
+            table.facts th { width: 42mm; white-space: normal; } td.fig { white-space: nowrap; padding-right: 2mm; }
             .box { margin: 1mm 0; padding: 0.8mm 2.5mm; } table.done { margin-top: 1.5mm; }
             """;
 
@@ -181,8 +181,8 @@ public final class FitCardPdf {
                     .element("span", "strong", r.station())
                     .text(" " + r.where())
                     .close();
-            m.element("td", r.now()).element("td", "strong", r.target()).element("td", r.limits());
-            m.element("td", "write", "______").close();
+            m.element("td", "fig", r.now()).element("td", "fig strong", r.target());
+            m.element("td", "fig", r.limits()).element("td", "fig", "______").close();
         }
         m.close().close().close();
     }

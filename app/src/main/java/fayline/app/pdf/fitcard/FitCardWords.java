@@ -160,7 +160,7 @@ public record FitCardWords(QuantityFormat format, ZoneId zone) {
                     MixList l = m.list();
                     if (l.batches() > 0) {
                         all.add(new Pair(
-                                l.batches() == 1 ? "One batch" : l.batches() + " batches",
+                                l.batches() == 1 ? "One batch" : l.batches() + " batches, each",
                                 format.scaleMass(l.resin()) + " resin, " + format.scaleMass(l.hardener())
                                         + " hardener \u00b1 "
                                         + format.scaleMass(l.hardenerTolerance())

@@ -27,8 +27,8 @@ final class BondOfFit {
     }
 
     /**
-     * The joint of the part that takes adhesive: one with a neighbour of the fit before one of the part alone, which bonds it to what it lies
-     * against, before any other; of equals one with work to do.
+     * The joint of the part that takes adhesive: one with a neighbour of the fit before one of the part alone, which bonds it to
+     * what it lies against, before any other; of equals one with work to do.
      */
     Optional<FitBond> of(Fit fit) {
         if (fit.part().isEmpty()) {
@@ -75,18 +75,27 @@ final class BondOfFit {
                         step.map(s -> running(s.id())).orElse(List.of())));
     }
 
-    /** The step that mixes: one at work, else the first to do, else the last done. */
+    /** The step that mixes most of the adhesive, not the one of a fillet; of equals one at work, then the first to do. */
     private Optional<StepResult> wetStep(Joint joint) {
-        List<StepResult> wet = result.stepsOf(joint.id()).stream()
-                .filter(s -> !s.mixes().isEmpty())
-                .toList();
-        return in(wet, WorkStep.State.RUNNING)
-                .or(() -> in(wet, WorkStep.State.TODO))
-                .or(() -> wet.isEmpty() ? Optional.empty() : Optional.of(wet.get(wet.size() - 1)));
+        return result.stepsOf(joint.id()).stream()
+                .filter(s -> mixedKg(s, joint) > 0)
+                .min(Comparator.comparingDouble((StepResult s) -> -mixedKg(s, joint))
+                        .thenComparingInt(s -> turn(s.work().state())));
     }
 
-    private static Optional<StepResult> in(List<StepResult> steps, WorkStep.State state) {
-        return steps.stream().filter(s -> s.work().state() == state).findFirst();
+    private static double mixedKg(StepResult step, Joint joint) {
+        return step.mixes().stream()
+                .filter(m -> m.system().equals(joint.adhesive()))
+                .mapToDouble(m -> m.toMix().kilograms())
+                .sum();
+    }
+
+    private static int turn(WorkStep.State state) {
+        return switch (state) {
+            case RUNNING -> 0;
+            case TODO -> 1;
+            case DONE -> 2;
+        };
     }
 
     private List<ClockRunning> running(String step) {
