@@ -116,7 +116,9 @@ final class FitLasting {
     private static List<String> lessons(Sight sight, FitResult o) {
         List<String> all = new ArrayList<>();
         for (StateReadings s : o.states()) {
+            // What the bond itself did is told by the comparison below, not as a change to expect.
             s.since()
+                    .filter(c -> o.after().filter(a -> a.to().equals(c.to())).isEmpty())
                     .flatMap(c -> c.move().map(m -> FitWords.move(sight, o.side(), m, c.pivot(), MIDDLE)))
                     .ifPresent(w -> all.add("Coming into \"" + s.state().name() + "\" it moved " + w + "."));
         }
