@@ -223,7 +223,7 @@ class OptimumTest {
         }
         double best = INF;
         double[] point = {};
-        for (int set = 0; set < 1 << sides.size(); set++) {
+        for (int set = 0; set < (1 << sides.size()); set++) {
             if (Integer.bitCount(set) > n) {
                 continue;
             }
@@ -257,7 +257,7 @@ class OptimumTest {
         }
         int at = n;
         for (int i = 0; i < sides.size(); i++) {
-            if ((set >> i & 1) == 1) {
+            if (((set >> i) & 1) == 1) {
                 for (int p = 0; p < n; p++) {
                     m[p][at] = sides.get(i)[p];
                     m[at][p] = sides.get(i)[p];
