@@ -205,7 +205,7 @@ public final class Cautions {
                 "Do not pull it in",
                 "A clamp holds what already lies in its place. Where it takes more than a hand, 150 N, or the part bends by more"
                         + " than 0.2 %, correct the part: what was pulled in springs back or opens the bond.",
-                "common practice, no source");
+                "common practice, no source; local rules and the drawing go before it");
     }
 
     private static void put(Map<String, Caution> t, String key, String title, String text, String source) {

@@ -126,8 +126,9 @@ record EdgeTrace(List<Sample> samples, double bridgeMm) {
         List<Sample> walk = new ArrayList<>();
         for (int k = 0; k <= ring.size(); k++) {
             int i = first + k;
+            int rounds = i / ring.size();
             Sample s = ring.get(i % ring.size());
-            walk.add(new Sample(s.at(), s.nx(), s.ny(), s.sMm() + (i / ring.size()) * allMm, s.station()));
+            walk.add(new Sample(s.at(), s.nx(), s.ny(), s.sMm() + rounds * allMm, s.station()));
         }
         return new EdgeTrace(walk, MOST_BRIDGE * allMm);
     }

@@ -161,14 +161,16 @@ class GapDrawingTest {
                 for (int i = 1; i <= 12; i++) {
                     assertThat(texts(drawing)).contains("S" + i);
                 }
-                for (Shape.Text t : all) {
+                for (int i = 0; i < all.size(); i++) {
+                    Shape.Text t = all.get(i);
                     double[] span = span(t);
                     assertThat(span[0]).as(t.text()).isGreaterThanOrEqualTo(0);
                     assertThat(span[1]).as(t.text()).isLessThanOrEqualTo(drawing.widthMm());
                     assertThat(t.at().yMm()).isBetween(2.0, drawing.heightMm());
                     assertThat(t.sizeMm()).isGreaterThanOrEqualTo(3);
-                    for (Shape.Text o : all) {
-                        boolean meets = o != t
+                    for (int j = 0; j < all.size(); j++) {
+                        Shape.Text o = all.get(j);
+                        boolean meets = j != i
                                 && span(o)[0] < span[1]
                                 && span[0] < span(o)[1]
                                 && Math.abs(o.at().yMm() - t.at().yMm()) < 2.4;
