@@ -5,6 +5,7 @@ import fayline.app.usecase.view.LeastFinish;
 import fayline.app.usecase.view.LookAtShop;
 import fayline.app.web.card.CardPage;
 import fayline.app.web.card.PaperPage;
+import fayline.app.web.chain.ChainPage;
 import fayline.app.web.design.AirframePage;
 import fayline.app.web.design.HeatPage;
 import fayline.app.web.design.MadePage;
@@ -66,6 +67,7 @@ public final class Site implements WebServer.Pages {
                 new FitReadPage(sights, shop),
                 new FitCardPage(sights),
                 new FitFramePage(sights),
+                new ChainPage(sights),
                 new StoresPage(sights),
                 new RecipesPage(sights),
                 new CardPage(sights, shop),

@@ -1,6 +1,7 @@
 package fayline.flow.project;
 
 import fayline.flow.project.catalog.Catalog;
+import fayline.flow.project.chain.FitChain;
 import fayline.flow.project.design.Assembly;
 import fayline.flow.project.design.Joint;
 import fayline.flow.project.design.Laminate;
@@ -29,6 +30,7 @@ import fayline.flow.project.stock.ResinSystem;
  * @param recipes ways of making
  * @param joints bonded joints
  * @param fits edges against neighbours
+ * @param chains parts that reach their place through several bonds
  * @param climate readings and forecast of the shop's air
  */
 public record Definition(
@@ -45,4 +47,5 @@ public record Definition(
         Catalog<Recipe> recipes,
         Catalog<Joint> joints,
         Catalog<Fit> fits,
+        Catalog<FitChain> chains,
         Climate climate) {}

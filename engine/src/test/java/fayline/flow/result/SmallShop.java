@@ -108,6 +108,7 @@ public final class SmallShop {
                 new Catalog<>(recipes),
                 new Catalog<>(joints),
                 Catalog.empty(),
+                Catalog.empty(),
                 new Climate(readings, forecast, usual));
     }
 

@@ -7,6 +7,7 @@ import fayline.flow.project.catalog.Keyed;
 import fayline.flow.project.shop.Mould;
 import fayline.flow.project.shop.Person;
 import fayline.flow.project.stock.Material;
+import fayline.store.file.kind.ChainKind;
 import fayline.store.file.kind.ClimateKind;
 import fayline.store.file.kind.CrewKind;
 import fayline.store.file.kind.Fields;
@@ -76,6 +77,7 @@ final class DraftReader {
         var recipes = placed(Kind.RECIPES, RecipeKind::read);
         var joints = placed(Kind.JOINTS, JointKind::joint);
         var fits = placed(Kind.FITS, f -> FitKind.fit(f, outline));
+        var chains = placed(Kind.CHAINS, ChainKind::chain);
         Definition whole = new Definition(
                 folder.hash(),
                 ProjectKind.read(new Fields(projectTree), zone),
@@ -93,6 +95,7 @@ final class DraftReader {
                 Draft.catalog(recipes),
                 Draft.catalog(joints),
                 Draft.catalog(fits),
+                Draft.catalog(chains),
                 ClimateKind.read(new Fields(climateTree), zone));
         return new Draft(
                 whole,
@@ -111,6 +114,7 @@ final class DraftReader {
                 recipes,
                 joints,
                 fits,
+                chains,
                 unread);
     }
 

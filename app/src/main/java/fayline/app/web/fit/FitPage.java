@@ -89,6 +89,9 @@ public final class FitPage implements Page {
                 fit.wanted().flush().asTyped() + " ± "
                         + fit.wanted().flushTolerance().asTyped(),
                 ""));
+        sight.definition().chains().stream()
+                .filter(c -> c.endsAt().equals(fit.id()))
+                .forEach(c -> all.add(new FitView.Fact("Chain of bonds", c.name(), "/chain/" + Visit.encoded(c.id()))));
         fit.wanted().minimumGap().ifPresent(m -> all.add(new FitView.Fact("Never under", m.asTyped(), "")));
         fit.gauge().ifPresent(g -> all.add(new FitView.Fact("Read with", g.name(), "")));
         return all;

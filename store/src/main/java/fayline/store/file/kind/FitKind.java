@@ -46,6 +46,12 @@ public final class FitKind {
             may("gap-tolerance", Measure.zeroUp(LENGTH), "Its tolerance here, where it differs."),
             may("weight", Numeral.number(0.001, 1000, ""), "How much a millimetre here counts; 1 if not said."));
 
+    static final Keys ROOM = Keys.of(
+            "room",
+            may("along", Measure.zeroUp(LENGTH), "Along x, either way; 10 mm where not said."),
+            may("up", Measure.zeroUp(LENGTH), "Up or down; 10 mm where not said."),
+            may("turn", Measure.zeroUp(ANGLE), "Turned either way; 2 deg where not said."));
+
     static final Keys FIT = Keys.of(
             "a fit",
             must("id", Forms.ID, "Its id."),
@@ -70,14 +76,7 @@ public final class FitKind {
                             must("name", Forms.TEXT, "What it is called, such as upper aft corner."),
                             must("at", PlaceText.PLACE, "Where it is on the part."))),
                     "Two places at which a move is told."),
-            may(
-                    "room",
-                    Keys.of(
-                            "room",
-                            may("along", Measure.zeroUp(LENGTH), "Along x, either way; 10 mm where not said."),
-                            may("up", Measure.zeroUp(LENGTH), "Up or down; 10 mm where not said."),
-                            may("turn", Measure.zeroUp(ANGLE), "Turned either way; 2 deg where not said.")),
-                    "How far the part may be moved."),
+            may("room", ROOM, "How far the part may be moved."),
             may(
                     "gauge",
                     Keys.of(
@@ -155,7 +154,7 @@ public final class FitKind {
                 .toList();
     }
 
-    private static MoveLimits room(Fields r) {
+    static MoveLimits room(Fields r) {
         MoveLimits widest = MoveLimits.WIDEST;
         return MoveLimits.of(
                 within(FitHolds.mm(r, "along").orElse(widest.dxHighMm()), widest.dxHighMm()),

@@ -41,6 +41,8 @@ public enum Kind {
     JOINTS(Listed.of(JointKind.JOINT), "bonded joints", false),
     /** Edges against neighbours. */
     FITS(Listed.of(FitKind.FIT), "edges that are fitted against their neighbours", false),
+    /** Parts that reach their place through several bonds. */
+    CHAINS(Listed.of(ChainKind.CHAIN), "parts that reach their place through several bonds", false),
     /** The shop's air. */
     CLIMATE(ClimateKind.SHAPE, "readings and forecast of the shop's air", true),
     /** What has happened. */

@@ -28,6 +28,17 @@ final class Doubles {
             once(f.at().down("schemes"), "name", "a scheme");
             once(f.at().down("marks"), "name", "a marked place");
         });
+        d.chains().forEach(c -> {
+            once(c.at().down("links"), "name", "a link");
+            once(c.at().down("links"), "part", "a link");
+            once(c.at().down("remedies"), "name", "a remedy");
+            once(c.at().down("neighbours"), "name", "a neighbour");
+            c.at().down("links").items().forEach(l -> {
+                once(l.down("points"), "id", "a point");
+                once(l.down("schemes"), "name", "a scheme");
+                once(l.down("marks"), "name", "a mark");
+            });
+        });
         d.recipes().forEach(r -> {
             once(r.at().down("steps"), "id", "a step");
             once(r.at().down("parameters"), "id", "a parameter");

@@ -3,6 +3,7 @@ package fayline.store.file.rule;
 import fayline.flow.project.Definition;
 import fayline.flow.project.catalog.Catalog;
 import fayline.flow.project.catalog.Keyed;
+import fayline.flow.project.chain.FitChain;
 import fayline.flow.project.design.Assembly;
 import fayline.flow.project.design.Joint;
 import fayline.flow.project.design.Laminate;
@@ -43,6 +44,7 @@ import java.util.stream.Stream;
  * @param recipes recipes with their places
  * @param joints joints with their places
  * @param fits fits with their places
+ * @param chains chains of bonds
  * @param unread kinds of which a file or an item could not be read: what is missing there may yet be written
  */
 public record Draft(
@@ -62,6 +64,7 @@ public record Draft(
         List<Placed<Recipe>> recipes,
         List<Placed<Joint>> joints,
         List<Placed<Fit>> fits,
+        List<Placed<FitChain>> chains,
         Set<Kind> unread) {
 
     /** Copies the lists. */
@@ -78,6 +81,7 @@ public record Draft(
         recipes = List.copyOf(recipes);
         joints = List.copyOf(joints);
         fits = List.copyOf(fits);
+        chains = List.copyOf(chains);
         unread = Set.copyOf(unread);
     }
 

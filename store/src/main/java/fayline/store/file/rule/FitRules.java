@@ -13,7 +13,6 @@ import fayline.store.file.shape.PlaceText;
 import fayline.store.file.yaml.Nearest;
 import fayline.store.file.yaml.Problems;
 import fayline.store.file.yaml.Tree;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -212,25 +211,7 @@ final class FitRules {
     }
 
     private void schemes() {
-        List<String> points =
-                at.down("points").items().stream().map(p -> p.down("id").text()).toList();
-        for (Tree s : at.down("schemes").items()) {
-            List<Tree> holds = new ArrayList<>();
-            for (String way : List.of("tape", "spacers", "blocks")) {
-                holds.addAll(s.down(way).items());
-            }
-            holds.forEach(h -> h.down("points").items().stream()
-                    .filter(t -> !points.contains(t.text()))
-                    .forEach(t -> among(t, points, "a point of this fit")));
-            List<Tree> pins = s.down("pins").items();
-            if (holds.isEmpty() && pins.isEmpty()) {
-                problems.stop(s, "a scheme that holds nothing", "at least one of tape, spacers, pins, blocks", "");
-            }
-            pins.stream()
-                    .filter(p -> PlaceText.placeAt(p, "round").equals(PlaceText.placeAt(p, "slotted")))
-                    .forEach(p -> problems.stop(
-                            p.down("slotted"), "both holes in one place", "a place apart from the round hole", ""));
-        }
+        SchemeRules.check(at, "fit", problems);
         List<String> names = fit.holding().schemes().stream().map(s -> s.name()).toList();
         at.get("scheme")
                 .filter(t -> !names.contains(t.text()))

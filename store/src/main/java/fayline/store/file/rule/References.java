@@ -87,6 +87,15 @@ final class References {
             one(f.at().get("part"), parts, "a part", Kind.PARTS);
             many(f.at(), "against", parts, "a part", Kind.PARTS);
         });
+        chains();
+    }
+
+    private void chains() {
+        List<String> fits = Draft.ids(d.fits());
+        d.chains().forEach(c -> {
+            one(c.at().get("ends-at"), fits, "a fit", Kind.FITS);
+            c.at().down("links").items().forEach(l -> one(l.get("scheme-of"), fits, "a fit", Kind.FITS));
+        });
     }
 
     /** What is made outside is told in words, not by id. */

@@ -16,6 +16,7 @@ public final class Structure {
         new Stacks(draft, problems).check();
         draft.recipes().forEach(r -> new RecipeRules(draft, r, problems).check());
         draft.fits().forEach(f -> new FitRules(f, problems).check());
+        draft.chains().forEach(c -> new ChainRules(draft, c, problems).check());
         new MakeRules(draft, problems).check();
     }
 }

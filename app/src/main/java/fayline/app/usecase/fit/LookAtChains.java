@@ -1,0 +1,41 @@
+package fayline.app.usecase.fit;
+
+import fayline.app.usecase.view.ShopView;
+import fayline.flow.project.Definition;
+import fayline.flow.project.chain.FitChain;
+import fayline.flow.record.TakenReading;
+import fayline.flow.result.fit.chain.FitChainCalculator;
+import fayline.flow.result.fit.chain.FitChainQuestion;
+import fayline.flow.result.fit.chain.FitChainResult;
+import java.util.List;
+import java.util.Optional;
+
+/** A chain of bonds with all that follows from the readings where it ends. */
+public final class LookAtChains {
+    private LookAtChains() {}
+
+    /**
+     * One chain.
+     *
+     * @param view the shop
+     * @param chain its id
+     * @param assume whether uncertainties that nobody gave may be replaced by the named defaults
+     */
+    public static Optional<FitChainResult> of(ShopView view, String chain, boolean assume) {
+        return view.definition()
+                .chains()
+                .find(chain)
+                .map(c -> sight(view.definition(), view.record().readings(view.project()), c, assume));
+    }
+
+    /** One chain of a definition with readings from wherever they come. */
+    public static FitChainResult sight(
+            Definition definition, List<TakenReading> readings, FitChain chain, boolean assume) {
+        return FitChainCalculator.calculate(new FitChainQuestion(
+                chain,
+                LookAtFits.sight(definition, readings, definition.fits().get(chain.endsAt()), assume)
+                        .result(),
+                definition.fits(),
+                assume));
+    }
+}
