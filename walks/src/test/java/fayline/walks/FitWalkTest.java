@@ -34,9 +34,7 @@ class FitWalkTest {
     }
 
     private static void type(Page page, String text) {
-        for (char c : text.toCharArray()) {
-            page.locator("[data-key='" + c + "']").click();
-        }
+        text.chars().forEach(c -> page.locator("[data-key='" + (char) c + "']").click());
     }
 
     private void check(Page page) {
