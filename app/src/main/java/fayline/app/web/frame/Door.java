@@ -2,6 +2,9 @@ package fayline.app.web.frame;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
@@ -19,6 +22,9 @@ import org.jspecify.annotations.Nullable;
 public final class Door {
     /** Longest request taken, in bytes: a definition file of some ten thousand lines. */
     public static final long LONGEST = 2_000_000;
+
+    /** How much of what is too long is still listened to. */
+    private static final long HEARD_OUT = 8 * LONGEST;
 
     private static final String POLICY = "default-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self'; "
             + "frame-ancestors 'none'; img-src 'self' data: blob:";
@@ -123,10 +129,26 @@ public final class Door {
             throw new Refusal(415, "Files are not taken in this form.", List.of("Paste the text into the field."));
         }
         if (ctx.req().getContentLengthLong() > LONGEST) {
+            hearOut(ctx);
             throw new Refusal(
                     413,
                     "What was sent is longer than " + LONGEST / 1_000_000 + " MB.",
                     List.of("Split the file into several of its kind, in a folder named for the kind."));
+        }
+    }
+
+    /** Lets the sender finish, within reason: who is cut off while still sending may never see why. */
+    private static void hearOut(Context ctx) {
+        byte[] passedOver = new byte[1 << 16];
+        try (InputStream in = ctx.req().getInputStream()) {
+            long heard = 0;
+            int read = 0;
+            while (read >= 0 && heard < HEARD_OUT) {
+                heard += read;
+                read = in.read(passedOver);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException("the sender broke off", e);
         }
     }
 
