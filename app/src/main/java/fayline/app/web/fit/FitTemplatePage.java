@@ -84,7 +84,7 @@ public final class FitTemplatePage implements Page {
         Template.Heading heading = new Template.Heading(
                 part + ", " + r.fit().name(),
                 state,
-                sight.definition().facts().revision(),
+                "revision " + sight.definition().facts().revision(),
                 sight.time().full());
         return r.outline()
                 .map(o -> Template.of(heading, r.side() == Side.RIGHT ? Hand.RIGHT : Hand.LEFT, o, cuts, stations));
