@@ -1,6 +1,7 @@
 package fayline.app.web.chain;
 
 import fayline.app.usecase.fit.LookAtChains;
+import fayline.app.web.fit.FitSchemes;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
@@ -59,9 +60,9 @@ public final class ChainPage implements Page {
                 r.read(),
                 links(sight, chain, told, worst),
                 worst.map(w -> percent(w.readings())).orElse(""),
-                odds.map(o -> percent(o.joint().probability())).orElse(""),
+                odds.map(o -> FitSchemes.chance(o.joint().probability())).orElse(""),
                 odds.map(o -> o.worstStation().id() + ", chance "
-                                + percent(o.worstStation().chance()) + ", standard deviation "
+                                + FitSchemes.chance(o.worstStation().chance()) + ", standard deviation "
                                 + fine(sight, o.worstStation().deviationMm()))
                         .orElse(""),
                 r.moves().stream()

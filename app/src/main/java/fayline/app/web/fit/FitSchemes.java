@@ -13,7 +13,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Words the ways to locate a part. */
-final class FitSchemes {
+public final class FitSchemes {
     private static final double GOOD = 10;
     private static final double POOR = 50;
     private static final int MOST_SHARES = 2;
@@ -58,7 +58,7 @@ final class FitSchemes {
     }
 
     /** A chance without false certainty at either end. */
-    static String chance(double p) {
+    public static String chance(double p) {
         if (p > 0.99) {
             return "over 99 %";
         }
