@@ -151,6 +151,9 @@ public record FitCardWords(QuantityFormat format, ZoneId zone) {
     private List<Pair> adhesive(FitBond b) {
         List<Pair> all = new ArrayList<>();
         all.add(new Pair("Joint", b.joint().name()));
+        if (!b.others().isEmpty()) {
+            all.add(new Pair("Other joints of the part", String.join("; ", b.others())));
+        }
         all.add(new Pair(
                 "Adhesive",
                 b.adhesive() + ", " + format.mass(b.amounts().adhesive()) + " to mix, "

@@ -8,13 +8,18 @@ import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.Visit;
 import fayline.basis.finding.Finding;
+import fayline.basis.units.Entered;
+import fayline.basis.units.Length;
 import fayline.flow.project.design.Hand;
+import fayline.flow.project.design.Part;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
 import io.javalin.config.RoutesConfig;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** One fit: before and after drawn, then the answer in the order a builder asks, then what it rests on. */
@@ -46,18 +51,22 @@ public final class FitPage implements Page {
 
     private static FitView view(Sight sight, FitSight f, boolean assume) {
         FitResult r = f.result();
+        Optional<FitAnswer> answer = r.advice().map(a -> FitAnswers.of(sight, r, a, assume));
         return new FitView(
                 r.fit().id(),
                 r.fit().name(),
                 facts(sight, r),
                 FitPicture.of(sight, r, ""),
-                r.advice().map(a -> FitAnswers.of(sight, r, a, assume)),
+                answer,
                 first(r),
                 r.beforehand()
                         .map(s -> FitSchemes.rows(r.fit(), s, sight, r.places().size()))
                         .orElse(List.of()),
                 r.missing(),
                 r.assumed(),
+                FitStates.strip(r),
+                answer.map(FitPage::sure).orElse(""),
+                "Gap " + wanted(r.fit().wanted().gap(), r.fit().wanted().gapTolerance()),
                 FitStates.of(sight, r),
                 FitLasting.later(sight, r),
                 FitLasting.heat(sight, r),
@@ -68,27 +77,37 @@ public final class FitPage implements Page {
                 assume);
     }
 
+    /** How sure the chosen way is, else the best one. */
+    private static String sure(FitAnswer answer) {
+        return answer.schemes().stream()
+                .filter(s -> !s.chance().isEmpty())
+                .min(Comparator.comparing((FitAnswer.Scheme s) -> !s.chosen()).thenComparing(s -> !s.best()))
+                .map(s -> s.name() + ": " + s.chance())
+                .orElse("");
+    }
+
+    private static String wanted(Entered<Length> nominal, Entered<Length> tolerance) {
+        return nominal.asTyped() + " ± " + tolerance.asTyped();
+    }
+
     private static List<FitView.Fact> facts(Sight sight, FitResult r) {
         Fit fit = r.fit();
         List<FitView.Fact> all = new ArrayList<>();
         fit.part().ifPresent(p -> all.add(new FitView.Fact("Part", sight.madeName(p), sight.madeLink(p))));
-        fit.part()
+        Hand hand = fit.part()
                 .flatMap(p -> sight.definition().parts().find(p))
-                .filter(p -> p.hand() != Hand.NONE)
-                .ifPresent(p -> all.add(new FitView.Fact("Hand", p.hand().key(), "")));
+                .map(Part::hand)
+                .orElse(fit.hand());
+        if (hand != Hand.NONE) {
+            all.add(new FitView.Fact("Hand", hand.key(), ""));
+        }
         fit.against()
                 .forEach(a -> all.add(new FitView.Fact(
                         "Against", sight.madeName(a), sight.made(a).isPresent() ? sight.madeLink(a) : "")));
         all.add(new FitView.Fact(
-                "Gap wanted",
-                fit.wanted().gap().asTyped() + " ± "
-                        + fit.wanted().gapTolerance().asTyped(),
-                ""));
+                "Gap wanted", wanted(fit.wanted().gap(), fit.wanted().gapTolerance()), ""));
         all.add(new FitView.Fact(
-                "Flush wanted",
-                fit.wanted().flush().asTyped() + " ± "
-                        + fit.wanted().flushTolerance().asTyped(),
-                ""));
+                "Flush wanted", wanted(fit.wanted().flush(), fit.wanted().flushTolerance()), ""));
         sight.definition().chains().stream()
                 .filter(c -> c.endsAt().equals(fit.id()))
                 .forEach(c -> all.add(new FitView.Fact("Chain of bonds", c.name(), "/chain/" + Visit.encoded(c.id()))));

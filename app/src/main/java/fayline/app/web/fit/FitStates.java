@@ -1,7 +1,10 @@
 package fayline.app.web.fit;
 
 import fayline.app.web.frame.Sight;
+import fayline.app.web.frame.Visit;
+import fayline.basis.units.Temperature;
 import fayline.flow.project.fit.Fit;
+import fayline.flow.project.fit.FitState;
 import fayline.flow.reading.FitReading;
 import fayline.flow.reading.FitReading.Kind;
 import fayline.flow.result.fit.FitResult;
@@ -29,12 +32,45 @@ final class FitStates {
         return all;
     }
 
+    /** Every state in its order: those read lead to their readings, those to come to where they are read. */
+    static List<FitView.Strip> strip(FitResult r) {
+        List<FitView.Strip> all = new ArrayList<>();
+        String last = r.now().map(n -> n.state().id()).orElse("");
+        for (StateReadings s : r.states()) {
+            if (r.fit().states().stream().noneMatch(f -> f.id().equals(s.state().id()))) {
+                all.add(read(s, last));
+            }
+        }
+        for (FitState f : r.fit().states()) {
+            all.add(r.states().stream()
+                    .filter(s -> s.state().id().equals(f.id()))
+                    .findFirst()
+                    .map(s -> read(s, last))
+                    .orElseGet(() -> new FitView.Strip(
+                            f.name(),
+                            "not read",
+                            "/fit/" + Visit.encoded(r.fit().id()) + "/read?state=" + Visit.encoded(f.id()),
+                            false)));
+        }
+        return all;
+    }
+
+    private static FitView.Strip read(StateReadings s, String last) {
+        long stations = s.stations().stream().filter(v -> !v.typed().isEmpty()).count();
+        return new FitView.Strip(
+                s.state().name(),
+                stations + " of " + s.stations().size() + " read",
+                "#state-" + Visit.encoded(s.state().id()),
+                s.state().id().equals(last));
+    }
+
     private static FitView.State state(Sight sight, FitResult r, StateReadings s, boolean last) {
         return new FitView.State(
+                s.state().id(),
                 s.state().name(),
                 s.temperatureDegC().isPresent()
                         ? sight.format()
-                                .temperature(fayline.basis.units.Temperature.ofCelsius(
+                                .temperature(Temperature.ofCelsius(
                                         s.temperatureDegC().getAsDouble()))
                         : "",
                 s.stations().stream()
@@ -56,9 +92,9 @@ final class FitStates {
                 typed(v, true),
                 FitWords.wanted(fit, v.station(), Kind.GAP),
                 again.stream().distinct().toList(),
-                "/fit/" + fayline.app.web.frame.Visit.encoded(fit.id()) + "/read?state="
-                        + fayline.app.web.frame.Visit.encoded(state) + "&at="
-                        + fayline.app.web.frame.Visit.encoded(v.station().id()));
+                "/fit/" + Visit.encoded(fit.id()) + "/read?state="
+                        + Visit.encoded(state) + "&at="
+                        + Visit.encoded(v.station().id()));
     }
 
     private static String typed(StationValue v, boolean flush) {

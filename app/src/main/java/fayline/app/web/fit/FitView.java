@@ -15,6 +15,9 @@ import java.util.Optional;
  * @param schemesBefore ways to locate it where nothing is read yet
  * @param missing what nobody has given, so that no chance is told
  * @param assumed what is assumed instead
+ * @param strip every state in its order, read or to come
+ * @param sure how sure the chosen way to locate it is, in a line; empty where no chance is told
+ * @param wanted gap and flush wanted, in a line
  * @param states what was read, the state read last first
  * @param later states to come that disturb the gap
  * @param heat what heat does, empty where it is not asked
@@ -34,6 +37,9 @@ public record FitView(
         List<FitAnswer.Scheme> schemesBefore,
         List<String> missing,
         List<String> assumed,
+        List<Strip> strip,
+        String sure,
+        String wanted,
         List<State> states,
         List<Later> later,
         Optional<Heat> heat,
@@ -49,6 +55,7 @@ public record FitView(
         schemesBefore = List.copyOf(schemesBefore);
         missing = List.copyOf(missing);
         assumed = List.copyOf(assumed);
+        strip = List.copyOf(strip);
         states = List.copyOf(states);
         later = List.copyOf(later);
         findings = List.copyOf(findings);
@@ -65,15 +72,26 @@ public record FitView(
     public record Fact(String name, String value, String link) {}
 
     /**
+     * A state in the strip.
+     *
+     * @param name the state
+     * @param said how far it is read
+     * @param link its readings, or where to read them
+     * @param now whether it is the state read last
+     */
+    public record Strip(String name, String said, String link, boolean now) {}
+
+    /**
      * What was read in a state.
      *
+     * @param id its id
      * @param name the state
      * @param temperature the temperature noted; empty for none
      * @param rows the stations
      * @param since how the part moved since the state read before; empty for the first
      * @param last whether it is the state read last
      */
-    public record State(String name, String temperature, List<Row> rows, List<String> since, boolean last) {
+    public record State(String id, String name, String temperature, List<Row> rows, List<String> since, boolean last) {
         /** Copies the lists. */
         public State {
             rows = List.copyOf(rows);

@@ -3,5 +3,6 @@ import "/static/clocks.js";
 import "/static/drafts.js";
 import "/static/confirm.js";
 import "/static/lines.js";
+import "/static/folds.js";
 import "/static/pack.js";
 import "/static/keypad.js";

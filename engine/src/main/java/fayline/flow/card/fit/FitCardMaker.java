@@ -4,7 +4,6 @@ import fayline.flow.card.Caution;
 import fayline.flow.card.Cautions;
 import fayline.flow.plan.Plan;
 import fayline.flow.project.Definition;
-import fayline.flow.project.design.Hand;
 import fayline.flow.project.design.Part;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitHeat;
@@ -53,7 +52,7 @@ public final class FitCardMaker {
                 f.id(),
                 f.name(),
                 f.part().map(names::of).orElse(""),
-                part.map(Part::hand).orElse(Hand.NONE),
+                part.map(Part::hand).orElse(f.hand()),
                 f.against().stream().map(names::of).toList(),
                 "Revision " + definition.facts().revision() + ", definition " + definition.hash(),
                 fit.now().map(n -> n.state()),

@@ -1,0 +1,16 @@
+// On a phone all but the first things asked are folded. At a desk there is room, and on paper nothing can be unfolded.
+const wide = matchMedia("(min-width: 900px)");
+
+function unfold() {
+  for (const d of document.querySelectorAll("details[data-open-wide]")) d.open = true;
+}
+
+if (wide.matches) unfold();
+wide.addEventListener("change", () => { if (wide.matches) unfold(); });
+addEventListener("beforeprint", unfold);
+
+// The strip of states begins at the one that counts now.
+for (const now of document.querySelectorAll(".strip .now")) {
+  const strip = now.closest(".strip");
+  strip.scrollLeft = now.getBoundingClientRect().left - strip.getBoundingClientRect().left;
+}
