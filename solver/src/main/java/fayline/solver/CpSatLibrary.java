@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Enumeration;
 import java.util.Locale;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
 import java.util.stream.Stream;
@@ -22,6 +23,12 @@ import java.util.stream.Stream;
 public final class CpSatLibrary {
     private static final String VERSION = "9.14.6206";
     private static final String WHOLE = "whole";
+
+    /**
+     * Whether this process has loaded a copy. A second copy from another folder must not follow: Java would bind some calls to
+     * one and some to the other, and their callbacks bring the virtual machine down (seen).
+     */
+    private static final AtomicBoolean LOADED = new AtomicBoolean();
 
     private final Path folder;
 
@@ -35,7 +42,7 @@ public final class CpSatLibrary {
     }
 
     /**
-     * Loads the library, unpacking it first where it is not. Doing so again does nothing.
+     * Loads the library, unpacking it first where it is not. Doing so again does nothing, whatever the folder.
      *
      * @throws UncheckedIOException if it cannot be unpacked: another platform, or a folder that cannot be written
      * @throws UnsatisfiedLinkError if it cannot be loaded
@@ -50,7 +57,12 @@ public final class CpSatLibrary {
         } catch (IOException e) {
             throw new UncheckedIOException("the native library of CP-SAT could not be unpacked", e);
         }
-        System.load(home.resolve(fileName(platform)).toAbsolutePath().toString());
+        synchronized (LOADED) {
+            if (!LOADED.get()) {
+                System.load(home.resolve(fileName(platform)).toAbsolutePath().toString());
+                LOADED.set(true);
+            }
+        }
     }
 
     /** The artifact's name for a machine. */

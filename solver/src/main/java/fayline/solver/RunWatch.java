@@ -17,7 +17,7 @@ public interface RunWatch {
      */
     default void improved(double objective, double bound, ToLongFunction<LinearArgument> values) {}
 
-    /** A better bound. */
+    /** The least objective that is still open: no solution is better. */
     default void bounded(double bound) {}
 
     /** Whether the run shall stop now and keep its best; asked about 50 times a second. */

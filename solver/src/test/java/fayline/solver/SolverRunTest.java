@@ -126,7 +126,6 @@ class SolverRunTest {
             }
         });
         assertThat(bounds).isNotEmpty().isSorted().allMatch(b -> b <= answer.objective());
-        // The log tells the least objective still open, so a bound may stand one below the answer's and never above.
         assertThat(bounds.get(bounds.size() - 1)).isLessThanOrEqualTo(answer.bound());
     }
 
