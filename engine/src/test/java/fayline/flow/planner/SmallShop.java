@@ -26,8 +26,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /** A shop small enough to plan by hand: 08:00 to 16:30 on weekdays, break at 12:00 to 12:30, in universal time. */
-final class SmallShop {
-    static final String MONDAY = "2026-03-02T";
+public final class SmallShop {
+    public static final String MONDAY = "2026-03-02T";
 
     private final Instant now;
     private final List<Worker> people = new ArrayList<>();
@@ -37,15 +37,15 @@ final class SmallShop {
     private final List<Hold> holds = new ArrayList<>();
     private int settles;
 
-    SmallShop(String now) {
+    public SmallShop(String now) {
         this.now = Instant.parse(now + ":00Z");
     }
 
-    static Instant at(String dateTime) {
+    public static Instant at(String dateTime) {
         return Instant.parse(dateTime + ":00Z");
     }
 
-    SmallShop person(String id, String... skills) {
+    public SmallShop person(String id, String... skills) {
         List<Stretch> present = new ArrayList<>();
         List<Stretch> breaks = new ArrayList<>();
         LocalDate first = LocalDate.ofInstant(now, ZoneOffset.UTC);
@@ -60,28 +60,28 @@ final class SmallShop {
         return this;
     }
 
-    SmallShop mould(String id) {
+    public SmallShop mould(String id) {
         places.add(new Place(id, id, Place.Kind.MOULD, "", false, false));
         return this;
     }
 
-    SmallShop port(String id) {
+    public SmallShop port(String id) {
         places.add(new Place(id, id, Place.Kind.PORT, "", false, false));
         return this;
     }
 
-    SmallShop stand(String id, String room, boolean dust, boolean wet) {
+    public SmallShop stand(String id, String room, boolean dust, boolean wet) {
         places.add(new Place(id, id, Place.Kind.STAND, room, dust, wet));
         return this;
     }
 
-    SmallShop settles(int minutes) {
+    public SmallShop settles(int minutes) {
         settles = minutes;
         return this;
     }
 
     /** A clock that runs at one rate from 07:00 to 19:00 and at another else. */
-    SmallShop clock(String id, double day, double night) {
+    public SmallShop clock(String id, double day, double night) {
         List<Double> rates = new ArrayList<>();
         Instant from = now.minus(Duration.ofDays(1));
         for (int h = 0; h < 24 * 30; h++) {
@@ -92,17 +92,17 @@ final class SmallShop {
         return this;
     }
 
-    SmallShop hold(Place.Kind kind, List<String> candidates, String... of) {
+    public SmallShop hold(Place.Kind kind, List<String> candidates, String... of) {
         holds.add(new Hold("h" + holds.size(), kind, candidates, 1, List.of(of)));
         return this;
     }
 
-    SmallShop step(Step step) {
+    public SmallShop step(Step step) {
         steps.add(step.make());
         return this;
     }
 
-    Work work() {
+    public Work work() {
         return new Work(
                 "v",
                 "d",
@@ -119,12 +119,12 @@ final class SmallShop {
                 holds);
     }
 
-    Plan plan() {
+    public Plan plan() {
         return new SerialPlanner().plan(work());
     }
 
     /** A step by what is unusual about it. */
-    static final class Step {
+    public static final class Step {
         private final String id;
         private final List<CrewTime> hands = new ArrayList<>();
         private final List<Link> after = new ArrayList<>();
@@ -137,29 +137,29 @@ final class SmallShop {
         private Actual actual = Actual.NONE;
         private List<Integer> watch = List.of();
 
-        Step(String id, int people, int minutes) {
+        public Step(String id, int people, int minutes) {
             this.id = id;
             if (people > 0) {
                 hands.add(new CrewTime(people, minutes));
             }
         }
 
-        Step or(int people, int minutes) {
+        public Step or(int people, int minutes) {
             hands.add(new CrewTime(people, minutes));
             return this;
         }
 
-        Step after(String earlier) {
+        public Step after(String earlier) {
             after.add(new Link(earlier, "end", Span.NONE, Optional.empty(), Optional.empty()));
             return this;
         }
 
-        Step within(int minutes, String from, String earlier) {
+        public Step within(int minutes, String from, String earlier) {
             after.add(new Link(earlier, from, Span.NONE, Optional.of(new Span(minutes, "")), Optional.empty()));
             return this;
         }
 
-        Step window(int opens, int shuts, int price, String earlier) {
+        public Step window(int opens, int shuts, int price, String earlier) {
             after.add(new Link(
                     earlier,
                     "end",
@@ -169,51 +169,51 @@ final class SmallShop {
             return this;
         }
 
-        Step skill(String skill, int n) {
+        public Step skill(String skill, int n) {
             skills = Map.of(skill, n);
             return this;
         }
 
-        Step air(String kind) {
+        public Step air(String kind) {
             air = kind;
             return this;
         }
 
-        Step stops() {
+        public Step stops() {
             stops = true;
             return this;
         }
 
-        Step alone(double minutes, String clock) {
+        public Step alone(double minutes, String clock) {
             alone = new Span(minutes, clock);
             return this;
         }
 
-        Step accompanied() {
+        public Step accompanied() {
             accompanied = true;
             return this;
         }
 
-        Step watch(int minutes) {
+        public Step watch(int minutes) {
             watch = List.of(minutes);
             return this;
         }
 
-        Step done(String from, String to) {
+        public Step done(String from, String to) {
             state = State.DONE;
             actual = new Actual(
                     Optional.of(at(from)), Optional.of(at(to)), Optional.of(at(to)), List.of("ada"), List.of());
             return this;
         }
 
-        Step running(String from, String... places) {
+        public Step running(String from, String... places) {
             state = State.RUNNING;
             actual = new Actual(
                     Optional.of(at(from)), Optional.empty(), Optional.empty(), List.of("ada"), List.of(places));
             return this;
         }
 
-        WorkStep make() {
+        public WorkStep make() {
             return new WorkStep(
                     id,
                     "x",

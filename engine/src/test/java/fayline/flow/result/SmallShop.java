@@ -29,6 +29,7 @@ import fayline.flow.project.design.Zone;
 import fayline.flow.project.recipe.Recipe;
 import fayline.flow.project.shop.Mould;
 import fayline.flow.project.shop.Person;
+import fayline.flow.project.shop.PlanWeights;
 import fayline.flow.project.shop.Port;
 import fayline.flow.project.shop.Shop;
 import fayline.flow.project.shop.Skill;
@@ -123,6 +124,7 @@ public final class SmallShop {
                 Fraction.ofPercent(60),
                 Fraction.ofPercent(15),
                 Fraction.ofPercent(15),
+                PlanWeights.USUAL,
                 new Catalog<>(people),
                 new Catalog<>(List.of(
                         stand("bench-1", false, true, 0),

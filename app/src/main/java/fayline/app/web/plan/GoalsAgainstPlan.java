@@ -5,14 +5,12 @@ import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.StateWord;
 import fayline.flow.plan.Plan;
 import fayline.flow.plan.WorkStep;
+import fayline.flow.planner.goal.PlanGoals;
 import fayline.flow.project.ProjectFacts.Milestone;
-import fayline.flow.project.design.Assembly;
-import fayline.flow.project.design.Made;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -31,7 +29,7 @@ final class GoalsAgainstPlan {
     }
 
     private static WeeksView.Goal goal(Sight sight, Milestone m) {
-        Set<String> made = madeFor(sight, m.after());
+        Set<String> made = PlanGoals.madeFor(sight.definition(), m.after());
         String link = sight.made(m.after()).isPresent() ? sight.madeLink(m.after()) : "/airframe";
         List<WorkStep> steps = sight.work().steps().stream()
                 .filter(s -> s.project().equals(sight.view().project()) && made.contains(s.made()))
@@ -87,27 +85,5 @@ final class GoalsAgainstPlan {
 
     private static Optional<Instant> last(Stream<Instant> moments) {
         return moments.max(Comparator.naturalOrder());
-    }
-
-    /** The part or joint itself, or all that belongs to the assembly and to those within it. */
-    private static Set<String> madeFor(Sight sight, String id) {
-        if (sight.made(id).isPresent()) {
-            return Set.of(id);
-        }
-        Set<String> tree = new HashSet<>(Set.of(id));
-        boolean grows = true;
-        while (grows) {
-            grows = sight.definition().assemblies().stream()
-                    .filter(a -> a.in().filter(tree::contains).isPresent())
-                    .map(Assembly::id)
-                    .toList()
-                    .stream()
-                    .anyMatch(tree::add);
-        }
-        Set<String> made = new HashSet<>();
-        Stream.<Made>concat(sight.definition().parts().stream(), sight.definition().joints().stream())
-                .filter(x -> tree.contains(x.in()))
-                .forEach(x -> made.add(x.id()));
-        return made;
     }
 }

@@ -20,6 +20,7 @@ import java.time.ZoneId;
  * @param lifeTrusted the share of a pot life on which batches rely
  * @param resinWaste mixed resin beyond what stays in the part, as a fraction of the latter
  * @param clothWaste cloth beyond the ply area, as a fraction of it
+ * @param weights what a better plan is worth
  * @param people the crew
  * @param stands places where work happens
  * @param ports vacuum connections
@@ -35,6 +36,7 @@ public record Shop(
         Fraction lifeTrusted,
         Fraction resinWaste,
         Fraction clothWaste,
+        PlanWeights weights,
         Catalog<Person> people,
         Catalog<Stand> stands,
         Catalog<Port> ports,

@@ -11,6 +11,7 @@ import static fayline.store.file.shape.Key.must;
 import fayline.flow.project.catalog.Catalog;
 import fayline.flow.project.shop.Mould;
 import fayline.flow.project.shop.Person;
+import fayline.flow.project.shop.PlanWeights;
 import fayline.flow.project.shop.Port;
 import fayline.flow.project.shop.Shop;
 import fayline.flow.project.shop.Stand;
@@ -18,7 +19,9 @@ import fayline.store.file.shape.Forms;
 import fayline.store.file.shape.Keys;
 import fayline.store.file.shape.Listed;
 import fayline.store.file.shape.Measure;
+import fayline.store.file.shape.Numeral;
 import fayline.store.file.shape.YesNo;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -52,6 +55,19 @@ public final class ShopKind {
             must("name", Forms.TEXT, "Its name."),
             must("pump", Forms.TEXT, "The pump behind it."));
 
+    private static final Numeral WEIGHT = Numeral.number(0, 1000, "hours of a later end");
+
+    private static final Keys WORTH = Keys.of(
+            "what a better plan is worth",
+            may("late", WEIGHT, "An hour by which a dated goal is missed; 4 if not said."),
+            may("finish", WEIGHT, "An hour by which all work ends later; 1 if not said."),
+            may("parts", WEIGHT, "An hour by which parts and joints are done later, on average; 2 if not said."),
+            may("window", WEIGHT, "A person-hour of work that a missed window costs; 6 if not said."),
+            may("idle", WEIGHT, "A person-hour in the coming fortnight with nothing to do; 0.2 if not said."),
+            may("evening", WEIGHT, "A person-hour of hands in the evening; 1 if not said."),
+            may("moved", WEIGHT, "A step that lies elsewhere than the crew was told; 2 if not said."),
+            may("evening-from", Forms.TIME, "When the evening begins; 18:00 if not said."));
+
     static final Keys SHAPE = Keys.of(
             "the shop",
             must("name", Forms.TEXT, "Its name."),
@@ -69,6 +85,10 @@ public final class ShopKind {
                     Measure.share(),
                     "Mixed resin beyond what stays in the part, as a share of the latter."),
             must("cloth-waste", Measure.share(), "Cloth beyond the ply area, as a share of it."),
+            may(
+                    "worth",
+                    WORTH,
+                    "What a better plan is worth, in hours of a later end; the usual where nothing is said."),
             must("stands", Listed.some(STAND), "Places where work happens."),
             may("ports", Listed.of(PORT), "Vacuum connections."));
 
@@ -95,10 +115,24 @@ public final class ShopKind {
                 f.measure("life-trusted", FRACTION, "60 %"),
                 f.measure("resin-waste", FRACTION, "15 %"),
                 f.measure("cloth-waste", FRACTION, "15 %"),
+                f.below("worth").map(ShopKind::worth).orElse(PlanWeights.USUAL),
                 new Catalog<>(people),
                 new Catalog<>(f.list("stands").stream().map(ShopKind::stand).toList()),
                 new Catalog<>(f.list("ports").stream().map(ShopKind::port).toList()),
                 new Catalog<>(moulds));
+    }
+
+    private static PlanWeights worth(Fields w) {
+        PlanWeights usual = PlanWeights.USUAL;
+        return new PlanWeights(
+                w.number("late", usual.late()),
+                w.number("finish", usual.finish()),
+                w.number("parts", usual.parts()),
+                w.number("window", usual.window()),
+                w.number("idle", usual.idle()),
+                w.number("evening", usual.evening()),
+                w.number("moved", usual.moved()),
+                w.read("evening-from", LocalTime::parse).orElse(usual.eveningFrom()));
     }
 
     private static Stand stand(Fields s) {
