@@ -66,7 +66,7 @@ public final class Site implements WebServer.Pages {
                 new FitTemplatePage(sights),
                 new FitReadPage(sights, shop),
                 new FitCardPage(sights),
-                new FitFramePage(sights),
+                new FitFramePage(sights, shop),
                 new ChainPage(sights),
                 new StoresPage(sights),
                 new RecipesPage(sights),

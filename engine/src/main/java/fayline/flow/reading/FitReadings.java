@@ -59,7 +59,7 @@ public final class FitReadings {
                         round(r.values().getOrDefault("round", ""))));
     }
 
-    private static int round(String typed) {
+    static int round(String typed) {
         return typed.matches("[1-9][0-9]{0,3}") ? Integer.parseInt(typed) : 1;
     }
 

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
@@ -64,6 +65,7 @@ public final class FitCardPdf {
         verdict(m, s);
         move(m, s);
         holds(m, s);
+        widths(m, s);
         m.element("h2", "Adhesive, bond line, working time");
         if (s.adhesive().isEmpty()) {
             m.element("p", "No joint is known.");
@@ -137,6 +139,24 @@ public final class FitCardPdf {
         }
         m.close().close();
         m.element("p", "small", "Forces are not known where it says hand tight: see the frame's trial for this fit.");
+    }
+
+    private static void widths(Markup m, FitSheet s) {
+        if (s.widths().isEmpty()) {
+            return;
+        }
+        m.element("h2", "The frame springs: bare width before adhesive");
+        pairs(
+                m,
+                s.widths().stream()
+                        .map(w -> new Pair(
+                                "Width " + w.id() + ", " + w.where(),
+                                w.verdict() + ". "
+                                        + w.facts().stream()
+                                                .map(f -> f.name() + ": " + f.value())
+                                                .collect(Collectors.joining("; "))
+                                        + "."))
+                        .toList());
     }
 
     private static void pairs(Markup m, List<Pair> pairs) {

@@ -57,6 +57,7 @@ public record FitCardWords(QuantityFormat format, ZoneId zone) {
                 c.set().map(FitCard.Setting::sentence).orElse(""),
                 c.set().map(FitCard.Setting::atMarks).orElse(List.of()),
                 c.holds().stream().map(this::hold).toList(),
+                c.widths().stream().map(new WidthWords(format)::sheet).toList(),
                 c.located().map(l -> located(l, c.assumed())).orElse(List.of()),
                 c.bond().map(this::adhesive).orElse(List.of()),
                 c.bond().map(this::working).orElse(List.of()),

@@ -20,6 +20,7 @@ import java.util.List;
  * @param move the move; empty where none can be told
  * @param atMarks where marked places go
  * @param holds places where it is held and clamped
+ * @param widths the widths of its frame
  * @param located how it is located and how sure that is, as pairs
  * @param adhesive the joint, its adhesive and bond line, as pairs
  * @param working how long the adhesive can be worked, as pairs
@@ -42,6 +43,7 @@ public record FitSheet(
         String move,
         List<String> atMarks,
         List<Hold> holds,
+        List<WidthSheet> widths,
         List<CardSheet.Pair> located,
         List<CardSheet.Pair> adhesive,
         List<CardSheet.Pair> working,
@@ -55,6 +57,7 @@ public record FitSheet(
         notes = List.copyOf(notes);
         atMarks = List.copyOf(atMarks);
         holds = List.copyOf(holds);
+        widths = List.copyOf(widths);
         located = List.copyOf(located);
         adhesive = List.copyOf(adhesive);
         working = List.copyOf(working);

@@ -28,13 +28,17 @@ final class FitReadingChecks {
         }
         fit.ifPresent(this::place);
         value();
-        String round = typed("round");
-        if (!round.isBlank() && !round.matches("[1-9][0-9]{0,3}")) {
-            checks.stop("round", quoted(round), "which time round it is read, a whole number from 1", "");
-        }
+        round(checks, reading, "which time round it is read");
         Optional.of(typed("temperature"))
                 .filter(t -> !t.isBlank())
                 .ifPresent(t -> TakeReading.quantity(checks, "temperature", t, QuantityKind.TEMPERATURE));
+    }
+
+    static void round(Checks checks, Measured reading, String what) {
+        String round = reading.values().getOrDefault("round", "");
+        if (!round.isBlank() && !round.matches("[1-9][0-9]{0,3}")) {
+            checks.stop("round", quoted(round), what + ", a whole number from 1", "");
+        }
     }
 
     private void place(Fit fit) {
@@ -102,7 +106,7 @@ final class FitReadingChecks {
         return reading.values().getOrDefault(name, "");
     }
 
-    private static String quoted(String text) {
+    static String quoted(String text) {
         return "\"" + text + "\"";
     }
 }

@@ -8,6 +8,7 @@ import fayline.basis.units.QuantityParser;
 import fayline.basis.units.UnreadableQuantityException;
 import fayline.flow.project.Definition;
 import fayline.flow.project.fit.Fit;
+import fayline.flow.reading.WidthReadings;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.Value;
 import java.time.Instant;
@@ -19,18 +20,27 @@ import java.util.TreeMap;
 /** One measured value, kept exactly as typed; what is no quantity of its kind is refused with what was expected. */
 public final class TakeReading {
     private static final Map<String, QuantityKind<?>> KINDS = Map.of(
-            "mass", QuantityKind.MASS,
-            "mix", QuantityKind.MASS,
-            "vacuum", QuantityKind.VACUUM,
-            "gap", QuantityKind.LENGTH,
-            "flush", QuantityKind.LENGTH,
-            "casting", QuantityKind.LENGTH,
-            "temperature", QuantityKind.TEMPERATURE);
+            "mass",
+            QuantityKind.MASS,
+            "mix",
+            QuantityKind.MASS,
+            "vacuum",
+            QuantityKind.VACUUM,
+            "gap",
+            QuantityKind.LENGTH,
+            "flush",
+            QuantityKind.LENGTH,
+            "casting",
+            QuantityKind.LENGTH,
+            WidthReadings.KIND,
+            QuantityKind.LENGTH,
+            "temperature",
+            QuantityKind.TEMPERATURE);
     private static final Map<String, QuantityKind<?>> AIR = Map.of(
             "air", QuantityKind.TEMPERATURE,
             "humidity", QuantityKind.FRACTION,
             "surface", QuantityKind.TEMPERATURE);
-    private static final Set<String> OF_FITS = Set.of("gap", "flush", "casting");
+    private static final Set<String> OF_FITS = Set.of("gap", "flush", "casting", WidthReadings.KIND);
     private static final String CLIMATE = "climate";
     private final ShopRecord shop;
 
@@ -102,13 +112,17 @@ public final class TakeReading {
             checks.stop(
                     "kind",
                     "\"" + m.kind() + "\"",
-                    "climate, mass, vacuum, gap, flush, casting, mix or temperature",
+                    "climate, mass, vacuum, gap, flush, casting, width, mix or temperature",
                     "");
             return;
         }
         Optional<Fit> fit = d.fits().find(m.of());
         if (OF_FITS.contains(m.kind())) {
-            new FitReadingChecks(checks, m).check(fit);
+            if (m.kind().equals(WidthReadings.KIND)) {
+                new WidthReadingChecks(checks, m).check(fit);
+            } else {
+                new FitReadingChecks(checks, m).check(fit);
+            }
             return;
         }
         quantity(checks, "value", m.values().getOrDefault("value", ""), kind);

@@ -67,7 +67,7 @@ public final class LookAtFits {
     }
 
     /** The fit of the opposite part against as many neighbours: the first where there are several. */
-    private static Optional<Fit> opposite(Definition definition, Fit fit) {
+    static Optional<Fit> opposite(Definition definition, Fit fit) {
         return fit.part()
                 .flatMap(p -> definition.parts().find(p))
                 .flatMap(Part::opposite)

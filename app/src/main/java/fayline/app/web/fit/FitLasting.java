@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Words what comes later: states to come, heat, the bonded part, the opposite hand. */
 final class FitLasting {
@@ -107,10 +108,13 @@ final class FitLasting {
                 d.map(AsBuiltResult.Deviation::isFlagged).orElse(false));
     }
 
-    static Optional<FitView.Opposite> opposite(Sight sight, FitSight f) {
+    static Optional<FitView.Opposite> opposite(Sight sight, FitSight f, List<String> taught) {
         return f.opposite()
                 .map(o -> new FitView.Opposite(
-                        o.fit().name(), "/fit/" + Visit.encoded(o.fit().id()), lessons(sight, o)));
+                        o.fit().name(),
+                        "/fit/" + Visit.encoded(o.fit().id()),
+                        Stream.concat(lessons(sight, o).stream(), taught.stream())
+                                .toList()));
     }
 
     private static List<String> lessons(Sight sight, FitResult o) {

@@ -1,7 +1,10 @@
 package fayline.app.web.fit;
 
+import fayline.app.pdf.fitcard.WidthWords;
 import fayline.app.usecase.fit.FitSight;
+import fayline.app.usecase.fit.FrameSight;
 import fayline.app.usecase.fit.LookAtFits;
+import fayline.app.usecase.fit.LookAtFrames;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
@@ -44,12 +47,18 @@ public final class FitPage implements Page {
                         visit,
                         "fit/fit.jte",
                         sights.frame(visit, sight, fit.result().fit().name(), "/fits"),
-                        view(sight, fit, assume));
+                        view(
+                                sight,
+                                fit,
+                                LookAtFrames.of(sight.view(), visit.inPath("id"))
+                                        .orElseThrow(),
+                                assume));
             });
         });
     }
 
-    private static FitView view(Sight sight, FitSight f, boolean assume) {
+    private static FitView view(Sight sight, FitSight f, FrameSight frame, boolean assume) {
+        WidthWords words = new WidthWords(sight.format());
         FitResult r = f.result();
         Optional<FitAnswer> answer = r.advice().map(a -> FitAnswers.of(sight, r, a, assume));
         return new FitView(
@@ -71,8 +80,10 @@ public final class FitPage implements Page {
                 FitLasting.later(sight, r),
                 FitLasting.heat(sight, r),
                 FitLasting.after(sight, r),
-                FitLasting.opposite(sight, f),
+                FitLasting.opposite(
+                        sight, f, frame.taught().stream().map(words::lesson).toList()),
                 r.findings().stream().map(Finding::sentence).distinct().toList(),
+                frame.widths().widths().stream().map(words::sheet).toList(),
                 FitWhys.of(sight, r),
                 assume);
     }

@@ -80,6 +80,11 @@ public record FitSetup(String state, Kind kind, String unit, int round, String i
 
     /** Text as it is kept: a bare number gets the unit, anything else stays. */
     String withUnit(String typed) {
+        return withUnit(typed, unit);
+    }
+
+    /** Text as it is kept: a bare number gets a unit, anything else stays. */
+    public static String withUnit(String typed, String unit) {
         return typed.matches("[-+]?[0-9./ ]*[0-9.]") ? typed + " " + unit : typed;
     }
 

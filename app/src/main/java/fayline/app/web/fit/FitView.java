@@ -1,5 +1,6 @@
 package fayline.app.web.fit;
 
+import fayline.app.pdf.fitcard.WidthSheet;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,6 +25,7 @@ import java.util.Optional;
  * @param after the bonded part against what was foretold
  * @param opposite what the opposite hand teaches
  * @param findings what must be said
+ * @param widths the widths of its frame that springs; none where none is named
  * @param whys how the figures come about
  * @param assuming whether the usual values are taken
  */
@@ -46,6 +48,7 @@ public record FitView(
         Optional<After> after,
         Optional<Opposite> opposite,
         List<String> findings,
+        List<WidthSheet> widths,
         List<Why> whys,
         boolean assuming) {
     /** Copies the lists. */
@@ -59,6 +62,7 @@ public record FitView(
         states = List.copyOf(states);
         later = List.copyOf(later);
         findings = List.copyOf(findings);
+        widths = List.copyOf(widths);
         whys = List.copyOf(whys);
     }
 

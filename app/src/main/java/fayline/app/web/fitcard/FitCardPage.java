@@ -7,6 +7,7 @@ import fayline.app.pdf.fitcard.FitCardWords;
 import fayline.app.pdf.fitcard.FitSheet;
 import fayline.app.usecase.fit.FitSight;
 import fayline.app.usecase.fit.LookAtFits;
+import fayline.app.usecase.fit.LookAtFrames;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
@@ -63,6 +64,13 @@ public final class FitCardPage implements Page {
         FitSight fit = LookAtFits.of(sight.view(), visit.inPath("id"), assume(visit))
                 .orElseThrow(() -> Refusal.absent("fit of that name"));
         return new FitCardWords(sight.format(), sight.time().zone())
-                .sheet(FitCardMaker.make(sight.definition(), sight.result(), sight.plan(), fit.result()));
+                .sheet(FitCardMaker.make(
+                        sight.definition(),
+                        sight.result(),
+                        sight.plan(),
+                        fit.result(),
+                        LookAtFrames.of(sight.view(), visit.inPath("id"))
+                                .orElseThrow()
+                                .widths()));
     }
 }

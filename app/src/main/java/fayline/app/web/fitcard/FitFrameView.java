@@ -1,59 +1,97 @@
 package fayline.app.web.fitcard;
 
+import fayline.app.pdf.fitcard.WidthSheet;
+import fayline.app.web.frame.Frame;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What the page of a sprung frame shows.
  *
  * @param fit the fit's id
  * @param name its name
- * @param fields the widths as typed
- * @param asked whether anything was typed
+ * @param widths every width in words, with its readings
+ * @param entry what is read next; empty where no width is named yet
+ * @param typed what was typed and refused, by field
  * @param refused what was wrong with it, a sentence each
- * @param verdict what to do, in a few words; empty where nothing was asked
- * @param ready whether the last trial came out within tolerance
- * @param facts the figures, each with its name
- * @param says what must be said, a sentence each
- * @param why formula, inputs and source, a sentence each
+ * @param opposite the opposite hand's fit by id; empty for none
+ * @param lessons what it taught, a sentence each
  * @param cautions what not to do, a sentence each
  */
 public record FitFrameView(
         String fit,
         String name,
-        List<Field> fields,
-        boolean asked,
+        List<Width> widths,
+        Optional<Entry> entry,
+        java.util.Map<String, String> typed,
         List<String> refused,
-        String verdict,
-        boolean ready,
-        List<Fact> facts,
-        List<String> says,
-        List<String> why,
+        String opposite,
+        List<String> lessons,
         List<String> cautions) {
     /** Copies the lists. */
     public FitFrameView {
-        fields = List.copyOf(fields);
+        widths = List.copyOf(widths);
+        typed = java.util.Map.copyOf(typed);
         refused = List.copyOf(refused);
-        facts = List.copyOf(facts);
-        says = List.copyOf(says);
-        why = List.copyOf(why);
+        lessons = List.copyOf(lessons);
         cautions = List.copyOf(cautions);
     }
 
-    /**
-     * A field.
-     *
-     * @param key its word in the address
-     * @param label its label
-     * @param typed as typed; empty for nothing
-     * @param needed whether it must be filled
-     */
-    public record Field(String key, String label, String typed, boolean needed) {}
+    /** What was typed in a field that was refused; empty for nothing. */
+    public String typed(String field) {
+        return typed.getOrDefault(field, "");
+    }
 
     /**
-     * A figure.
+     * One width.
      *
-     * @param name what it is
-     * @param value its value
+     * @param sheet in words
+     * @param readings as typed, trial by trial
      */
-    public record Fact(String name, String value) {}
+    public record Width(WidthSheet sheet, List<Reading> readings) {
+        /** Copies the list. */
+        public Width {
+            readings = List.copyOf(readings);
+        }
+    }
+
+    /**
+     * One reading.
+     *
+     * @param entry the entry that holds it
+     * @param what trial and state in words
+     * @param typed exactly as typed
+     * @param by who read it, and with what
+     */
+    public record Reading(long entry, String what, String typed, String by) {}
+
+    /**
+     * What is read next.
+     *
+     * @param width the width's mark
+     * @param where between what
+     * @param trial which trial
+     * @param state the state's word
+     * @param words the state in words
+     * @param unit what a bare number is in
+     * @param draft the name under which what is being typed is kept
+     * @param widths the widths to choose from
+     * @param states the states to choose from
+     */
+    public record Entry(
+            String width,
+            String where,
+            int trial,
+            String state,
+            String words,
+            String unit,
+            String draft,
+            List<Frame.Choice> widths,
+            List<Frame.Choice> states) {
+        /** Copies the lists. */
+        public Entry {
+            widths = List.copyOf(widths);
+            states = List.copyOf(states);
+        }
+    }
 }

@@ -5,6 +5,7 @@ import fayline.basis.finding.Severity;
 import fayline.flow.card.Caution;
 import fayline.flow.project.design.Hand;
 import fayline.flow.project.fit.FitState;
+import fayline.flow.result.fit.frame.WidthAnswer;
 import fayline.method.fitup.Move;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.shim.ShimStack;
@@ -30,6 +31,7 @@ import java.util.OptionalDouble;
  * @param assumed what was assumed where nobody gave an uncertainty, in words
  * @param bond the joint that bonds it; empty where the definition has none
  * @param lastChance the stations to read under clamps before gel, those that decide first
+ * @param widths the widths of its frame that springs; none where none is named
  * @param cautions dangers
  */
 public record FitCard(
@@ -48,6 +50,7 @@ public record FitCard(
         List<String> assumed,
         Optional<FitBond> bond,
         List<Reading> lastChance,
+        List<WidthAnswer> widths,
         List<Caution> cautions) {
     /** Copies the lists. */
     public FitCard {
@@ -56,6 +59,7 @@ public record FitCard(
         holds = List.copyOf(holds);
         assumed = List.copyOf(assumed);
         lastChance = List.copyOf(lastChance);
+        widths = List.copyOf(widths);
         cautions = List.copyOf(cautions);
     }
 

@@ -13,6 +13,7 @@ import fayline.flow.result.ProjectResult;
 import fayline.flow.result.expand.Names;
 import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
+import fayline.flow.result.fit.frame.WidthsResult;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.Station;
@@ -41,8 +42,10 @@ public final class FitCardMaker {
      * @param project what follows from it
      * @param plan who, where, when; may be of several projects
      * @param fit what follows from the fit's readings
+     * @param widths what the widths of its frame amount to
      */
-    public static FitCard make(Definition definition, ProjectResult project, Plan plan, FitResult fit) {
+    public static FitCard make(
+            Definition definition, ProjectResult project, Plan plan, FitResult fit, WidthsResult widths) {
         Names names = new Names(definition);
         Fit f = fit.fit();
         Optional<Part> part = f.part().flatMap(p -> definition.parts().find(p));
@@ -57,13 +60,14 @@ public final class FitCardMaker {
                 "Revision " + definition.facts().revision() + ", definition " + definition.hash(),
                 fit.now().map(n -> n.state()),
                 fit.now().map(n -> n.temperatureDegC()).orElse(OptionalDouble.empty()),
-                FitReasons.of(fit, located, bond),
+                FitReasons.of(fit, located, bond, widths),
                 fit.advice().flatMap(FitCardMaker::setting),
                 holds(fit),
                 located,
                 fit.assumed(),
                 bond,
                 fit.advice().map(a -> readings(fit, a)).orElse(List.of()),
+                widths.widths(),
                 cautions(f, bond));
     }
 

@@ -8,6 +8,8 @@ import fayline.flow.result.fit.FitResult;
 import fayline.flow.result.fit.LaterState;
 import fayline.flow.result.fit.StateReadings;
 import fayline.flow.result.fit.StationValue;
+import fayline.flow.result.fit.frame.WidthAnswer;
+import fayline.flow.result.fit.frame.WidthsResult;
 import fayline.method.fitup.move.BestMoveResult;
 import fayline.method.fitup.shim.ShimFlag;
 import fayline.method.fitup.shim.ShimResult;
@@ -30,12 +32,14 @@ final class FitReasons {
     }
 
     /** Everything, stops first. */
-    static List<Finding> of(FitResult fit, Optional<FitCard.Located> located, Optional<FitBond> bond) {
+    static List<Finding> of(
+            FitResult fit, Optional<FitCard.Located> located, Optional<FitBond> bond, WidthsResult widths) {
         FitReasons reasons = new FitReasons(fit);
         reasons.read();
         fit.advice().ifPresent(reasons::move);
         reasons.chance(located);
         reasons.bond(bond);
+        widths.widths().forEach(reasons::width);
         reasons.states();
         return reasons.all.stream()
                 .distinct()
@@ -185,6 +189,19 @@ final class FitReasons {
                                 "The adhesive " + m.name()
                                         + " does not last for this joint as it is planned: see its card.",
                                 "the definition")));
+    }
+
+    private void width(WidthAnswer w) {
+        if (w.stage() == WidthAnswer.Stage.WAIT && !fit.isSet()) {
+            add(
+                    Severity.STOP,
+                    "frame",
+                    "Width " + w.width().id() + " of the frame, " + w.width().where() + ": "
+                            + (w.trial().isEmpty()
+                                    ? "no trial is made yet. Clamp the sheet on dry, twice, before any adhesive."
+                                    : "the trials have not come out yet. Set it anew and clamp the sheet on dry once more."),
+                    PRACTICE);
+        }
     }
 
     private void states() {

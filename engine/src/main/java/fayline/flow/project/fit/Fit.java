@@ -2,6 +2,7 @@ package fayline.flow.project.fit;
 
 import fayline.flow.project.catalog.Keyed;
 import fayline.flow.project.design.Hand;
+import fayline.flow.project.fit.frame.FitFrame;
 import fayline.method.fitup.MoveLimits;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.outline.OutlineShape;
@@ -26,6 +27,7 @@ import java.util.Optional;
  * @param holding stops, schemes and shims
  * @param cutting what may be cut
  * @param heat how part and surround grow, where it is said
+ * @param frame the frame that springs, and its widths; none where nothing is said
  */
 public record Fit(
         String id,
@@ -42,7 +44,8 @@ public record Fit(
         List<FitState> states,
         FitHolding holding,
         FitCutting cutting,
-        Optional<FitHeat> heat)
+        Optional<FitHeat> heat,
+        FitFrame frame)
         implements Keyed {
     /** Copies the lists. */
     public Fit {
@@ -52,7 +55,7 @@ public record Fit(
         states = List.copyOf(states);
     }
 
-    /** A fit whose hand is its part's. */
+    /** A fit whose hand is its part's, without a frame. */
     public Fit(
             String id,
             String name,
@@ -69,8 +72,22 @@ public record Fit(
             FitCutting cutting,
             Optional<FitHeat> heat) {
         this(
-                id, name, Hand.NONE, part, against, wanted, stations, outline, marks, room, gauge, states, holding,
-                cutting, heat);
+                id,
+                name,
+                Hand.NONE,
+                part,
+                against,
+                wanted,
+                stations,
+                outline,
+                marks,
+                room,
+                gauge,
+                states,
+                holding,
+                cutting,
+                heat,
+                FitFrame.NONE);
     }
 
     /** A station by its mark. */

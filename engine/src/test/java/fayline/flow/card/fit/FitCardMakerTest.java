@@ -25,6 +25,7 @@ import fayline.flow.result.ProjectResult;
 import fayline.flow.result.SmallShop;
 import fayline.flow.result.fit.FitCalculator;
 import fayline.flow.result.fit.FitQuestion;
+import fayline.flow.result.fit.frame.WidthsResult;
 import fayline.flow.result.state.ShopState;
 import fayline.method.fitup.MoveLimits;
 import fayline.method.fitup.Spot;
@@ -130,7 +131,8 @@ class FitCardMakerTest {
                 SHOP,
                 RESULT,
                 PLAN,
-                FitCalculator.calculate(new FitQuestion(fit(), Side.LEFT, readings, List.of(), false)));
+                FitCalculator.calculate(new FitQuestion(fit(), Side.LEFT, readings, List.of(), false)),
+                new WidthsResult(fit(), List.of()));
     }
 
     @Test

@@ -98,7 +98,8 @@ public final class FitKind {
             may("scheme", Forms.TEXT, "The scheme that was chosen, by name."),
             may("shims", FitHolds.SHIMS, "The pieces at hand."),
             may("cutting", FitCare.CUTTING, "What may be cut: none, or where and how deep; all if nothing is said."),
-            may("heat", FitCare.HEAT, "How part and surround grow."));
+            may("heat", FitCare.HEAT, "How part and surround grow."),
+            may("widths", Listed.of(FitFrames.WIDTH), "Widths of a frame that springs, tried at the bench."));
 
     private FitKind() {}
 
@@ -132,7 +133,8 @@ public final class FitKind {
                 FitCare.states(f),
                 FitHolds.read(f, outline),
                 FitCare.cutting(f),
-                FitCare.heat(f));
+                FitCare.heat(f),
+                FitFrames.read(f));
     }
 
     private static FitStation station(Fields s) {

@@ -27,6 +27,7 @@ final class Doubles {
             once(f.at().down("points"), "id", "a point");
             once(f.at().down("schemes"), "name", "a scheme");
             once(f.at().down("marks"), "name", "a marked place");
+            once(f.at().down("widths"), "id", "a width");
         });
         d.chains().forEach(c -> {
             once(c.at().down("links"), "name", "a link");

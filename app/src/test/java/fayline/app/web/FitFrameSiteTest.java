@@ -1,0 +1,184 @@
+package fayline.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fayline.app.usecase.open.OpenShop;
+import fayline.app.usecase.view.LeastFinish;
+import fayline.app.usecase.view.LookAtShop;
+import fayline.flow.record.TakenReading;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The trial of a sprung frame through its page: read into the record, answered from it, corrected in it. */
+class FitFrameSiteTest {
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-03T12:00:00Z"), ZoneOffset.UTC);
+    private static final String RIGHT = "/fit/pane-right/frame";
+
+    @TempDir
+    Path folder;
+
+    private OpenShop open;
+    private LookAtShop looking;
+    private WebServer server;
+    private Browser browser;
+
+    @BeforeEach
+    void start() throws Exception {
+        open = OpenShop.openWith(folder.resolve("data"), Path.of("../demo/ousel"), CLOCK, Optional.empty());
+        looking = new LookAtShop(open.shop());
+        server = WebServer.start(0, new Site(open.shop(), looking, new LeastFinish(folder.resolve("library")), "test"));
+        browser = new Browser(server);
+    }
+
+    @AfterEach
+    void stop() {
+        server.close();
+        open.close();
+    }
+
+    private List<TakenReading> widths(String fit) {
+        return looking.look("").orElseThrow().record().readings("ousel-1").stream()
+                .filter(r -> r.kind().equals("width") && r.of().equals(fit))
+                .toList();
+    }
+
+    private HttpResponse<String> send(String page, String action, String... fields) throws Exception {
+        String html = browser.page(page);
+        String[] base = {"csrf", Browser.hidden(html, "csrf"), "once", Browser.hidden(html, "once"), "by", "runa"};
+        String[] all = new String[base.length + fields.length];
+        System.arraycopy(base, 0, all, 0, base.length);
+        System.arraycopy(fields, 0, all, base.length, fields.length);
+        return browser.post(action, all);
+    }
+
+    /** Types a width into what the page asks for next. */
+    private void read(String width, String value) throws Exception {
+        String page = RIGHT + "?width=" + width;
+        String html = browser.page(page);
+        HttpResponse<String> r = send(
+                page,
+                RIGHT,
+                "width",
+                Browser.hidden(html, "width"),
+                "state",
+                Browser.hidden(html, "state"),
+                "trial",
+                Browser.hidden(html, "trial"),
+                "unit",
+                "mm",
+                "value",
+                value);
+        assertThat(r.statusCode()).as(r.body()).isEqualTo(200);
+    }
+
+    @Test
+    void should_tell_how_the_left_came_out_and_what_the_right_begins_with() throws Exception {
+        assertThat(browser.page("/fit/pane-left/frame"))
+                .contains("Bonded, outside its tolerance")
+                .contains("687.5 mm, 2.5 mm too narrow")
+                .contains("0.80 for 1, by the trials")
+                .contains("692.5 mm")
+                .contains("beam calipers");
+        // To find: 690 + 2.4 that the bond will take; bare: 692.5 + (692.4 - 689.9) / 0.8.
+        assertThat(browser.page(RIGHT))
+                .contains("No adhesive yet: make a trial")
+                .contains("692.4 mm")
+                .contains("695.6 mm, from what Pane in the rebate of its frame, left taught")
+                .contains("one build");
+        assertThat(browser.page("/fit/pane-right"))
+                .contains("Width rear: the sheet sprang the frame 2.6 mm in")
+                .contains("695.6 mm");
+    }
+
+    @Test
+    void should_keep_each_width_as_typed_and_say_go_on_after_two_trials() throws Exception {
+        read("rear", "27 3/8 in");
+        assertThat(widths("pane-right")).singleElement().satisfies(r -> {
+            assertThat(r.value()).isEqualTo("27 3/8 in");
+            assertThat(r.state()).isEqualTo("bare");
+            assertThat(r.station()).isEqualTo("rear");
+        });
+        read("rear", "691.9");
+        assertThat(browser.page(RIGHT + "?width=rear"))
+                .contains("No adhesive yet: one more trial")
+                .contains("a second time")
+                .contains("0.80 for 1, as on Pane in the rebate of its frame, left");
+        assertThat(browser.page("/fit/pane-right/card")).contains("the trials have not come out yet");
+        read("rear", "695.9");
+        read("rear", "692.6");
+        assertThat(browser.page(RIGHT)).contains("Bond at this bare width");
+        assertThat(browser.page("/fit/pane-right/card"))
+                .doesNotContain("the trials have not come out yet")
+                .contains("Bond at this bare width");
+        assertThat(widths("pane-right")).extracting(TakenReading::value).contains("691.9 mm");
+    }
+
+    @Test
+    void should_keep_what_was_typed_and_say_what_is_wrong() throws Exception {
+        HttpResponse<String> r =
+                send(RIGHT, RIGHT, "width", "rear", "state", "bare", "trial", "1", "unit", "mm", "value", "wide");
+        assertThat(r.statusCode()).isEqualTo(422);
+        assertThat(r.body()).contains("value=\"wide\"").contains("The reading was not recorded.");
+        r = send(RIGHT, RIGHT, "width", "middle", "state", "bare", "trial", "1", "unit", "mm", "value", "-3");
+        assertThat(r.body()).contains("a width of pane-right: front, rear").contains("a width above nought");
+        r = send(RIGHT, RIGHT, "width", "rear", "state", "hung", "trial", "1", "unit", "mm", "value", "690");
+        assertThat(r.body()).contains("bare, trial-clamped, as-bonded");
+        assertThat(widths("pane-right")).isEmpty();
+        assertThat(browser.get("/fit/no-such/frame").statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void should_correct_a_width_or_take_it_back_by_a_new_entry() throws Exception {
+        read("rear", "695.9");
+        read("rear", "592.6");
+        String wrong = String.valueOf(widths("pane-right").get(1).seq());
+        HttpResponse<String> r = send(RIGHT, RIGHT + "/correct", "entry", wrong, "new", "much", "why", "a slip");
+        assertThat(r.statusCode()).isEqualTo(422);
+        assertThat(r.body()).contains("expected a width above nought");
+        assertThat(send(RIGHT, RIGHT + "/correct", "entry", wrong, "new", "692.6 mm", "why", "a slip")
+                        .statusCode())
+                .isEqualTo(200);
+        assertThat(widths("pane-right")).extracting(TakenReading::value).containsExactly("695.9 mm", "692.6 mm");
+        assertThat(send(RIGHT, RIGHT + "/correct", "entry", wrong, "new", "", "why", "the wrong arch")
+                        .statusCode())
+                .isEqualTo(200);
+        assertThat(widths("pane-right")).hasSize(1);
+        assertThat(send(RIGHT, RIGHT + "/correct", "entry", "1", "new", "", "why", "not mine")
+                        .body())
+                .contains("Entry 1 is no width of this frame.");
+    }
+
+    @Test
+    void should_name_a_width_in_the_fits_file_where_none_is_named() throws Exception {
+        String page = "/fit/canopy-right/frame";
+        assertThat(browser.page(page)).contains("Name the width first");
+        HttpResponse<String> r = send(
+                page,
+                page + "/name",
+                "id",
+                "W1",
+                "where",
+                "sill to top: the middle",
+                "wanted",
+                "30 in",
+                "tolerance",
+                "1/16 in",
+                "deviation",
+                "0.5 mm");
+        assertThat(r.statusCode()).as(r.body()).isEqualTo(200);
+        assertThat(browser.page(page)).contains("Width W1, trial 1: bare").contains("30 in ± 1/16 in");
+        r = send(
+                page, page + "/name", "id", "W2", "where", "x", "wanted", "wide", "tolerance", "", "deviation", "1 mm");
+        assertThat(r.statusCode()).isEqualTo(422);
+        assertThat(r.body()).contains("value=\"wide\"");
+    }
+}
