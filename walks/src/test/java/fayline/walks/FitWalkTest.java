@@ -37,6 +37,14 @@ class FitWalkTest {
         text.chars().forEach(c -> page.locator("[data-key='" + (char) c + "']").click());
     }
 
+    /** Keeps what the page calls an odd reading. */
+    private static void keep(Page page) {
+        while (page.getByText("Keep it as it is").count() > 0) {
+            page.getByText("Keep it as it is").click();
+            page.waitForLoadState();
+        }
+    }
+
     private void check(Page page) {
         int before = shop.errors().size();
         assertThat(new AxeBuilder(page)
@@ -72,14 +80,11 @@ class FitWalkTest {
             }
             page.locator(".thumb button").click();
             page.waitForLoadState();
+            keep(page);
         }
-        assertThat(page.locator("h1").innerText()).isEqualTo("All stations read");
-        assertThat(page.locator("section[aria-labelledby=h-move]").innerText())
+        assertThat(page.locator("section[aria-labelledby=h-fits]").innerText())
+                .contains("Does it fit if moved?")
                 .containsAnyOf("aft", "forward", "up", "down", "nose-");
-        check(page);
-        page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("What to do now"))
-                .click();
-        assertThat(page.locator("section[aria-labelledby=h-fits]").innerText()).contains("Does it fit if moved?");
         check(page);
         assertThat(shop.errors()).hasSize(ofChecker);
     }

@@ -32,6 +32,7 @@ final class Shopfloor implements AutoCloseable {
             "--disable-sync");
 
     private final Path data;
+    private final boolean demo;
     private final String java =
             Path.of(System.getProperty("java.home"), "bin", "java").toString();
     private final Playwright playwright;
@@ -39,14 +40,24 @@ final class Shopfloor implements AutoCloseable {
     private @Nullable Process server;
     private String address = "";
 
-    private Shopfloor(Path data, Playwright playwright, Browser browser) {
+    private Shopfloor(Path data, boolean demo, Playwright playwright, Browser browser) {
         this.data = data;
+        this.demo = demo;
         this.playwright = playwright;
         this.browser = browser;
     }
 
     /** Opens shop and browser; skips the walk by name where no Chromium is installed. */
     static Shopfloor open() throws IOException {
+        return open(true);
+    }
+
+    /** The same with nothing in it: no demonstration, no project. */
+    static Shopfloor empty() throws IOException {
+        return open(false);
+    }
+
+    private static Shopfloor open(boolean demo) throws IOException {
         Optional<Path> chromium = Stream.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome")
                 .map(Path::of)
                 .filter(Files::isExecutable)
@@ -59,7 +70,7 @@ final class Shopfloor implements AutoCloseable {
                 .launch(new BrowserType.LaunchOptions()
                         .setExecutablePath(chromium.orElseThrow())
                         .setArgs(QUIET));
-        Shopfloor shop = new Shopfloor(Files.createTempDirectory("fayline-walk"), playwright, browser);
+        Shopfloor shop = new Shopfloor(Files.createTempDirectory("fayline-walk"), demo, playwright, browser);
         shop.start();
         return shop;
     }
@@ -75,12 +86,14 @@ final class Shopfloor implements AutoCloseable {
                 System.getProperty("java.class.path"),
                 "fayline.app.Main",
                 "serve",
-                "--demo",
                 "--no-browser",
                 "--port",
                 "0",
                 "--data",
                 data.toString()));
+        if (demo) {
+            command.add("--demo");
+        }
         Process p = new ProcessBuilder(command).redirectErrorStream(true).start();
         server = p;
         List<String> said = new ArrayList<>();

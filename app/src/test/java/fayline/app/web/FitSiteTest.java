@@ -1,10 +1,12 @@
 package fayline.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import fayline.app.usecase.open.OpenShop;
 import fayline.app.usecase.view.LeastFinish;
 import fayline.app.usecase.view.LookAtShop;
+import fayline.flow.project.fit.Fit;
 import fayline.flow.record.TakenReading;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
@@ -165,5 +167,129 @@ class FitSiteTest {
                 .contains("Line 6, \"F\"")
                 .contains(">X9 3.0\nF</textarea>");
         assertThat(readings("struts")).extracting(TakenReading::value).containsExactly("2.9 mm", "118 thou", "3.2 mm");
+    }
+
+    @Test
+    void should_not_ask_again_for_a_station_when_it_is_skipped() throws Exception {
+        List<String> m = marks();
+        String html = browser.page(READ + "?state=sealed&at=" + m.get(0));
+        String skip = html.replaceAll("(?s).*<a class=\"button\" href=\"([^\"]*)\">Skip</a>.*", "$1")
+                .replace("&amp;", "&");
+        assertThat(skip).contains("passed=" + m.get(0)).endsWith("at=" + m.get(1));
+        HttpResponse<String> then = sendFrom(
+                browser.page(skip), READ, "sealed", "station", m.get(m.size() - 1), "value", "3.0", "passed", m.get(0));
+        assertThat(then.body()).contains("<h1>Station " + m.get(1) + "</h1>");
+    }
+
+    @Test
+    void should_ask_again_on_the_spot_when_a_reading_is_odd_and_go_on_when_it_is_kept() throws Exception {
+        List<String> m = marks();
+        for (String mark : m.subList(0, m.size() - 1)) {
+            send(READ, "painted", "station", mark, "value", "3.0");
+        }
+        String last = m.get(m.size() - 1);
+        HttpResponse<String> odd = send(READ, "painted", "station", last, "value", "9.0");
+        assertThat(odd.body())
+                .contains("<h1>Station " + last + "</h1>")
+                .contains("Read " + last + " again.")
+                .contains("Keep it as it is");
+        String keep = odd.body()
+                .replaceAll("(?s).*<a class=\"button\" href=\"([^\"]*)\">Keep it as it is</a>.*", "$1")
+                .replace("&amp;", "&");
+        assertThat(browser.page(keep)).contains("Does it fit if moved?");
+        assertThat(readings("painted")).extracting(TakenReading::value).contains("9.0 mm");
+    }
+
+    private HttpResponse<String> begin(String name, String... more) throws Exception {
+        String html = browser.page("/fits/new");
+        String[] base = {
+            "csrf",
+            Browser.hidden(html, "csrf"),
+            "once",
+            Browser.hidden(html, "once"),
+            "by",
+            person(),
+            "name",
+            name,
+            "hand",
+            "left",
+            "gap",
+            "3",
+            "tolerance",
+            "0.5",
+            "flush",
+            "-0.2 mm",
+            "flush-tolerance",
+            "0.3",
+            "gauge",
+            "taper gauge",
+            "temperature",
+            "21",
+            "stationing",
+            "spread",
+            "spread",
+            "6"
+        };
+        String[] all = new String[base.length + more.length];
+        System.arraycopy(base, 0, all, 0, base.length);
+        System.arraycopy(more, 0, all, base.length, more.length);
+        return browser.post("/fits/new", all);
+    }
+
+    @Test
+    void should_begin_a_fit_from_the_form_when_its_edge_is_given_in_any_way() throws Exception {
+        assertThat(begin("Way one", "edge", "rectangle", "width", "600", "height", "16 in", "radius", "20")
+                        .body())
+                .contains("<h1>Station 1</h1>")
+                .contains("value=\"taper gauge\"")
+                .contains("value=\"21\"");
+        assertThat(begin(
+                                "Way two",
+                                "edge",
+                                "corners",
+                                "edge-unit",
+                                "in",
+                                "corners",
+                                "0 0\n20; 0\n20 12\n0, 12".replace(",", " "))
+                        .body())
+                .contains("<h1>Station 1</h1>");
+        assertThat(begin(
+                                "Way three",
+                                "edge",
+                                "points",
+                                "edge-unit",
+                                "mm",
+                                "points",
+                                "0 0\n300 0\n300 200\n0 200",
+                                "corner-points",
+                                "1, 2, 3, 4")
+                        .body())
+                .contains("<h1>Station 1</h1>");
+        Fit two = looking.look("")
+                .orElseThrow()
+                .definition()
+                .fits()
+                .find("way-two")
+                .orElseThrow();
+        assertThat(two.stations()).hasSize(6);
+        assertThat(two.outline().orElseThrow().drawn().outline().orElseThrow().perimeterMm())
+                .isCloseTo(64 * 25.4, within(1e-6));
+        assertThat(two.wanted().flush().asTyped()).isEqualTo("-0.2 mm");
+        assertThat(two.wanted().flushTolerance().asTyped()).isEqualTo("0.3 mm");
+    }
+
+    @Test
+    void should_refuse_with_everything_kept_in_the_form_when_its_edge_cannot_be_read() throws Exception {
+        HttpResponse<String> r = begin("Way four", "edge", "rectangle", "width", "wide", "height", "400");
+        assertThat(r.statusCode()).isEqualTo(422);
+        assertThat(r.body())
+                .contains("Length of the edge: found")
+                .contains("value=\"wide\"")
+                .contains("value=\"Way four\"")
+                .contains("value=\"-0.2 mm\"");
+        assertThat(begin("Way five", "edge", "drawing", "drawing", "").statusCode())
+                .isEqualTo(422);
+        assertThat(looking.look("").orElseThrow().definition().fits().find("way-four"))
+                .isEmpty();
     }
 }

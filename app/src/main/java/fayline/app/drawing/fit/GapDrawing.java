@@ -33,10 +33,15 @@ public final class GapDrawing {
 
     /** Draws. */
     public static Drawing of(GapPicture picture) {
-        return new GapDrawing(picture).draw();
+        return new GapDrawing(picture).draw(true);
     }
 
-    private Drawing draw() {
+    /** Draws for beside a keypad, where room is short: of the key only how many times as wide gaps are drawn. */
+    public static Drawing withoutKey(GapPicture picture) {
+        return new GapDrawing(picture).draw(false);
+    }
+
+    private Drawing draw(boolean key) {
         for (EdgeTrace t : traces) {
             band(t);
             comb(t);
@@ -51,7 +56,9 @@ public final class GapDrawing {
             }
         }
         int leftOut = stations();
-        double height = GapKey.draw(picture, frame, leftOut, frame.heightMm(), shapes);
+        double height = key
+                ? GapKey.draw(picture, frame, leftOut, frame.heightMm(), shapes)
+                : GapKey.scaleOnly(picture, frame, frame.heightMm(), shapes);
         return new Drawing(GapFrame.WIDTH_MM, height, title(), shapes);
     }
 

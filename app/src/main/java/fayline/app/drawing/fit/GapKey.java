@@ -25,12 +25,7 @@ final class GapKey {
         if (!GapFrame.isStrip(picture)) {
             key.directions(picture, topMm + 14);
         }
-        if (GapFrame.isStrip(picture)) {
-            key.line("Places not known: stations evenly spaced,");
-            key.line("gaps not to the same scale.");
-        } else {
-            key.line("Gaps drawn " + SvgRenderer.number(frame.factor()) + " times as wide as they are.");
-        }
+        key.scale(picture, frame);
         key.samples(picture);
         if (!GapFrame.isStrip(picture) && !GapFrame.isTrue(picture)) {
             key.line("No outline: straight from station to station.");
@@ -43,6 +38,28 @@ final class GapKey {
         }
         into.addAll(key.shapes);
         return Math.max(key.y + 2, topMm + 20);
+    }
+
+    /** How many times as wide gaps are drawn, in the blank strip at the foot of the drawing; its height stays. */
+    static double scaleOnly(GapPicture picture, GapFrame frame, double topMm, List<Shape> into) {
+        if (GapFrame.isStrip(picture)) {
+            return topMm;
+        }
+        into.add(Shape.text(2, topMm - 1.5, scaleWords(frame), LETTERS_MM, Ink.QUIET));
+        return topMm;
+    }
+
+    private static String scaleWords(GapFrame frame) {
+        return "Gaps drawn " + SvgRenderer.number(frame.factor()) + " times as wide as they are.";
+    }
+
+    private void scale(GapPicture picture, GapFrame frame) {
+        if (GapFrame.isStrip(picture)) {
+            line("Places not known: stations evenly spaced,");
+            line("gaps not to the same scale.");
+        } else {
+            line(scaleWords(frame));
+        }
     }
 
     private void line(String words) {

@@ -20,6 +20,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -74,6 +75,49 @@ public final class SaveFile {
                                 + " not saved.");
             }
             return save(sent, project, path, text);
+        });
+    }
+
+    /**
+     * Saves files of the project in one transaction: all of them or none. The first carries the sender's id, each further one an
+     * id made from it.
+     *
+     * @param files the whole texts by path, in order; none of them a file of the shop
+     */
+    public Outcome saveTogether(Sent sent, String project, Map<String, String> files) {
+        if (files.size() == 1) {
+            Map.Entry<String, String> one = files.entrySet().iterator().next();
+            return save(sent, project, one.getKey(), one.getValue());
+        }
+        return shop.deciding(() -> {
+            if (!shop.state().projects().contains(project)) {
+                return Outcome.refused("The project " + project + " is not in this shop.");
+            }
+            if (!files.values().stream().allMatch(SaveFile::isWritable)) {
+                return Outcome.refused("The text holds a broken character and cannot be kept.");
+            }
+            DefinitionFolder folder = shop.folder(project);
+            List<NewEntry> entries = new ArrayList<>();
+            for (Map.Entry<String, String> f : files.entrySet()) {
+                KeptFile file = KeptFile.of(f.getKey(), f.getValue().getBytes(StandardCharsets.UTF_8));
+                folder = with(folder, f.getKey(), file);
+                Sent as = entries.isEmpty()
+                        ? sent
+                        : new Sent(sent.client() + "-" + entries.size(), sent.by(), sent.live());
+                entries.add(entry(as, project, false, f.getKey(), Optional.of(file)));
+            }
+            DefinitionRead read = DefinitionReader.read(folder);
+            if (!read.stops().isEmpty()) {
+                return Outcome.refused("Nothing was saved.", read.stops());
+            }
+            List<Outcome> outcomes = shop.append(entries);
+            return outcomes.stream()
+                    .filter(o -> !o.stands())
+                    .findFirst()
+                    .orElse(outcomes.get(0))
+                    .with(files.keySet().stream()
+                            .flatMap(path -> cautionsIn(read, path).stream())
+                            .toList());
         });
     }
 

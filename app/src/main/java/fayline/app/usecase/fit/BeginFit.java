@@ -8,24 +8,28 @@ import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.basis.finding.InputProblem;
 import fayline.basis.finding.Severity;
-import fayline.flow.project.design.Hand;
-import fayline.flow.record.MemoryLog;
+import fayline.method.fitup.outline.EvenStations;
+import fayline.method.fitup.outline.OutlineShape;
+import fayline.method.fitup.outline.PartOutline;
 import fayline.store.file.DefinitionFolder;
-import java.nio.charset.StandardCharsets;
+import fayline.store.file.DefinitionRead;
+import fayline.store.file.DefinitionReader;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
- * Begins a fit at the bench: one new definition file {@code fits/ID.yaml}, saved like any other. In a shop that holds no project
- * yet, a small one called Bench is made for it first, with whoever begins the fit as its crew and every other figure marked as
- * assumed in the file itself.
+ * Begins a fit at the bench: one new definition file {@code fits/ID.yaml}, with its drawing where one was given, saved like any
+ * other and all at once. In a shop that holds no project yet, a small one called Bench is made with it in the same transaction,
+ * with whoever begins the fit as its crew and every other figure marked as assumed in the file itself.
  */
 public final class BeginFit {
     /** The project that is made where there is none. */
     public static final String BENCH = "bench";
 
+    private static final String NOT_BEGUN = "The fit was not begun.";
     private final ShopRecord shop;
 
     /** In a shop's record. */
@@ -39,143 +43,90 @@ public final class BeginFit {
      * @param sent who sends it under which id
      * @param project the project it belongs to; not looked at where the shop holds none
      * @param fit the fit as typed
-     * @return refused, with what was wrong, where it could not be read
+     * @return refused, with what was wrong, where it could not be read; nothing is written then
      */
     public Outcome begin(Sent sent, String project, NewFit fit) {
         return shop.deciding(() -> {
-            String path = path(fit.id());
-            List<String> projects = shop.state().projects().stream().toList();
-            boolean taken = projects.contains(project)
+            List<String> projects = shop.state().projects();
+            String into = projects.isEmpty() ? BENCH : project;
+            boolean taken = !projects.isEmpty()
                     && !shop.knows(sent.client())
-                    && shop.definition(project)
+                    && shop.definition(into)
                             .filter(d -> d.fits().find(fit.id()).isPresent())
                             .isPresent();
             if (taken) {
-                return Outcome.refused(
-                        "The fit was not begun.",
-                        List.of(new InputProblem(
-                                Severity.STOP, "", 0, "id", "\"" + fit.id() + "\"", "an id that no fit has yet", "")));
+                return refused("id", "\"" + fit.id() + "\"", "an id that no fit has yet");
             }
-            if (!projects.isEmpty()) {
-                return new SaveFile(shop).save(sent, project, path, text(fit));
+            if (fit.spread() < 0 || fit.spread() > EvenStations.MOST) {
+                return refused(
+                        "spread", String.valueOf(fit.spread()), "a number of stations from 1 to " + EvenStations.MOST);
             }
-            DefinitionFolder bench = bench(sent.by(), path, text(fit));
-            ShopRecord trial = new ShopRecord(new MemoryLog(), shop.clock());
-            Imported tried = new ImportFolder(trial).of(bench, false);
-            if (!tried.taken()) {
-                return Outcome.refused("The fit was not begun.", tried.problems());
+            if (fit.spread() > 0 && fit.edge().isEmpty()) {
+                return refused("spread", "no edge", "an edge along which the stations are spread");
             }
-            Imported made = new ImportFolder(shop).of(bench.without(path), false);
-            return made.taken()
-                    ? new SaveFile(shop).save(sent, BENCH, path, text(fit))
-                    : Outcome.refused("The fit was not begun.", made.problems());
+            DefinitionFolder base = projects.isEmpty()
+                    ? BenchProject.files(
+                            sent.by(),
+                            LocalDate.ofInstant(shop.now(), shop.clock().getZone()),
+                            shop.clock().getZone())
+                    : shop.folder(into);
+            return write(sent, into, fit, base, projects.isEmpty());
         });
+    }
+
+    private Outcome write(Sent sent, String project, NewFit fit, DefinitionFolder base, boolean fresh) {
+        String path = path(fit.id());
+        Map<String, String> files = new LinkedHashMap<>();
+        files.put(path, "");
+        fit.edge().filter(e -> !e.drawing().isEmpty()).ifPresent(e -> files.put(e.value(), e.drawing()));
+        if (fit.spread() == 0) {
+            files.put(path, FitText.of(fit, fit.stations(), List.of()));
+        } else {
+            files.put(path, FitText.of(fit, NewFit.numbered(1), List.of()));
+            DefinitionRead read = DefinitionReader.read(with(base, files));
+            Optional<PartOutline> outline = outline(read, fit.id());
+            if (outline.isEmpty()) {
+                return Outcome.refused(NOT_BEGUN, read.stops());
+            }
+            SpreadStations spread = new SpreadStations(outline.get(), fit.hand());
+            files.put(path, FitText.of(fit, spread.stations(fit.spread()), spread.marks()));
+        }
+        if (!fresh) {
+            return new SaveFile(shop).saveTogether(sent, project, files);
+        }
+        Imported made = new ImportFolder(shop).begun(with(base, files), path, sent);
+        return made.taken()
+                ? new Outcome(
+                        Outcome.Kind.RECORDED,
+                        shop.seqOf(sent.client()).orElse(0L),
+                        "The fit is begun.",
+                        List.of(),
+                        List.of())
+                : Outcome.refused(NOT_BEGUN, made.problems());
+    }
+
+    private static DefinitionFolder with(DefinitionFolder base, Map<String, String> files) {
+        DefinitionFolder all = base;
+        for (Map.Entry<String, String> f : files.entrySet()) {
+            all = all.with(f.getKey(), f.getValue());
+        }
+        return all;
+    }
+
+    private static Optional<PartOutline> outline(DefinitionRead read, String fit) {
+        return read.definition()
+                .flatMap(d -> d.fits().find(fit))
+                .flatMap(f -> f.outline())
+                .map(OutlineShape::drawn)
+                .flatMap(r -> r.outline());
+    }
+
+    private static Outcome refused(String key, String found, String expected) {
+        return Outcome.refused(NOT_BEGUN, List.of(new InputProblem(Severity.STOP, "", 0, key, found, expected, "")));
     }
 
     /** The file of a fit begun on the spot. */
     static String path(String id) {
         return "fits/" + (id.matches("[a-z0-9][a-z0-9-]{0,63}") ? id : "unnamed") + ".yaml";
-    }
-
-    private static String text(NewFit f) {
-        StringBuilder t = new StringBuilder("# Begun on the spot; \"part:\" names the part once it is known.\nfits:\n");
-        t.append("  - id: ").append(quoted(f.id())).append('\n');
-        line(t, "name", f.name());
-        if (f.hand() != Hand.NONE) {
-            line(t, "hand", f.hand().key());
-        }
-        line(t, "gap", f.gap());
-        line(t, "gap-tolerance", f.gapTolerance());
-        line(t, "flush", f.flush());
-        line(t, "flush-tolerance", f.flushTolerance());
-        t.append("    stations:").append(f.stations().isEmpty() ? " []" : "").append('\n');
-        for (NewFit.Marked m : f.stations()) {
-            t.append("      - {id: ").append(quoted(m.id())).append(", where: ").append(quoted(m.where()));
-            if (!m.at().isBlank()) {
-                t.append(", at: ").append(quoted(m.at()));
-            }
-            if (!m.normal().isBlank()) {
-                t.append(", normal: ").append(quoted(m.normal()));
-            }
-            t.append("}\n");
-        }
-        return t.toString();
-    }
-
-    private static void line(StringBuilder t, String key, String value) {
-        t.append("    ").append(key).append(": ").append(quoted(value)).append('\n');
-    }
-
-    private static String quoted(String text) {
-        return '"'
-                + text.replace("\\", "\\\\")
-                        .replace("\"", "\\\"")
-                        .replace("\n", "\\n")
-                        .replace("\t", "\\t")
-                + '"';
-    }
-
-    private DefinitionFolder bench(String person, String path, String fit) {
-        LocalDate today = LocalDate.ofInstant(shop.now(), shop.clock().getZone());
-        String project = """
-                project:
-                  id: bench
-                  name: Bench
-                  serial: none
-                  design: bench
-                  revision: none
-                  units: metric
-                  currency: EUR   # assumed
-                  start: %s
-                """.formatted(today);
-        String shopText = """
-                # Made with the first fit; nothing here was measured. Change it to your shop's own.
-                shop:
-                  name: Bench
-                  zone: %s
-                  elevation: 0 m   # assumed
-                  limits: {coldest: 18 degC, dampest: 70 %%, dew-margin: 3 K}   # assumed
-                  dust-settles: 2 h   # assumed
-                  mixing: 5 min   # assumed
-                  life-trusted: 60 %%   # assumed
-                  resin-waste: 15 %%   # assumed
-                  cloth-waste: 15 %%   # assumed
-                  stands:
-                    - {id: bench-1, name: Bench, room: shop, dust: no, wet: yes}
-                """.formatted(
-                        shop.clock().getZone().getId().equals("Z")
-                                ? "Etc/UTC"
-                                : shop.clock().getZone().getId());
-        String people = """
-                people:
-                  - id: %s
-                    name: %s
-                    skills: [bond, sign]   # assumed
-                    hours:   # assumed
-                      - {days: [mon, tue, wed, thu, fri], from: "08:00", to: "17:00"}
-                """.formatted(quoted(person), quoted(named(person)));
-        String climate = """
-                climate:
-                  usual: {day: 20 degC, night: 17 degC, humidity: 55 %}   # assumed
-                """;
-        return DefinitionFolder.ofBytes(Map.of(
-                "project.yaml",
-                bytes(project),
-                "shop.yaml",
-                bytes(shopText),
-                "people.yaml",
-                bytes(people),
-                "climate.yaml",
-                bytes(climate),
-                path,
-                bytes(fit)));
-    }
-
-    private static String named(String person) {
-        return person.isEmpty() ? person : person.substring(0, 1).toUpperCase(Locale.ROOT) + person.substring(1);
-    }
-
-    private static byte[] bytes(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
     }
 }

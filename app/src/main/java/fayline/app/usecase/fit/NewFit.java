@@ -3,6 +3,7 @@ package fayline.app.usecase.fit;
 import fayline.flow.project.design.Hand;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A fit begun on the spot, everything as typed.
@@ -14,7 +15,11 @@ import java.util.List;
  * @param gapTolerance allowed deviation either way
  * @param flush nominal flush
  * @param flushTolerance allowed deviation either way
- * @param stations the marked places, in order
+ * @param against ids of the neighbours, the first one first; none where the shop has no parts yet
+ * @param edge the part's edge, where it is drawn
+ * @param stations the marked places, in order; empty where they are to be spread along the edge
+ * @param spread how many stations to spread evenly along the edge; 0 for none
+ * @param gauge what gaps are read with
  */
 public record NewFit(
         String id,
@@ -24,10 +29,40 @@ public record NewFit(
         String gapTolerance,
         String flush,
         String flushTolerance,
-        List<Marked> stations) {
-    /** Copies the list. */
+        List<String> against,
+        Optional<NewEdge> edge,
+        List<Marked> stations,
+        int spread,
+        Gauge gauge) {
+    /** Copies the lists. */
     public NewFit {
+        against = List.copyOf(against);
         stations = List.copyOf(stations);
+    }
+
+    /** A fit whose stations are all typed, with no edge, no neighbour and no gauge named. */
+    public NewFit(
+            String id,
+            String name,
+            Hand hand,
+            String gap,
+            String gapTolerance,
+            String flush,
+            String flushTolerance,
+            List<Marked> stations) {
+        this(
+                id,
+                name,
+                hand,
+                gap,
+                gapTolerance,
+                flush,
+                flushTolerance,
+                List.of(),
+                Optional.empty(),
+                stations,
+                0,
+                Gauge.NONE);
     }
 
     /**
@@ -36,9 +71,22 @@ public record NewFit(
      * @param id its mark
      * @param where where it is, in words
      * @param at its place as {@code x y} in mm, seen from outside; empty where it was not measured
-     * @param normal direction from part to neighbour as {@code x y}; empty where there is no place
+     * @param normal direction from part to neighbour as {@code x y}; empty where there is no place, or where it follows from the
+     *     edge
      */
     public record Marked(String id, String where, String at, String normal) {}
+
+    /**
+     * What gaps are read with.
+     *
+     * @param name what it is; empty where it is not said
+     * @param deviation standard uncertainty of one reading as typed; empty where it is not known
+     * @param shared standard uncertainty that all readings of one hand share; empty where it is not known
+     */
+    public record Gauge(String name, String deviation, String shared) {
+        /** Nothing said. */
+        public static final Gauge NONE = new Gauge("", "", "");
+    }
 
     /**
      * Stations of which only the number is known, marked 1, 2, 3.

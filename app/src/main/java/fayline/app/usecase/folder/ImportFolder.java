@@ -60,10 +60,21 @@ public final class ImportFolder {
 
     /** Reads files in. */
     public Imported of(DefinitionFolder files, boolean takeShop) {
-        return shop.deciding(() -> decide(files, takeShop));
+        return shop.deciding(() -> decide(files, takeShop, Map.of()));
     }
 
-    private Imported decide(DefinitionFolder files, boolean takeShop) {
+    /**
+     * Reads in the files of a project that begins with one of them.
+     *
+     * @param files the files
+     * @param path the one file that somebody sent
+     * @param sent who sent it under which id, so that it is known again when it is sent twice
+     */
+    public Imported begun(DefinitionFolder files, String path, Sent sent) {
+        return shop.deciding(() -> decide(files, false, Map.of(path, sent)));
+    }
+
+    private Imported decide(DefinitionFolder files, boolean takeShop, Map<String, Sent> senders) {
         DefinitionRead alone = DefinitionReader.read(files);
         if (alone.definition().isEmpty()) {
             return refused("", alone.problems());
@@ -81,7 +92,7 @@ public final class ImportFolder {
         if (!clashes.isEmpty()) {
             return refused(project, clashes);
         }
-        List<NewEntry> changes = changes(state, project, kept, shared);
+        List<NewEntry> changes = changes(state, project, kept, shared, senders);
         ShopRecord trial = new ShopRecord(new MemoryLog(shop.entries(1)), shop.clock());
         if (!state.projects().contains(project)) {
             Value.Fields who = Value.Fields.NONE
@@ -190,13 +201,18 @@ public final class ImportFolder {
     }
 
     private List<NewEntry> changes(
-            RecordState state, String project, SortedMap<String, KeptFile> kept, boolean shared) {
+            RecordState state,
+            String project,
+            SortedMap<String, KeptFile> kept,
+            boolean shared,
+            Map<String, Sent> senders) {
         List<NewEntry> changes = new ArrayList<>();
         SortedMap<String, KeptFile> now = state.files(project);
         kept.forEach((path, file) -> {
             KeptFile known = now.get(path);
             if (known == null || !known.sha256().equals(file.sha256())) {
                 changes.add(entry(
+                        senders.getOrDefault(path, Sent.once("")),
                         project,
                         ofShop(path),
                         EntryKind.FILE_SAVED,
@@ -207,6 +223,7 @@ public final class ImportFolder {
         now.keySet().stream()
                 .filter(path -> !kept.containsKey(path) && !(shared && ofShop(path)))
                 .forEach(path -> changes.add(entry(
+                        Sent.once(""),
                         project,
                         ofShop(path),
                         EntryKind.FILE_REMOVED,
@@ -217,7 +234,9 @@ public final class ImportFolder {
         return changes;
     }
 
-    private NewEntry entry(String project, boolean ofShop, EntryKind kind, Value.Fields payload, List<String> files) {
-        return new NewEntry(Sent.freshId(), "", "", shop.now(), ofShop ? "" : project, kind.key(), payload, files);
+    private NewEntry entry(
+            Sent sent, String project, boolean ofShop, EntryKind kind, Value.Fields payload, List<String> files) {
+        return new NewEntry(
+                sent.client(), sent.by(), "", shop.now(), ofShop ? "" : project, kind.key(), payload, files);
     }
 }

@@ -1,26 +1,29 @@
 package fayline.app.web.fit;
 
 import fayline.app.usecase.fit.BeginFit;
-import fayline.app.usecase.fit.NewFit;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.web.frame.Answers;
 import fayline.app.web.frame.Frame;
 import fayline.app.web.frame.Page;
+import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.Visit;
-import fayline.flow.project.design.Hand;
+import fayline.basis.units.UnitSystem;
+import fayline.method.fitup.scheme.Assumption;
 import io.javalin.config.RoutesConfig;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** A fit begun on the spot, also where the shop has no project yet. */
 public final class FitBeginPage implements Page {
     private static final String NEW = "/fits/new";
+    private static final List<String> GAUGES =
+            List.of("taper gauge", "feeler leaves", "spacer sticks", "drill shanks", "calipers");
+    private static final Map<String, String> FRESH = Map.of("spread", "12");
     private final Sights sights;
     private final ShopRecord shop;
 
@@ -37,71 +40,65 @@ public final class FitBeginPage implements Page {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get(NEW, ctx -> show(new Visit(ctx), FitBeginView.EMPTY));
+        routes.get(NEW, ctx -> show(new Visit(ctx), FRESH, List.of(), List.of()));
         routes.post(NEW, ctx -> begin(new Visit(ctx)));
     }
 
     private void begin(Visit visit) {
-        String by = id(visit.needed("by", "Who you are"));
-        FitBeginView typed = new FitBeginView(
-                visit.field("name"),
-                visit.field("hand"),
-                visit.field("gap"),
-                visit.field("tolerance"),
-                visit.text("stations"),
-                List.of());
-        String project =
-                sights.look(visit).map(s -> s.definition().facts().id()).orElse(BeginFit.BENCH);
-        String fit = id(typed.name());
-        Outcome outcome = new BeginFit(shop)
-                .begin(
-                        Sent.live(visit.once(), by),
-                        project,
-                        new NewFit(
-                                fit,
-                                typed.name(),
-                                typed.hand().equals("right") ? Hand.RIGHT : Hand.LEFT,
-                                typed.gap(),
-                                typed.tolerance(),
-                                "0 mm",
-                                typed.tolerance(),
-                                stations(typed.stations())));
+        Optional<Sight> sight = sights.look(visit);
+        FitBeginForm form = new FitBeginForm(visit, units(visit, sight));
+        String by = FitBeginForm.id(visit.needed("by", "Who you are"));
+        String project = sight.map(s -> s.definition().facts().id()).orElse(BeginFit.BENCH);
+        Outcome outcome;
+        try {
+            outcome = new BeginFit(shop).begin(Sent.live(visit.once(), by), project, form.fit());
+        } catch (Refusal e) {
+            outcome = Outcome.refused("The fit was not begun. " + e.getMessage());
+        }
         if (outcome.stands() || outcome.kind() == Outcome.Kind.NOTHING) {
             visit.remember("person", by);
             visit.say(Answers.said(outcome), "fit-new");
-            visit.lead("/fit/" + Visit.encoded(fit) + "/read");
+            visit.lead(reading(form));
         } else {
             visit.status(outcome.kind() == Outcome.Kind.UNKNOWN ? 503 : 422);
-            show(visit, typed.refused(Answers.refused(outcome)));
+            show(visit, form.typed(), form.against(), Answers.refused(outcome));
         }
     }
 
-    /** A line each: mark, words in quotes or none, place, direction, with semicolons between. */
-    private static List<NewFit.Marked> stations(String text) {
-        List<NewFit.Marked> all = new ArrayList<>();
-        for (String line :
-                text.lines().map(String::strip).filter(l -> !l.isEmpty()).toList()) {
-            String[] p = line.split(";", -1);
-            all.add(new NewFit.Marked(
-                    p[0].strip(), part(p, 1).isEmpty() ? p[0].strip() : part(p, 1), part(p, 2), part(p, 3)));
+    /** Where its stations are read, with what is read and how warm it is. */
+    private static String reading(FitBeginForm form) {
+        String link = "/fit/" + Visit.encoded(form.id()) + "/read?kind=gap";
+        for (String name : List.of("gauge", "temperature")) {
+            String value = form.typed().getOrDefault(name, "");
+            if (!value.isEmpty()) {
+                link += "&" + (name.equals("gauge") ? "instrument" : name) + "=" + Visit.encoded(value);
+            }
         }
-        return all;
+        return link;
     }
 
-    private static String part(String[] parts, int index) {
-        return parts.length > index ? parts[index].strip() : "";
+    private static UnitSystem units(Visit visit, Optional<Sight> sight) {
+        return sight.map(s -> s.format().system()).orElseGet(() -> visit.units().orElse(UnitSystem.METRIC));
     }
 
-    /** A name as an id: small letters, figures and hyphens. */
-    private static String id(String name) {
-        String id = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
-        return id.length() > 60 ? id.substring(0, 60).replaceAll("-+$", "") : id;
-    }
-
-    private void show(Visit visit, FitBeginView view) {
+    private void show(Visit visit, Map<String, String> typed, List<String> against, List<String> refused) {
         Optional<Sight> sight = sights.look(visit);
         Frame frame = sight.map(s -> sights.frame(visit, s, "Begin a fit", "/fits"))
                 .orElseGet(() -> sights.bare(visit, "Begin a fit", "/fits"));
-        sights.show(visit, "fit/begin.jte", frame, view);
+        List<Frame.Choice> parts = sight.map(s -> s.definition().parts().stream()
+                        .map(p -> new Frame.Choice(p.id(), p.name(), against.contains(p.id())))
+                        .toList())
+                .orElse(List.of());
+        sights.show(
+                visit,
+                "fit/begin.jte",
+                frame,
+                new FitBeginView(
+                        typed,
+                        parts,
+                        GAUGES,
+                        List.of(Assumption.READING.words(), Assumption.READING_COMMON.words()),
+                        FitBeginForm.unit(units(visit, sight)),
+                        refused));
     }
 }

@@ -65,7 +65,7 @@ public final class FitPage implements Page {
                 r.fit().id(),
                 r.fit().name(),
                 facts(sight, r),
-                FitPicture.of(sight, r, ""),
+                FitPicture.of(sight, r),
                 answer,
                 first(r),
                 r.beforehand()

@@ -13,7 +13,6 @@ import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.motion.Side;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -21,22 +20,27 @@ import java.util.OptionalDouble;
 final class FitPicture {
     private FitPicture() {}
 
-    /** Before and after, with the station at hand marked where one is named; empty where no place is known. */
-    static String of(Sight sight, FitResult r, String station) {
-        if (r.places().isEmpty()) {
-            return "";
-        }
-        List<StationPicture> stations =
-                r.fit().stations().stream().map(s -> station(sight, r, s)).toList();
-        return SvgRenderer.forScreen()
-                .render(GapDrawing.of(new GapPicture(
-                        r.fit().name(),
-                        r.outline(),
-                        r.side() == Side.RIGHT ? Hand.RIGHT : Hand.LEFT,
-                        stations,
-                        station.isEmpty() ? Optional.empty() : Optional.of(station),
-                        "as read",
-                        "after the move")));
+    /** Before and after with the key to the lines; empty where no place is known. */
+    static String of(Sight sight, FitResult r) {
+        return r.places().isEmpty() ? "" : SvgRenderer.forScreen().render(GapDrawing.of(picture(sight, r, "")));
+    }
+
+    /** The same beside the keypad: no key, and the station at hand marked; empty where no place is known. */
+    static String small(Sight sight, FitResult r, String station) {
+        return r.places().isEmpty()
+                ? ""
+                : SvgRenderer.forScreen().render(GapDrawing.withoutKey(picture(sight, r, station)));
+    }
+
+    private static GapPicture picture(Sight sight, FitResult r, String station) {
+        return new GapPicture(
+                r.fit().name(),
+                r.outline(),
+                r.side() == Side.RIGHT ? Hand.RIGHT : Hand.LEFT,
+                r.fit().stations().stream().map(s -> station(sight, r, s)).toList(),
+                station.isEmpty() ? Optional.empty() : Optional.of(station),
+                "as read",
+                "after the move");
     }
 
     private static StationPicture station(Sight sight, FitResult r, FitStation s) {

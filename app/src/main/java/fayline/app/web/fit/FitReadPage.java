@@ -91,20 +91,8 @@ public final class FitReadPage implements Page {
             return;
         }
         visit.say("Station " + station + ": " + setup.withUnit(value) + " is kept.", draft(setup, station));
-        visit.lead(setup.link(fit.id(), following(fit, station, readings(sight, fit), setup)));
-    }
-
-    /** The next station without a reading after this one; none where all have one, so that the page says so. */
-    private static String following(Fit fit, String station, List<FitReading> before, FitSetup setup) {
-        List<String> marks = fit.stations().stream().map(s -> s.id()).toList();
-        int here = marks.indexOf(station);
-        for (int i = 1; i < marks.size(); i++) {
-            String mark = marks.get((here + i) % marks.size());
-            if (before.stream().noneMatch(r -> r.station().equals(mark) && setup.holds(r))) {
-                return mark;
-            }
-        }
-        return "";
+        Sight then = sights.look(visit).orElse(sight);
+        visit.lead(FitAsking.of(then, fit, readings(then, fit), setup).after(station));
     }
 
     private void many(Visit visit, Sight sight, Fit fit) {

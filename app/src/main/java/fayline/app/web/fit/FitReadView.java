@@ -15,7 +15,8 @@ import java.util.List;
  * @param current the station at hand; its mark is empty where every station is read
  * @param stations all stations, for going to one
  * @param back the address of the station before; empty at the first
- * @param skip the address of the station after; empty at the last
+ * @param skip the address of what comes when this station is passed over; empty where none is at hand
+ * @param again why the station at hand is asked for again, a sentence each; empty where it is not
  * @param draft the name under which what is being typed is kept
  * @param draftMany the same of the paste box
  * @param move the move so far, in words, a line each; empty while too little is read
@@ -38,6 +39,7 @@ public record FitReadView(
         List<Station> stations,
         String back,
         String skip,
+        List<String> again,
         String draft,
         String draftMany,
         List<String> move,
@@ -51,6 +53,7 @@ public record FitReadView(
     /** Copies the lists. */
     public FitReadView {
         stations = List.copyOf(stations);
+        again = List.copyOf(again);
         move = List.copyOf(move);
         suspects = List.copyOf(suspects);
         next = List.copyOf(next);

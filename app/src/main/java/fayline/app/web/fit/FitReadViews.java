@@ -1,7 +1,5 @@
 package fayline.app.web.fit;
 
-import fayline.app.usecase.fit.FitSight;
-import fayline.app.usecase.fit.LookAtFits;
 import fayline.app.web.frame.Frame;
 import fayline.app.web.frame.Sight;
 import fayline.flow.project.fit.Fit;
@@ -11,7 +9,6 @@ import fayline.flow.reading.FitReading;
 import fayline.flow.reading.FitReading.Kind;
 import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
-import fayline.method.fitup.reading.Suspect;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,14 +22,15 @@ final class FitReadViews {
     private FitReadViews() {}
 
     static FitReadView of(Sight sight, Fit fit, List<FitReading> all, FitSetup setup, String asked, FitTyped typed) {
-        List<FitReading> mine = all.stream().filter(setup::holds).toList();
+        FitAsking asking = FitAsking.of(sight, fit, all, setup);
+        List<FitReading> mine = asking.mine();
         List<String> marks = fit.stations().stream().map(FitStation::id).toList();
-        String at = marks.contains(asked) ? asked : firstUnread(marks, mine);
+        String at = marks.contains(asked) ? asked : firstUnread(marks, mine, setup);
         List<FitReadView.Station> stations = fit.stations().stream()
                 .map(s -> station(sight, fit, s, mine, setup, s.id().equals(at)))
                 .toList();
         int here = marks.indexOf(at);
-        Optional<FitResult> now = LookAtFits.of(sight.view(), fit.id(), false).map(FitSight::result);
+        Optional<FitResult> now = asking.result();
         String state = fit.states().stream()
                 .filter(s -> s.id().equals(setup.state()))
                 .map(FitState::name)
@@ -46,11 +44,12 @@ final class FitReadViews {
                         + (state.isEmpty() ? "" : ", " + state)
                         + (setup.round() > 1 ? ", round " + setup.round() : ""),
                 chooser(fit, setup),
-                now.map(r -> FitPicture.of(sight, r, at)).orElse(""),
+                now.map(r -> FitPicture.small(sight, r, at)).orElse(""),
                 here < 0 ? new FitReadView.Station("", "", "", "", "", true) : stations.get(here),
                 stations,
                 here > 0 ? setup.link(fit.id(), marks.get(here - 1)) : "",
-                here >= 0 && here < marks.size() - 1 ? setup.link(fit.id(), marks.get(here + 1)) : "",
+                here < 0 ? "" : asking.passing(at),
+                asking.again(at),
                 FitReadPage.draft(setup, at),
                 FitReadPage.draftMany(setup),
                 now.filter(r -> r.advice()
@@ -58,7 +57,7 @@ final class FitReadViews {
                                 .isPresent())
                         .map(r -> move(sight, r))
                         .orElse(List.of()),
-                now.map(r -> suspects(r, setup.state())).orElse(List.of()),
+                asking.odd().values().stream().flatMap(List::stream).toList(),
                 next(fit, setup),
                 typed.refused(),
                 typed.kept(),
@@ -82,18 +81,10 @@ final class FitReadViews {
         return all;
     }
 
-    private static List<String> suspects(FitResult r, String state) {
-        return r.states().stream()
-                .filter(s -> s.state().id().equals(state))
-                .flatMap(s -> s.stations().stream())
-                .flatMap(v -> v.suspects().stream())
-                .map(Suspect::sentence)
-                .toList();
-    }
-
-    private static String firstUnread(List<String> marks, List<FitReading> mine) {
+    private static String firstUnread(List<String> marks, List<FitReading> mine, FitSetup setup) {
         return marks.stream()
-                .filter(m -> mine.stream().noneMatch(r -> r.station().equals(m)))
+                .filter(m -> !setup.passed().contains(m)
+                        && mine.stream().noneMatch(r -> r.station().equals(m)))
                 .findFirst()
                 .orElse("");
     }

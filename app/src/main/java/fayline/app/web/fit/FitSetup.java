@@ -19,8 +19,15 @@ import java.util.stream.Stream;
  * @param round which time round in this state
  * @param instrument what it is read with; empty where it is not said
  * @param temperature the temperature as typed; empty where it is not said
+ * @param passed marks of stations passed over: skipped, or read oddly and kept all the same; they are not asked for by themselves
  */
-public record FitSetup(String state, Kind kind, String unit, int round, String instrument, String temperature) {
+public record FitSetup(
+        String state, Kind kind, String unit, int round, String instrument, String temperature, List<String> passed) {
+    /** Copies the list. */
+    public FitSetup {
+        passed = List.copyOf(passed);
+    }
+
     /** The units offered. */
     static final List<String> UNITS = List.of("mm", "in", "thou");
 
@@ -44,7 +51,20 @@ public record FitSetup(String state, Kind kind, String unit, int round, String i
                 .orElse(1);
         int round = asked.apply("round").matches("[1-9][0-9]{0,2}") ? Integer.parseInt(asked.apply("round")) : last;
         return new FitSetup(
-                state, kind, unit, Math.min(round, last + 1), asked.apply("instrument"), asked.apply("temperature"));
+                state,
+                kind,
+                unit,
+                Math.min(round, last + 1),
+                asked.apply("instrument"),
+                asked.apply("temperature"),
+                passed(fit, asked.apply("passed")));
+    }
+
+    private static List<String> passed(Fit fit, String typed) {
+        return Stream.of(typed.split(",", -1))
+                .filter(m -> fit.station(m).isPresent())
+                .distinct()
+                .toList();
     }
 
     private static String usualState(Fit fit, List<FitReading> readings) {
@@ -60,17 +80,29 @@ public record FitSetup(String state, Kind kind, String unit, int round, String i
     String link(String fit, String station) {
         return "/fit/" + Visit.encoded(fit) + "/read?state=" + Visit.encoded(state) + "&kind=" + kind.word() + "&unit="
                 + unit + (round > 1 ? "&round=" + round : "") + part("instrument", instrument)
-                + part("temperature", temperature) + part("at", station);
+                + part("temperature", temperature) + part("passed", passedMarks()) + part("at", station);
     }
 
     /** The same for another round. */
     FitSetup round(int other) {
-        return new FitSetup(state, kind, unit, other, instrument, temperature);
+        return new FitSetup(state, kind, unit, other, instrument, temperature, List.of());
     }
 
     /** The same for something else to read. */
     FitSetup kind(Kind other) {
-        return new FitSetup(state, other, unit, round, instrument, temperature);
+        return new FitSetup(state, other, unit, round, instrument, temperature, List.of());
+    }
+
+    /** The same with one more station passed over. */
+    FitSetup passing(String station) {
+        List<String> all =
+                Stream.concat(passed.stream(), Stream.of(station)).distinct().toList();
+        return new FitSetup(state, kind, unit, round, instrument, temperature, all);
+    }
+
+    /** The stations passed over, as they stand in an address. */
+    public String passedMarks() {
+        return String.join(",", passed);
     }
 
     /** Whether a reading belongs to this choice. */

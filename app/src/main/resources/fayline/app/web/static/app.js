@@ -6,3 +6,4 @@ import "/static/lines.js";
 import "/static/folds.js";
 import "/static/pack.js";
 import "/static/keypad.js";
+import "/static/files.js";

@@ -6,6 +6,9 @@ if (pad) {
   const inputs = [...form.querySelectorAll("input[data-keys]")];
   let field = inputs[0];
   pad.hidden = false;
+  // The drawing stays in sight while keys are pressed: the page begins there, and taking the field does not move it.
+  if (matchMedia("(max-width: 899px)").matches) form.closest(".reading")?.scrollIntoView({ block: "start" });
+  field.focus({ preventScroll: true });
   for (const i of inputs) {
     i.inputMode = "none";
     i.addEventListener("focus", () => { field = i; });

@@ -1,0 +1,114 @@
+package fayline.app.web.fit;
+
+import fayline.app.usecase.fit.FitSight;
+import fayline.app.usecase.fit.LookAtFits;
+import fayline.app.web.frame.Sight;
+import fayline.app.web.frame.Visit;
+import fayline.flow.project.fit.Fit;
+import fayline.flow.project.fit.FitStation;
+import fayline.flow.reading.FitReading;
+import fayline.flow.result.fit.FitResult;
+import fayline.method.fitup.reading.Suspect;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Which station is asked for next: one that was just read oddly again on the spot, then those not read, then others that read
+ * oddly; at the end the answer.
+ */
+final class FitAsking {
+    private static final int ENOUGH = 3;
+
+    private final Fit fit;
+    private final FitSetup setup;
+    private final Optional<FitResult> result;
+    private final List<FitReading> mine;
+    private final Map<String, List<String>> odd = new LinkedHashMap<>();
+
+    private FitAsking(Fit fit, FitSetup setup, Optional<FitResult> result, List<FitReading> all) {
+        this.fit = fit;
+        this.setup = setup;
+        this.result = result;
+        this.mine = all.stream().filter(setup::holds).toList();
+        result.ifPresent(this::suspect);
+    }
+
+    static FitAsking of(Sight sight, Fit fit, List<FitReading> all, FitSetup setup) {
+        return new FitAsking(
+                fit, setup, LookAtFits.of(sight.view(), fit.id(), false).map(FitSight::result), all);
+    }
+
+    private void suspect(FitResult r) {
+        r.states().stream()
+                .filter(s -> s.state().id().equals(setup.state()))
+                .flatMap(s -> s.stations().stream())
+                .filter(v -> !v.suspects().isEmpty())
+                .forEach(v -> odd.put(
+                        v.station().id(),
+                        v.suspects().stream().map(Suspect::sentence).toList()));
+    }
+
+    /** What follows from the readings so far. */
+    Optional<FitResult> result() {
+        return result;
+    }
+
+    /** The readings under this choice. */
+    List<FitReading> mine() {
+        return mine;
+    }
+
+    /** Why each station in this state should be read again, by its mark. */
+    Map<String, List<String>> odd() {
+        return odd;
+    }
+
+    /** Why a station is asked for again before going on; empty where it is not: read twice, or kept as it is. */
+    List<String> again(String station) {
+        boolean once = mine.stream().filter(r -> r.station().equals(station)).count() == 1;
+        return setup.kind().tellsGap() && once && !setup.passed().contains(station)
+                ? odd.getOrDefault(station, List.of())
+                : List.of();
+    }
+
+    /** The address of what comes after a station was read. */
+    String after(String station) {
+        return again(station).isEmpty() ? beyond(station) : setup.link(fit.id(), station);
+    }
+
+    /** The address of what comes when a station is passed over, unread or as it is. */
+    String passing(String station) {
+        FitSetup passed = setup.passing(station);
+        FitAsking then = new FitAsking(fit, passed, result, mine);
+        return then.beyond(station);
+    }
+
+    private String beyond(String station) {
+        List<String> marks = fit.stations().stream().map(FitStation::id).toList();
+        int here = marks.indexOf(station);
+        List<String> round = new ArrayList<>(marks.subList(here + 1, marks.size()));
+        round.addAll(marks.subList(0, here + 1));
+        return round.stream()
+                .filter(m -> !isRead(m) && !setup.passed().contains(m))
+                .findFirst()
+                .or(() -> round.stream().filter(m -> !again(m).isEmpty()).findFirst())
+                .map(m -> setup.link(fit.id(), m))
+                .orElseGet(this::end);
+    }
+
+    private boolean isRead(String mark) {
+        return mine.stream().anyMatch(r -> r.station().equals(mark));
+    }
+
+    /** The answer where these readings make one, else the list of what was read. */
+    private String end() {
+        boolean answers = setup.kind().tellsGap()
+                && result.flatMap(FitResult::advice)
+                        .filter(a -> a.state().equals(setup.state()) && a.rows().size() >= ENOUGH)
+                        .isPresent();
+        return answers ? "/fit/" + Visit.encoded(fit.id()) : setup.link(fit.id(), "");
+    }
+}

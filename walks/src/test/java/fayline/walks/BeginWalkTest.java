@@ -1,0 +1,128 @@
+package fayline.walks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.BoundingBox;
+import fayline.method.fitup.FitRow;
+import fayline.method.fitup.MoveLimits;
+import fayline.method.fitup.Spot;
+import fayline.method.fitup.Station;
+import fayline.method.fitup.motion.MoveWords;
+import fayline.method.fitup.motion.Side;
+import fayline.method.fitup.move.BestMove;
+import fayline.method.fitup.move.BestMoveCalculator;
+import fayline.method.fitup.move.MinimaxMove;
+import fayline.method.fitup.outline.EdgePoint;
+import fayline.method.fitup.outline.EvenStations;
+import fayline.method.fitup.outline.RoundedPolygon;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** A new user with an empty shop and a phone: begins a fit beside the airframe, reads twelve gaps by the keys, sees the move. */
+class BeginWalkTest {
+    private static final List<String> GAPS =
+            List.of("3.4", "3.5", "3.3", "3.4", "3.6", "3.5", "2.6", "2.7", "2.5", "2.6", "2.4", "2.5");
+    private static final int TAPS_OF_A_READING = 4;
+
+    private static Shopfloor shop;
+    private int taps;
+
+    @BeforeAll
+    static void open() throws Exception {
+        shop = Shopfloor.empty();
+    }
+
+    @AfterAll
+    static void close() throws Exception {
+        if (shop != null) {
+            shop.close();
+        }
+    }
+
+    private void tap(Locator what) {
+        what.click();
+        taps++;
+    }
+
+    private static MinimaxMove expected() {
+        List<EdgePoint> places = EvenStations.along(
+                new RoundedPolygon(
+                                List.of(
+                                        new Spot(-300, -200),
+                                        new Spot(300, -200),
+                                        new Spot(300, 200),
+                                        new Spot(-300, 200)),
+                                List.of(0.0, 0.0, 0.0, 0.0))
+                        .drawn()
+                        .outline()
+                        .orElseThrow(),
+                GAPS.size());
+        List<FitRow> rows = new ArrayList<>();
+        for (int i = 0; i < GAPS.size(); i++) {
+            EdgePoint p = places.get(i);
+            rows.add(FitRow.of(
+                    new Station(String.valueOf(i + 1), p.at(), p.nx(), p.ny()),
+                    Double.parseDouble(GAPS.get(i)),
+                    2.5,
+                    3,
+                    3.5));
+        }
+        return BestMoveCalculator.calculate(BestMove.of(rows, MoveLimits.WIDEST))
+                .minimax()
+                .orElseThrow();
+    }
+
+    @Test
+    void should_tell_the_move_of_the_engine_when_a_new_user_has_read_twelve_gaps_on_a_phone() {
+        Page page = shop.phone();
+        page.navigate(shop.at("/fits/new"));
+        begin(page);
+        int begun = taps;
+        for (int i = 0; i < GAPS.size(); i++) {
+            assertThat(page.locator("h1").innerText()).isEqualTo("Station " + (i + 1));
+            inSight(page.locator(".fit-small svg"), page);
+            for (char c : GAPS.get(i).toCharArray()) {
+                tap(page.locator("[data-key='" + c + "']"));
+            }
+            inSight(page.locator(".fit-small svg"), page);
+            inSight(page.locator(".thumb button"), page);
+            tap(page.locator(".thumb button"));
+            page.waitForLoadState();
+        }
+        assertThat(taps - begun).isEqualTo(TAPS_OF_A_READING * GAPS.size());
+        assertThat(begun).isLessThanOrEqualTo(8);
+        assertThat(page.locator("[data-move]").innerText())
+                .isEqualTo(new MoveWords(Side.LEFT, new Spot(0, 0), "the middle of the stations")
+                        .sentence(expected().move()));
+        inSight(page.locator("#h-fits"), page);
+        assertThat(shop.errors()).isEmpty();
+    }
+
+    /** Types what the form needs: a name, the gap, what it may be off, the size of the part. */
+    private void begin(Page page) {
+        for (List<String> f : List.of(
+                List.of("#by", "Zoe"),
+                List.of("#name", "Hatch in the hull side"),
+                List.of("#gap", "3"),
+                List.of("#tolerance", "0.5"),
+                List.of("#flush-tolerance", "0.5"),
+                List.of("#width", "600"),
+                List.of("#height", "400"))) {
+            tap(page.locator(f.get(0)));
+            page.keyboard().type(f.get(1));
+        }
+        tap(page.locator(".thumb button"));
+        page.waitForLoadState();
+    }
+
+    private static void inSight(Locator what, Page page) {
+        BoundingBox box = what.boundingBox();
+        assertThat(box.y).isGreaterThanOrEqualTo(-1);
+        assertThat(box.y + box.height).isLessThanOrEqualTo(page.viewportSize().height + 1);
+    }
+}
