@@ -19,6 +19,12 @@ final class TemplateSheet {
     /** Length of the bars. */
     static final double BAR_MM = 100;
 
+    /** Length of the bars in inches. */
+    static final int INCHES = 4;
+    /** An inch. */
+    static final double INCH_MM = 25.4;
+
+    private static final double BESIDE_MM = 0.9;
     private static final double MAP_MM = 60;
     private static final double SMALL_MM = 2.7;
     private static final double TICK_MM = 9;
@@ -92,14 +98,14 @@ final class TemplateSheet {
         // words lie on the side that is not cut away, clear of the lines
         double away = m.side() == CutSide.NEIGHBOUR && m.depthMm() > NOTHING_MM ? -1 : 1;
         double reach = TICK_MM + 1.5;
-        double wide = MmPen.width(plain, 3, m.words());
+        double wide = MmPen.width(plain, 3, m.words(template.units()));
         Spot p = at.plus(away * reach * nx, away * reach * ny);
         double along = away * nx;
         double from = x(p) - wide * (along > 0.5 ? 0 : along < -0.5 ? 1 : 0.5);
         double room = tiling.windowWidthMm();
         double textX = Math.max(left + 1, Math.min(left + room - wide - 1, from));
         double textY = Math.max(low + 1.5, Math.min(low + tiling.windowHeightMm() - 4, y(p) - 1));
-        pen.text(textX, textY, 3, plain, m.words());
+        pen.text(textX, textY, 3, plain, m.words(template.units()));
     }
 
     private void cross(Tiling.Cross c) {
@@ -126,8 +132,22 @@ final class TemplateSheet {
             pen.line(left + 1 + mm, y, left + 1 + mm, y + tick);
             pen.line(x, up + mm, x - tick, up + mm);
         }
-        pen.text(left + 1, y - 3.6, 3.2, bold, "100 mm: measure this before use, across and up. Print at 100 %.");
-        pen.textUp(x + 3.6, up, 3.2, bold, "100 mm: measure this before use.");
+        double below = y - BESIDE_MM;
+        double right = x + BESIDE_MM;
+        pen.line(left + 1, below, left + 1 + INCHES * INCH_MM, below);
+        pen.line(right, up, right, up + INCHES * INCH_MM);
+        for (int inch = 0; inch <= INCHES; inch++) {
+            double at = inch * INCH_MM;
+            pen.line(left + 1 + at, below, left + 1 + at, below - 1.8);
+            pen.line(right, up + at, right + 1.8, up + at);
+        }
+        pen.text(
+                left + 1,
+                y - 6.2,
+                3.2,
+                bold,
+                "100 mm and 4 in: measure either before use, across and up. Print at 100 %.");
+        pen.textUp(x + 5.7, up, 3.2, bold, "100 mm and 4 in: measure either before use.");
     }
 
     private void words() {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import fayline.app.drawing.template.SampleTemplate;
 import fayline.app.drawing.template.Template;
+import fayline.basis.units.UnitSystem;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.trim.cut.CutSide;
 import java.awt.image.BufferedImage;
@@ -62,6 +63,9 @@ class TemplatePdfTest {
                 List<double[]> strokes = strokes(page);
                 assertThat(strokes).anyMatch(s -> Math.abs(s[2] - s[0] - 100) < 0.001 && s[1] == s[3]);
                 assertThat(strokes).anyMatch(s -> Math.abs(s[3] - s[1] - 100) < 0.001 && s[0] == s[2]);
+                // 4 in = 101.6 mm by definition
+                assertThat(strokes).anyMatch(s -> Math.abs(s[2] - s[0] - 101.6) < 0.001 && s[1] == s[3]);
+                assertThat(strokes).anyMatch(s -> Math.abs(s[3] - s[1] - 101.6) < 0.001 && s[0] == s[2]);
             }
             assertThat(pdf.getDocumentCatalog().getViewerPreferences().getPrintScaling())
                     .isEqualTo(PDViewerPreferences.PRINT_SCALING.None.name());
@@ -177,7 +181,7 @@ class TemplatePdfTest {
                     .contains("Canopy pane <left> & frame")
                     .contains("Revision C, 9f2c44d1")
                     .contains("Tue 3 Mar 2026")
-                    .contains("measure this before use")
+                    .contains("measure either before use")
                     .contains("mask and goggles")
                     .contains("Cut outside the broken line first")
                     .contains("T2: 1.8 mm, first 1.5")
@@ -192,7 +196,8 @@ class TemplatePdfTest {
                 TEMPLATE.hand(),
                 TEMPLATE.edge(),
                 List.of(),
-                List.of());
+                List.of(),
+                UnitSystem.METRIC);
         byte[] once = TemplatePdf.print(odd, Paper.LETTER, TemplatePdf.Extent.CUTS);
         assertThat(TemplatePdf.print(odd, Paper.LETTER, TemplatePdf.Extent.CUTS))
                 .isEqualTo(once);

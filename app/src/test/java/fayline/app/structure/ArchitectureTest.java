@@ -40,7 +40,7 @@ class ArchitectureTest {
     private static final int LEAST_CLASSES = 300;
 
     private static final String[] ENGINE = {"fayline.basis..", "fayline.method..", "fayline.flow.."};
-    private static final List<String> BASIS = List.of("finding", "units", "geometry", "numeric");
+    private static final List<String> BASIS = List.of("units", "finding", "geometry", "numeric");
     private static final List<String> METHOD = List.of(
             "uncertainty",
             "material",

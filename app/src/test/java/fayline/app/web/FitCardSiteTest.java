@@ -95,7 +95,7 @@ class FitCardSiteTest {
         String card = browser.page("/fit/pane-left/card");
         FitAdvice advice = result("pane-left").advice().orElseThrow();
         assertThat(card)
-                .contains(advice.sentence())
+                .contains(advice.sentence().toString())
                 .contains(METRIC.mass(view().result()
                         .joint("pane-to-frame-left")
                         .orElseThrow()
@@ -113,7 +113,7 @@ class FitCardSiteTest {
                 .forEach(s -> s.piecesMm()
                         .forEach(piece ->
                                 assertThat(card).contains(String.format(java.util.Locale.ROOT, "%.2f mm", piece))));
-        advice.atMarks().forEach(m -> assertThat(card).contains(m));
+        advice.atMarks().forEach(m -> assertThat(card).contains(m.toString()));
     }
 
     @Test

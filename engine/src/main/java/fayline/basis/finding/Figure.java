@@ -6,28 +6,48 @@ import java.util.List;
  * A computed figure that can be asked "why": its value as shown, the inputs with their origin, the method and its source.
  *
  * @param name what the figure is, in the builder's words
- * @param value the value with its unit, as shown
+ * @param told the value with its unit, as shown in the reader's units
  * @param formula the formula in words or symbols, with the inputs named
  * @param inputs the inputs, each with its value, unit and origin
  * @param source where the method comes from: a key of {@code docs/sources.md} or "common practice, no source"
  * @param cautions what limits the figure
  */
 public record Figure(
-        String name, String value, String formula, List<Input> inputs, String source, List<String> cautions) {
+        String name, Phrase told, String formula, List<Input> inputs, String source, List<String> cautions) {
     /** Copies the lists. */
     public Figure {
         inputs = List.copyOf(inputs);
         cautions = List.copyOf(cautions);
     }
 
+    /** A figure whose value is the same in every unit a reader may wish. */
+    public Figure(String name, String value, String formula, List<Input> inputs, String source, List<String> cautions) {
+        this(name, Phrase.plain(value), formula, inputs, source, cautions);
+    }
+
+    /** The value in metric units. */
+    public String value() {
+        return told.toString();
+    }
+
     /**
      * One input of a figure.
      *
      * @param name what it is
-     * @param value value and unit as shown
+     * @param told value and unit as shown
      * @param origin where it comes from
      */
-    public record Input(String name, String value, Origin origin) {}
+    public record Input(String name, Phrase told, Origin origin) {
+        /** An input whose value is the same in every unit a reader may wish. */
+        public Input(String name, String value, Origin origin) {
+            this(name, Phrase.plain(value), origin);
+        }
+
+        /** The value in metric units. */
+        public String value() {
+            return told.toString();
+        }
+    }
 
     /** Where an input comes from. */
     public enum Origin {

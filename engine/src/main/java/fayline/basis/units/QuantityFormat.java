@@ -21,6 +21,16 @@ public record QuantityFormat(UnitSystem system) {
         return abs < TENTH_INCH ? number(v.thou(), 0) + " thou" : number(v.inches(), abs < 0.5 ? 2 : 1) + " in";
     }
 
+    /** A gap, shift or depth however large: tenths of a millimetre, or thou. */
+    public String gap(Length v) {
+        return Amount.mm(v.millimetres(), 1).in(system);
+    }
+
+    /** A gap or shim told more finely: hundredths of a millimetre, or tenths of a thou. */
+    public String fineGap(Length v) {
+        return Amount.mm(v.millimetres(), 2).in(system);
+    }
+
     /** Square metres, or square feet. */
     public String area(Area v) {
         return system == UnitSystem.METRIC ? number(v.squareMetres(), 2) + " m2" : number(v.squareFeet(), 1) + " ft2";

@@ -1,5 +1,6 @@
 package fayline.app.drawing.template;
 
+import fayline.basis.units.UnitSystem;
 import fayline.flow.project.design.Hand;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.Station;
@@ -21,8 +22,10 @@ import java.util.stream.Stream;
  * @param edge the part's edge as it is, closed, the first point not repeated; in mm
  * @param scribes the cuts
  * @param marks stations and ends of cuts
+ * @param units units of the depths beside the marks
  */
-public record Template(Heading heading, Hand hand, List<Spot> edge, List<Scribe> scribes, List<TemplateMark> marks) {
+public record Template(
+        Heading heading, Hand hand, List<Spot> edge, List<Scribe> scribes, List<TemplateMark> marks, UnitSystem units) {
     /** How far a chord may be from the curve it stands for: a tenth of the width of a scribed line. */
     public static final double CHORD_ERROR_MM = 0.01;
 
@@ -84,7 +87,12 @@ public record Template(Heading heading, Hand hand, List<Spot> edge, List<Scribe>
                 marks.add(new TemplateMark(s, true, CutSide.PART, 0, 0));
             }
         }
-        return new Template(heading, hand, outline.drawn(CHORD_ERROR_MM), scribes, marks);
+        return new Template(heading, hand, outline.drawn(CHORD_ERROR_MM), scribes, marks, UnitSystem.METRIC);
+    }
+
+    /** The same with its depths told in these units. */
+    public Template in(UnitSystem system) {
+        return new Template(heading, hand, edge, scribes, marks, system);
     }
 
     /** Which way the x direction points, in the builder's word. */

@@ -1,5 +1,6 @@
 package fayline.app.drawing.template;
 
+import fayline.basis.units.UnitSystem;
 import fayline.method.fitup.Spot;
 import java.text.Normalizer;
 import java.util.List;
@@ -43,7 +44,7 @@ public final class TemplateDxf {
                 dxf.polyline(FIRST, s.first(), false);
             }
         }
-        template.marks().forEach(dxf::mark);
+        template.marks().forEach(m -> dxf.mark(m, template.units()));
         Spot low = template.bounds().get(0);
         dxf.text(low.plus(0, -3 * LETTER_MM), template.heading().part());
         dxf.text(low.plus(0, -5 * LETTER_MM), template.heading().details());
@@ -121,13 +122,13 @@ public final class TemplateDxf {
         put(0, "SEQEND").put(8, layer);
     }
 
-    private void mark(TemplateMark m) {
+    private void mark(TemplateMark m, UnitSystem units) {
         Spot at = m.place().at();
         double nx = m.place().nx();
         double ny = m.place().ny();
         put(0, "LINE").put(8, MARKS).place(10, at.plus(-MARK_MM * nx, -MARK_MM * ny));
         place(11, at.plus(MARK_MM * nx, MARK_MM * ny));
-        text(at.plus((MARK_MM + 1) * nx, (MARK_MM + 1) * ny), m.words());
+        text(at.plus((MARK_MM + 1) * nx, (MARK_MM + 1) * ny), m.words(units));
     }
 
     private void text(Spot at, String words) {

@@ -1,8 +1,10 @@
 package fayline.app.drawing.template;
 
+import fayline.basis.finding.Phrase;
+import fayline.basis.units.Amount;
+import fayline.basis.units.UnitSystem;
 import fayline.method.fitup.Station;
 import fayline.method.fitup.trim.cut.CutSide;
-import java.util.Locale;
 
 /**
  * A marked place on a template.
@@ -17,10 +19,11 @@ public record TemplateMark(Station place, boolean isStation, CutSide side, doubl
     private static final double NOTHING_MM = 1e-6;
 
     /** What stands beside the mark, as {@code S3: 1.2 mm, first 0.9}. */
-    public String words() {
+    public String words(UnitSystem units) {
         if (depthMm <= NOTHING_MM) {
             return place.id() + ": no cut";
         }
-        return String.format(Locale.ROOT, "%s: %.1f mm, first %.1f", place.id(), depthMm, firstMm);
+        return Phrase.of("%s: %s, first %s", place.id(), Amount.mm(depthMm, 1), Amount.bareMm(firstMm, 1))
+                .in(units);
     }
 }

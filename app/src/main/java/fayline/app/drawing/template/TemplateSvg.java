@@ -1,6 +1,7 @@
 package fayline.app.drawing.template;
 
 import fayline.app.drawing.SvgRenderer;
+import fayline.basis.units.UnitSystem;
 import fayline.method.fitup.Spot;
 import java.util.List;
 import java.util.Locale;
@@ -54,7 +55,7 @@ public final class TemplateSvg {
         t.marks().forEach(this::mark);
         end();
         out.append("<g id=\"text\" fill=\"#000\" font-family=\"sans-serif\" font-size=\"3\">\n");
-        t.marks().forEach(this::label);
+        t.marks().forEach(m -> label(m, t.units()));
         foot(t, height - FOOT_MM);
         end();
         return out.append("</svg>\n").toString();
@@ -92,13 +93,13 @@ public final class TemplateSvg {
         path(List.of(m.place().at().plus(-dx, -dy), m.place().at().plus(dx, dy)), false);
     }
 
-    private void label(TemplateMark m) {
+    private void label(TemplateMark m, UnitSystem units) {
         double nx = m.place().nx();
         Spot p = m.place()
                 .at()
                 .plus((MARK_MM + 1.5) * nx, (MARK_MM + 1.5) * m.place().ny());
         String anchor = nx > 0.4 ? "start" : nx < -0.4 ? "end" : "middle";
-        text(p.xMm() - low.xMm() + MARGIN_MM, high.yMm() - p.yMm() + MARGIN_MM + 1, anchor, m.words());
+        text(p.xMm() - low.xMm() + MARGIN_MM, high.yMm() - p.yMm() + MARGIN_MM + 1, anchor, m.words(units));
     }
 
     private void text(double x, double y, String anchor, String words) {

@@ -2,12 +2,13 @@ package fayline.app.pdf.fitcard;
 
 import fayline.app.pdf.CardSheet.Pair;
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
+import fayline.basis.units.Amount;
 import fayline.basis.units.Length;
 import fayline.basis.units.QuantityFormat;
 import fayline.basis.units.Temperature;
 import fayline.basis.units.TimeSpan;
-import fayline.basis.units.UnitSystem;
 import fayline.flow.card.Caution;
 import fayline.flow.card.fit.FitBond;
 import fayline.flow.card.fit.FitCard;
@@ -49,13 +50,17 @@ public record FitCardWords(QuantityFormat format, ZoneId zone) {
                 c.definition().replaceAll("(definition .{" + HASH_SHOWN + "}).*", "$1"),
                 c.go(),
                 verdict(c),
-                c.stops().stream().map(Finding::sentence).toList(),
+                c.stops().stream().map(this::say).toList(),
                 c.reasons().stream()
                         .filter(r -> r.severity() != Severity.STOP)
-                        .map(Finding::sentence)
+                        .map(this::say)
                         .toList(),
-                c.set().map(FitCard.Setting::sentence).orElse(""),
-                c.set().map(FitCard.Setting::atMarks).orElse(List.of()),
+                c.set().map(s -> s.sentence().in(format.system())).orElse(""),
+                c.set()
+                        .map(s -> s.atMarks().stream()
+                                .map(m -> m.in(format.system()))
+                                .toList())
+                        .orElse(List.of()),
                 c.holds().stream().map(this::hold).toList(),
                 c.widths().stream().map(new WidthWords(format)::sheet).toList(),
                 c.located().map(l -> located(l, c.assumed())).orElse(List.of()),
@@ -98,10 +103,10 @@ public record FitCardWords(QuantityFormat format, ZoneId zone) {
                 Locale.ROOT,
                 "%sat %s, %s",
                 h.near().isEmpty() ? "" : "near " + h.near() + ", ",
-                length(h.at().xMm()),
-                length(h.at().yMm()));
+                place(h.at().xMm()),
+                place(h.at().yMm()));
         String force = h.forceN().isPresent()
-                ? String.format(Locale.ROOT, "%.0f N", h.forceN().getAsDouble())
+                ? Amount.newtons(h.forceN().getAsDouble(), 0).in(format.system())
                 : "hand tight";
         return new FitSheet.Hold(h.point(), place, shim(h), force);
     }
@@ -126,7 +131,7 @@ public record FitCardWords(QuantityFormat format, ZoneId zone) {
                 + (tape > LEAST_FILLED_MM ? " + tape " + fine(tape) : "") + " = " + fine(s.heightMm());
     }
 
-    private static List<Pair> located(FitCard.Located l, List<String> assumed) {
+    private List<Pair> located(FitCard.Located l, List<Phrase> assumed) {
         List<Pair> all = new ArrayList<>();
         all.add(new Pair("Located by", l.scheme() + (l.stops().isEmpty() ? "" : ": " + String.join(", ", l.stops()))));
         if (l.chance().isPresent()) {
@@ -144,7 +149,7 @@ public record FitCardWords(QuantityFormat format, ZoneId zone) {
                             + (l.missing().isEmpty() ? "" : ": not known " + String.join("; ", l.missing()))));
         }
         if (!assumed.isEmpty()) {
-            all.add(new Pair("Assumed", String.join("; ", assumed)));
+            all.add(new Pair("Assumed", Phrase.joined("; ", assumed).in(format.system())));
         }
         return all;
     }
@@ -230,12 +235,20 @@ public record FitCardWords(QuantityFormat format, ZoneId zone) {
     }
 
     private String length(double mm) {
-        return format.length(Length.ofMillimetres(mm));
+        return format.gap(Length.ofMillimetres(mm));
     }
 
-    /** To 0.01 mm or 1 thou, as shims are told. */
+    private String place(double mm) {
+        return Amount.placeMm(mm, 0).in(format.system());
+    }
+
+    private String say(Finding f) {
+        return f.sentence(format.system());
+    }
+
+    /** To 0.01 mm or 0.1 thou, as shims are told. */
     private String fine(double mm) {
-        return format.system() == UnitSystem.METRIC ? String.format(Locale.ROOT, "%.2f mm", mm) : length(mm);
+        return format.fineGap(Length.ofMillimetres(mm));
     }
 
     private String span(TimeSpan t) {

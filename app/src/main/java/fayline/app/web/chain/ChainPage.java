@@ -7,7 +7,6 @@ import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.Visit;
-import fayline.basis.finding.Finding;
 import fayline.basis.units.Length;
 import fayline.flow.project.chain.ChainLink;
 import fayline.flow.project.chain.FitChain;
@@ -66,8 +65,8 @@ public final class ChainPage implements Page {
                                 + fine(sight, o.worstStation().deviationMm()))
                         .orElse(""),
                 r.moves().stream()
-                        .map(m ->
-                                m.name() + ": " + m.words() + (m.bench().isEmpty() ? "" : " (" + m.bench() + ")") + ".")
+                        .map(m -> m.name() + ": " + sight.say(m.words())
+                                + (m.bench().isEmpty() ? "" : " (" + sight.say(m.bench()) + ")") + ".")
                         .toList(),
                 r.correction().map(c -> ways(sight, c.ways())).orElse(List.of()),
                 chain.neighbours().stream().map(n -> sight.madeName(n.name())).toList(),
@@ -82,8 +81,8 @@ public final class ChainPage implements Page {
                                 .toList())
                         .orElse(List.of()),
                 r.missing(),
-                r.assumed(),
-                r.findings().stream().map(Finding::sentence).distinct().toList(),
+                r.assumed().stream().map(sight::say).toList(),
+                sight.say(r.findings()),
                 assume);
     }
 
@@ -118,15 +117,11 @@ public final class ChainPage implements Page {
     }
 
     private static String gap(Sight sight, double mm, String station) {
-        return sight.format().length(Length.ofMillimetres(mm)) + (station.isEmpty() ? "" : " at " + station);
+        return sight.format().gap(Length.ofMillimetres(mm)) + (station.isEmpty() ? "" : " at " + station);
     }
 
     private static String fine(Sight sight, double mm) {
-        return switch (sight.format().system()) {
-            case METRIC -> String.format(Locale.ROOT, "%.2f mm", mm);
-            case INCH ->
-                String.format(Locale.ROOT, "%.1f thou", Length.ofMillimetres(mm).thou());
-        };
+        return sight.format().fineGap(Length.ofMillimetres(mm));
     }
 
     private static String percent(double share) {

@@ -3,7 +3,9 @@ package fayline.app.web.fit;
 import fayline.app.web.frame.Sight;
 import fayline.basis.finding.Finding;
 import fayline.basis.finding.Severity;
+import fayline.basis.units.Amount;
 import fayline.basis.units.Length;
+import fayline.basis.units.Measure;
 import fayline.basis.units.UnitSystem;
 import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
@@ -68,7 +70,7 @@ final class FitAnswers {
         List<String> findings = told.stream()
                 .filter(f ->
                         !(worded && f.severity() == Severity.STOP && f.about().equals("move")))
-                .map(Finding::sentence)
+                .map(f -> f.sentence(sight.format().system()))
                 .distinct()
                 .toList();
         return new FitAnswer(
@@ -90,7 +92,7 @@ final class FitAnswers {
                         .map(s -> FitSchemes.rows(r.fit(), s, sight, a.rows().size()))
                         .orElse(List.of()),
                 r.missing(),
-                r.assumed(),
+                r.assumed().stream().map(sight::say).toList(),
                 a.schemes().map(s -> FitSchemes.helps(sight, s)).orElse(List.of()),
                 findings);
     }
@@ -175,9 +177,8 @@ final class FitAnswers {
     }
 
     private static String slope(Sight sight, double rad) {
-        return sight.format().system() == UnitSystem.METRIC
-                ? String.format(Locale.ROOT, "%.1f mm per metre", 1000 * Math.abs(rad))
-                : String.format(Locale.ROOT, "%.0f thou per foot", 12_000 * Math.abs(rad));
+        return new Amount(Measure.SLOPE, 1000 * Math.abs(rad), 1, Amount.Manner.PLAIN)
+                .in(sight.format().system());
     }
 
     private static List<FitAnswer.Shim> shims(Sight sight, FitAdvice a, ShimResult s) {
@@ -217,15 +218,15 @@ final class FitAnswers {
                                 .map(r -> " Each point rounded by itself would leave "
                                         + FitWords.length(sight, r.worstDeviation()) + ".")
                                 .orElse("")));
-        s.findings().forEach(f -> all.add(f.sentence()));
+        all.addAll(sight.say(s.findings()));
         return all;
     }
 
     private static List<String> trim(Sight sight, FitAdvice a) {
         List<String> all = new ArrayList<>();
         if (a.cut().isPresent()) {
-            all.add("Take off: " + a.cut().get().words() + ".");
-            a.cut().get().findings().forEach(f -> all.add(f.sentence()));
+            all.add("Take off: " + sight.say(a.cut().get().words()) + ".");
+            all.addAll(sight.say(a.cut().get().findings()));
         } else if (a.trim().flatMap(TrimResult::cut).isPresent()) {
             List<Double> depths = a.trim().flatMap(TrimResult::cut).get().depthsMm();
             List<String> each = new ArrayList<>();
@@ -242,7 +243,7 @@ final class FitAnswers {
         a.trim()
                 .ifPresent(t -> t.findings().stream()
                         .filter(f -> f.severity() != Severity.NOTE)
-                        .forEach(f -> all.add(f.sentence())));
+                        .forEach(f -> all.add(f.sentence(sight.format().system()))));
         return all.stream().distinct().toList();
     }
 }

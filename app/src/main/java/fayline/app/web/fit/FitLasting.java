@@ -3,7 +3,6 @@ package fayline.app.web.fit;
 import fayline.app.usecase.fit.FitSight;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Visit;
-import fayline.basis.finding.Finding;
 import fayline.basis.units.Temperature;
 import fayline.flow.result.fit.FitAfter;
 import fayline.flow.result.fit.FitResult;
@@ -61,7 +60,7 @@ final class FitLasting {
                                 ? temperature(sight, s.touchDegC().getAsDouble())
                                 : ""))
                 .toList();
-        return new FitView.Heat(rows, stations, sentences(h.findings()));
+        return new FitView.Heat(rows, stations, sight.say(h.findings()));
     }
 
     private static String row(Sight sight, TemperatureHeat t) {
@@ -82,7 +81,7 @@ final class FitLasting {
             rows.add("The highest strain is the allowed one with a bond of "
                     + FitWords.length(sight, b.thicknessForAllowedMm().getAsDouble()) + ".");
         }
-        return new FitView.Heat(rows, List.of(), sentences(b.findings()));
+        return new FitView.Heat(rows, List.of(), sight.say(b.findings()));
     }
 
     static Optional<FitView.After> after(Sight sight, FitResult r) {
@@ -91,7 +90,7 @@ final class FitLasting {
                         name(r, a.from()),
                         a.stations().stream().map(p -> row(sight, a, p)).toList(),
                         a.words(),
-                        a.lessonWords()));
+                        sight.say(a.lessonWords())));
     }
 
     private static FitView.AfterRow row(Sight sight, FitAfter a, FitAfter.Pair p) {
@@ -129,7 +128,7 @@ final class FitLasting {
         o.after().ifPresent(a -> {
             all.add("After the bond: " + a.words());
             if (!a.lessonWords().isEmpty()) {
-                all.add(a.lessonWords()
+                all.add(sight.say(a.lessonWords())
                         + " It holds for this hand only where the cause lies in a tool that was mirrored too; a habit, a gauge"
                         + " or heat is not mirrored.");
             }
@@ -144,10 +143,6 @@ final class FitLasting {
                 .map(s -> s.name())
                 .findFirst()
                 .orElse(state);
-    }
-
-    private static List<String> sentences(List<Finding> findings) {
-        return findings.stream().map(Finding::sentence).distinct().toList();
     }
 
     private static String temperature(Sight sight, double degC) {

@@ -10,7 +10,6 @@ import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.Visit;
-import fayline.basis.finding.Finding;
 import fayline.basis.units.Entered;
 import fayline.basis.units.Length;
 import fayline.flow.project.design.Hand;
@@ -72,7 +71,7 @@ public final class FitPage implements Page {
                         .map(s -> FitSchemes.rows(r.fit(), s, sight, r.places().size()))
                         .orElse(List.of()),
                 r.missing(),
-                r.assumed(),
+                r.assumed().stream().map(sight::say).toList(),
                 FitStates.strip(r),
                 answer.map(FitPage::sure).orElse(""),
                 "Gap " + wanted(r.fit().wanted().gap(), r.fit().wanted().gapTolerance()),
@@ -82,7 +81,7 @@ public final class FitPage implements Page {
                 FitLasting.after(sight, r),
                 FitLasting.opposite(
                         sight, f, frame.taught().stream().map(words::lesson).toList()),
-                r.findings().stream().map(Finding::sentence).distinct().toList(),
+                sight.say(r.findings()),
                 frame.widths().widths().stream().map(words::sheet).toList(),
                 FitWhys.of(sight, r),
                 assume);

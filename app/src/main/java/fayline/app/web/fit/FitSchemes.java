@@ -1,7 +1,8 @@
 package fayline.app.web.fit;
 
 import fayline.app.web.frame.Sight;
-import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
+import fayline.basis.units.Amount;
 import fayline.flow.project.fit.Fit;
 import fayline.method.fitup.odds.GapOdds;
 import fayline.method.fitup.scheme.Improvement;
@@ -77,8 +78,8 @@ public final class FitSchemes {
         // what is assumed stands beside the chances already
         all.schemes()
                 .forEach(o -> o.findings().stream()
-                        .map(Finding::sentence)
-                        .filter(s -> o.assumed().stream().noneMatch(x -> s.contains(x.words())))
+                        .map(f -> f.sentence(sight.format().system()))
+                        .filter(s -> o.assumed().stream().noneMatch(x -> s.contains(sight.say(x.words()))))
                         .forEach(s -> words.add(o.name() + ": " + s)));
         return words;
     }
@@ -88,11 +89,10 @@ public final class FitSchemes {
             case HALVE -> "halve the error of " + i.about();
             case SET_ELSEWHERE ->
                 "set " + i.about()
-                        + String.format(
-                                Locale.ROOT,
-                                " %.0f mm along its edge, %s seen from outside",
-                                Math.abs(i.alongMm()),
-                                i.alongMm() > 0 ? "counter-clockwise" : "clockwise");
+                        + sight.say(Phrase.of(
+                                " %s along its edge, %s seen from outside",
+                                Amount.placeMm(Math.abs(i.alongMm()), 0),
+                                i.alongMm() > 0 ? "counter-clockwise" : "clockwise"));
         };
         String before = chance(i.chanceBefore());
         String after = chance(i.chanceAfter());

@@ -81,9 +81,9 @@ final class FitStates {
     }
 
     private static FitView.Row row(Sight sight, Fit fit, String state, StationValue v) {
-        List<String> again =
-                new ArrayList<>(v.suspects().stream().map(s -> s.sentence()).toList());
-        v.gap().ifPresent(g -> g.findings().forEach(f -> again.add(f.sentence())));
+        List<String> again = new ArrayList<>(
+                v.suspects().stream().map(s -> sight.say(s.sentence())).toList());
+        v.gap().ifPresent(g -> again.addAll(sight.say(g.findings())));
         return new FitView.Row(
                 v.station().id(),
                 v.station().where(),

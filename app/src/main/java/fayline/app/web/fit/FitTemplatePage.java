@@ -87,7 +87,8 @@ public final class FitTemplatePage implements Page {
                 "revision " + sight.definition().facts().revision(),
                 sight.time().full());
         return r.outline()
-                .map(o -> Template.of(heading, r.side() == Side.RIGHT ? Hand.RIGHT : Hand.LEFT, o, cuts, stations));
+                .map(o -> Template.of(heading, r.side() == Side.RIGHT ? Hand.RIGHT : Hand.LEFT, o, cuts, stations)
+                        .in(sight.format().system()));
     }
 
     private static void send(Visit visit, Template template, String id) {

@@ -1,6 +1,8 @@
 package fayline.app.web.frame;
 
 import fayline.app.usecase.view.ShopView;
+import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.units.Area;
 import fayline.basis.units.Length;
 import fayline.basis.units.Mass;
@@ -171,6 +173,19 @@ public final class Sight {
                 .or(() -> view.definition().systems().find(id).map(s -> s.name()))
                 .or(() -> made(id).map(Made::name))
                 .orElse(id);
+    }
+
+    /** A sentence in the screen's units. */
+    public String say(Phrase phrase) {
+        return phrase.in(format.system());
+    }
+
+    /** What findings say, in the screen's units, each once. */
+    public List<String> say(List<Finding> findings) {
+        return findings.stream()
+                .map(f -> f.sentence(format.system()))
+                .distinct()
+                .toList();
     }
 
     /** A quantity in the screen's units. */

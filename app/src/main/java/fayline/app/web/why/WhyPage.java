@@ -39,6 +39,7 @@ public final class WhyPage implements Page {
         return switch (visit.query("of")) {
             case "part" ->
                 page(
+                        sight,
                         sight.madeName(id),
                         "/part/" + Visit.encoded(id),
                         sight.result()
@@ -48,6 +49,7 @@ public final class WhyPage implements Page {
                         asked);
             case "joint" ->
                 page(
+                        sight,
                         sight.madeName(id),
                         "/joint/" + Visit.encoded(id),
                         sight.result()
@@ -57,7 +59,8 @@ public final class WhyPage implements Page {
                         asked);
             case "step" -> step(sight, visit.query("step"), asked);
             case "card" -> card(sight, visit.query("step"), asked);
-            case "air" -> page("The shop's air", "/", sight.result().airNow().figures(), -1);
+            case "air" ->
+                page(sight, "The shop's air", "/", sight.result().airNow().figures(), -1);
             case "clock" -> clock(sight, visit.query("step"), visit.query("state"));
             default -> throw Refusal.absent("such figure");
         };
@@ -65,7 +68,7 @@ public final class WhyPage implements Page {
 
     private static WhyView step(Sight sight, String step, int asked) {
         StepResult s = sight.step(step).orElseThrow(() -> Refusal.absent("such step"));
-        return page(sight.stepName(step), Sight.cardLink(step), figures(s), asked);
+        return page(sight, sight.stepName(step), Sight.cardLink(step), figures(s), asked);
     }
 
     private static WhyView card(Sight sight, String step, int asked) {
@@ -73,6 +76,7 @@ public final class WhyPage implements Page {
             throw Refusal.absent("such card");
         }
         return page(
+                sight,
                 sight.stepName(step),
                 Sight.cardLink(step),
                 CardMaker.make(sight.definition(), sight.result(), sight.plan(), step)
@@ -89,7 +93,7 @@ public final class WhyPage implements Page {
         if (figures.isEmpty()) {
             throw Refusal.absent("clock running on that step");
         }
-        return page(sight.stepName(step), "/", figures, -1);
+        return page(sight, sight.stepName(step), "/", figures, -1);
     }
 
     /** All figures of a step in the order in which pages number them: hands, mixes, batches, bag. */
@@ -103,17 +107,20 @@ public final class WhyPage implements Page {
         return all;
     }
 
-    private static WhyView page(String about, String back, List<Figure> figures, int asked) {
+    private static WhyView page(Sight sight, String about, String back, List<Figure> figures, int asked) {
         List<WhyView.Shown> shown = new ArrayList<>();
         for (int i = 0; i < figures.size(); i++) {
             Figure f = figures.get(i);
             shown.add(new WhyView.Shown(
                     f.name(),
-                    f.value(),
+                    sight.say(f.told()),
                     f.formula(),
                     f.inputs().stream()
                             .map(x -> new WhyView.Input(
-                                    x.name(), x.value(), origin(x.origin()), x.origin() == Figure.Origin.ASSUMED))
+                                    x.name(),
+                                    sight.say(x.told()),
+                                    origin(x.origin()),
+                                    x.origin() == Figure.Origin.ASSUMED))
                             .toList(),
                     f.source(),
                     f.cautions(),

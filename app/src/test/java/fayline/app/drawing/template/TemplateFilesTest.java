@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import fayline.basis.geometry.Outline;
+import fayline.basis.units.UnitSystem;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.outline.PartOutline;
 import fayline.method.fitup.trim.cut.CutSide;
@@ -77,7 +78,7 @@ class TemplateFilesTest {
 
     @Test
     void should_mark_every_station_once_when_some_are_cut() {
-        assertThat(TEMPLATE.marks().stream().map(TemplateMark::words))
+        assertThat(TEMPLATE.marks().stream().map(m -> m.words(UnitSystem.METRIC)))
                 .containsExactly(
                         "T1: no cut",
                         "T2: 1.8 mm, first 1.5",
@@ -97,7 +98,8 @@ class TemplateFilesTest {
                 TEMPLATE.hand(),
                 TEMPLATE.edge(),
                 List.of(),
-                List.of());
+                List.of(),
+                UnitSystem.METRIC);
         String dxf = TemplateDxf.write(odd);
         assertThat(dxf).contains("Pane   0 EOF ?");
         assertThat(read("a.dxf", dxf, TemplateDxf.EDGE).area().squareMillimetres())

@@ -1,6 +1,7 @@
 package fayline.flow.card.fit;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
 import fayline.flow.card.Caution;
 import fayline.flow.project.design.Hand;
@@ -47,7 +48,7 @@ public record FitCard(
         Optional<Setting> set,
         List<Hold> holds,
         Optional<Located> located,
-        List<String> assumed,
+        List<Phrase> assumed,
         Optional<FitBond> bond,
         List<Reading> lastChance,
         List<WidthAnswer> widths,
@@ -78,10 +79,10 @@ public record FitCard(
      *
      * @param move the move
      * @param pivot its pivot
-     * @param sentence the move in words, in mm
-     * @param atMarks where marked places go, in words, in mm
+     * @param sentence the move in words
+     * @param atMarks where marked places go, in words
      */
-    public record Setting(Move move, Spot pivot, String sentence, List<String> atMarks) {
+    public record Setting(Move move, Spot pivot, Phrase sentence, List<Phrase> atMarks) {
         /** Copies the list. */
         public Setting {
             atMarks = List.copyOf(atMarks);

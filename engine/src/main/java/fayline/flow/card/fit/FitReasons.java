@@ -1,7 +1,9 @@
 package fayline.flow.card.fit;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
+import fayline.basis.units.Amount;
 import fayline.flow.project.fit.FitState;
 import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
@@ -48,7 +50,11 @@ final class FitReasons {
     }
 
     private void add(Severity severity, String about, String sentence, String source) {
-        all.add(new Finding(severity, about, sentence, source));
+        add(severity, about, Phrase.plain(sentence), source);
+    }
+
+    private void add(Severity severity, String about, Phrase phrase, String source) {
+        all.add(new Finding(severity, about, phrase, source));
     }
 
     private void read() {
@@ -78,7 +84,11 @@ final class FitReasons {
         }
         for (StationValue s : now.get().stations()) {
             s.suspects()
-                    .forEach(x -> add(Severity.STOP, s.station().id(), "Read again: " + x.sentence(), "own readings"));
+                    .forEach(x -> add(
+                            Severity.STOP,
+                            s.station().id(),
+                            Phrase.of("Read again: %s", x.sentence()),
+                            "own readings"));
         }
         if (now.get().temperatureDegC().isEmpty()) {
             add(
@@ -119,13 +129,12 @@ final class FitReasons {
         a.shims().ifPresent(this::shims);
     }
 
-    private static String outside(BestMoveResult.Outside o) {
-        return String.format(
-                Locale.ROOT,
-                "Station %s ends at %.1f mm even after the best move, %.1f mm %s: trim or build up first.",
+    private static Phrase outside(BestMoveResult.Outside o) {
+        return Phrase.of(
+                "Station %s ends at %s even after the best move, %s %s: trim or build up first.",
                 o.station(),
-                o.gapMm(),
-                Math.abs(o.beyondMm()),
+                Amount.mm(o.gapMm(), 1),
+                Amount.mm(Math.abs(o.beyondMm()), 1),
                 o.beyondMm() < 0 ? "too tight" : "too wide");
     }
 

@@ -1,7 +1,9 @@
 package fayline.flow.result.fit;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
+import fayline.basis.units.Amount;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitHolding;
 import fayline.flow.project.fit.FitStation;
@@ -41,7 +43,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -91,7 +92,7 @@ final class Advice {
                 pivot,
                 Changes.MIDDLE,
                 best,
-                move.map(words::sentence).orElse(""),
+                move.map(words::sentence).orElse(Phrase.NONE),
                 move.map(m -> words.at(
                                 m,
                                 fit.marks().stream().map(Fit.Mark::at).toList(),
@@ -249,14 +250,10 @@ final class Advice {
                 warnings.add(new Finding(
                         Severity.CAUTION,
                         l.state().id(),
-                        String.format(
-                                Locale.ROOT,
-                                "Do not make the gap perfect now: \"%s\" is still to come and changes it by %+.1f mm at"
+                        Phrase.of(
+                                "Do not make the gap perfect now: \"%s\" is still to come and changes it by %s at"
                                         + " station %s (%s). The targets here allow for it.",
-                                l.state().name(),
-                                most,
-                                where,
-                                l.origin()),
+                                l.state().name(), Amount.signedMm(most, 1), where, l.origin()),
                         l.learned() ? "own readings" : "definition"));
             }
         }

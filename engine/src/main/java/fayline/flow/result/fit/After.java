@@ -1,5 +1,6 @@
 package fayline.flow.result.fit;
 
+import fayline.basis.finding.Phrase;
 import fayline.basis.numeric.DenseMatrix;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.result.fit.FitAfter.Pair;
@@ -89,7 +90,7 @@ final class After {
                     fit.holding().chosen().isEmpty()
                             ? "Which scheme held the part is not said, so nothing can be told of chance."
                             : "Uncertainties are missing, so nothing can be told of chance.",
-                    ""));
+                    Phrase.NONE));
         }
         return Optional.of(compared(before, bonded, pairs, gaps, part(odds.get().covarianceMm2(), kept)));
     }
@@ -111,8 +112,8 @@ final class After {
                 Optional.of(result),
                 lesson,
                 result.reading().words(),
-                lesson.map(l -> "Expect it again: " + words.sentence(l.move()) + ". One build is one sample.")
-                        .orElse(""));
+                lesson.map(l -> Phrase.of("Expect it again: %s. One build is one sample.", words.sentence(l.move())))
+                        .orElse(Phrase.NONE));
     }
 
     /** How far off the chosen scheme was thought to put the part; empty where that has no breadth in some direction. */

@@ -1,5 +1,6 @@
 package fayline.flow.result.fit;
 
+import fayline.basis.finding.Phrase;
 import fayline.flow.result.fit.StateChange.Change;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Move;
@@ -63,7 +64,7 @@ final class Changes {
                 gaps,
                 rest,
                 flush(flush, pivot),
-                move.map(m -> new MoveWords(side, pivot, MIDDLE).sentence(m)).orElse(""));
+                move.map(m -> new MoveWords(side, pivot, MIDDLE).sentence(m)).orElse(Phrase.NONE));
     }
 
     private static Optional<Move> move(List<FitRow> rows, Spot pivot) {

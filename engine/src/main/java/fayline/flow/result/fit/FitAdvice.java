@@ -1,6 +1,7 @@
 package fayline.flow.result.fit;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.move.BestMoveResult;
@@ -36,8 +37,8 @@ public record FitAdvice(
         Spot pivot,
         String pivotName,
         BestMoveResult best,
-        String sentence,
-        List<String> atMarks,
+        Phrase sentence,
+        List<Phrase> atMarks,
         Optional<FlushPlaneResult> flush,
         List<String> pointNames,
         Optional<ShimResult> shims,

@@ -1,5 +1,6 @@
 package fayline.flow.result.fit;
 
+import fayline.basis.finding.Phrase;
 import fayline.method.fitup.after.AsBuiltResult;
 import fayline.method.fitup.after.Lesson;
 import java.util.List;
@@ -23,7 +24,7 @@ public record FitAfter(
         Optional<AsBuiltResult> result,
         Optional<Lesson> lesson,
         String words,
-        String lessonWords) {
+        Phrase lessonWords) {
     /** Copies the list. */
     public FitAfter {
         stations = List.copyOf(stations);

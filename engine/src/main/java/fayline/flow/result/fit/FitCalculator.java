@@ -1,6 +1,7 @@
 package fayline.flow.result.fit;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitHeat;
@@ -212,7 +213,7 @@ public final class FitCalculator {
         return m.about().isEmpty() ? m.what() : m.what() + " (" + m.about() + ")";
     }
 
-    private static List<String> assumed(Certainty certainty, Optional<SchemeComparison> schemes) {
+    private static List<Phrase> assumed(Certainty certainty, Optional<SchemeComparison> schemes) {
         Set<Assumption> all = new TreeSet<>(certainty.taken());
         schemes.ifPresent(s -> s.schemes().forEach(o -> all.addAll(o.assumed())));
         return all.stream().map(Assumption::words).toList();

@@ -1,6 +1,7 @@
 package fayline.flow.result.fit;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitState;
 import fayline.method.fitup.Station;
@@ -46,7 +47,7 @@ public record FitResult(
         Optional<BondedHeatResult> bonded,
         Optional<FitAfter> after,
         List<String> missing,
-        List<String> assumed,
+        List<Phrase> assumed,
         List<Finding> findings) {
     /** The state in which a part is read when its adhesive has set. */
     public static final String BONDED = "bonded";

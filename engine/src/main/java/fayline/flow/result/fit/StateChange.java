@@ -1,5 +1,6 @@
 package fayline.flow.result.fit;
 
+import fayline.basis.finding.Phrase;
 import fayline.method.fitup.Move;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.space.FlushMove;
@@ -26,7 +27,7 @@ public record StateChange(
         List<Change> gaps,
         double restMm,
         Optional<FlushMove> flush,
-        String words) {
+        Phrase words) {
     /** Copies the list. */
     public StateChange {
         gaps = List.copyOf(gaps);

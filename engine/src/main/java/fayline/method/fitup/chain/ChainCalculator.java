@@ -1,6 +1,7 @@
 package fayline.method.fitup.chain;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
 import fayline.basis.numeric.DenseMatrix;
 import fayline.basis.numeric.SemidefiniteFactor;
@@ -65,7 +66,8 @@ public final class ChainCalculator {
                 Distribution.normal(0, common),
                 gaps.stream().map(g -> -1.0).toList()));
         List<Assumption> once = assumed.stream().distinct().toList();
-        once.forEach(a -> note(Severity.CAUTION, "assumed", "Assumed: " + a.words()));
+        once.forEach(a -> findings.add(
+                new Finding(Severity.CAUTION, "assumed", Phrase.of("Assumed: %s", a.words()), "rigid-body geometry")));
         if (!missing.isEmpty() || !held) {
             if (!missing.isEmpty()) {
                 note(

@@ -1,13 +1,14 @@
 package fayline.method.fitup.chain;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
 import fayline.basis.numeric.ChiSquare;
+import fayline.basis.units.Amount;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.after.MoveCovariance;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Lays the bench onto the final frame by marks: the rigid motion, without stretch, of least weighted squares. In the plane it
@@ -78,11 +79,9 @@ public final class DatumFitCalculator {
                 ? List.of(new Finding(
                         Severity.CAUTION,
                         marks.get(worst).id(),
-                        String.format(
-                                Locale.ROOT,
-                                "Mark %s lies %.2f mm from where the others put it: measure the marks again.",
-                                marks.get(worst).id(),
-                                off.get(worst)),
+                        Phrase.of(
+                                "Mark %s lies %s from where the others put it: measure the marks again.",
+                                marks.get(worst).id(), Amount.mm(off.get(worst), 2)),
                         "[schonemann1966]"))
                 : List.of();
         return new DatumFit(placement, middle, how, off, chiSquare, p, findings);

@@ -2,7 +2,9 @@ package fayline.method.fitup.heat;
 
 import fayline.basis.finding.Figure;
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
+import fayline.basis.units.Amount;
 import fayline.method.fitup.Station;
 import java.util.ArrayList;
 import java.util.List;
@@ -66,12 +68,11 @@ public final class BondedHeatCalculator {
             findings.add(new Finding(
                     Severity.CAUTION,
                     "bond",
-                    String.format(
-                            Locale.ROOT,
-                            "The adhesive is allowed %.0f %% shear: make the bond %.1f mm thick instead of %.1f mm.",
+                    Phrase.of(
+                            "The adhesive is allowed %.0f %% shear: make the bond %s thick instead of %s.",
                             bond.allowedStrain().orElse(0) * PERCENT,
-                            Math.ceil(thickness.getAsDouble() * 10) / 10,
-                            bond.bondThicknessMm()),
+                            Amount.mm(Math.ceil(thickness.getAsDouble() * 10) / 10, 1),
+                            Amount.mm(bond.bondThicknessMm(), 1)),
                     SOURCE));
         }
         return findings;
@@ -87,7 +88,7 @@ public final class BondedHeatCalculator {
                         HeatCalculator.expansion("expansion of the surround", bond.surround()),
                         new Figure.Input(
                                 "bond thickness",
-                                String.format(Locale.ROOT, "%.2f mm", bond.bondThicknessMm()),
+                                Phrase.of("%s", Amount.mm(bond.bondThicknessMm(), 2)),
                                 Figure.Origin.ENTERED)),
                 SOURCE,
                 List.of("Both bodies taken as stiff: an upper bound."));

@@ -2,7 +2,9 @@ package fayline.method.fitup.heat;
 
 import fayline.basis.finding.Figure;
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
+import fayline.basis.units.Amount;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.Station;
 import java.util.ArrayList;
@@ -103,22 +105,19 @@ public final class HeatCalculator {
         findings.add(new Finding(
                 touches ? Severity.STOP : Severity.CAUTION,
                 "station " + id,
-                String.format(
-                        Locale.ROOT,
-                        "At %.0f degC the gap at %s is %.2f mm, the least allowed is %.2f%s:"
-                                + " set at least %.2f mm there at %.0f degC.",
-                        t.degC(),
+                Phrase.of(
+                        "At %s the gap at %s is %s, the least allowed is %s%s: set at least %s there at %s.",
+                        Amount.degC(t.degC()),
                         id,
-                        t.minimumMm(),
-                        heat.minimumGapMm(),
+                        Amount.mm(t.minimumMm(), 2),
+                        Amount.bareMm(heat.minimumGapMm(), 2),
                         touches
-                                ? String.format(
-                                        Locale.ROOT,
-                                        "; part and surround touch from %.0f degC on",
-                                        worst.touchDegC().orElse(t.degC()))
+                                ? Phrase.of(
+                                        "; part and surround touch from %s on",
+                                        Amount.degC(worst.touchDegC().orElse(t.degC())))
                                 : "",
-                        worst.smallestShopGapMm(),
-                        heat.readAtDegC()),
+                        Amount.mm(worst.smallestShopGapMm(), 2),
+                        Amount.degC(heat.readAtDegC())),
                 SOURCE));
     }
 
@@ -131,13 +130,11 @@ public final class HeatCalculator {
             findings.add(new Finding(
                     Severity.NOTE,
                     "temperature",
-                    String.format(
-                            Locale.ROOT,
-                            "Read at %.0f degC, wanted at %.0f degC: the gaps differ by up to %.2f mm (at %s)."
-                                    + " Use the corrected readings.",
-                            heat.readAtDegC(),
-                            heat.referenceDegC(),
-                            Math.abs(most.perKelvinMm() * away),
+                    Phrase.of(
+                            "Read at %s, wanted at %s: the gaps differ by up to %s (at %s). Use the corrected readings.",
+                            Amount.degC(heat.readAtDegC()),
+                            Amount.degC(heat.referenceDegC()),
+                            Amount.mm(Math.abs(most.perKelvinMm() * away), 2),
                             most.row().station().id()),
                     SOURCE));
         }
@@ -159,12 +156,10 @@ public final class HeatCalculator {
         findings.add(new Finding(
                 gap < heat.minimumGapMm() ? Severity.CAUTION : Severity.NOTE,
                 "sheet",
-                String.format(
-                        Locale.ROOT,
-                        "A dark sheet grows about 1.4 times as far in the sun: at %.0f degC count with a gap of %.2f mm"
-                                + " at %s.",
-                        hottest,
-                        gap,
+                Phrase.of(
+                        "A dark sheet grows about 1.4 times as far in the sun: at %s count with a gap of %s at %s.",
+                        Amount.degC(hottest),
+                        Amount.mm(gap, 2),
                         worst.row().station().id()),
                 "[acrylic-maker1]"));
     }
@@ -190,13 +185,11 @@ public final class HeatCalculator {
                 .orElseThrow();
         return new Figure(
                 "Smallest gap to set",
-                String.format(Locale.ROOT, "%.2f mm at %.0f degC where it closes most", shop, heat.readAtDegC()),
+                Phrase.of("%s at %s where it closes most", Amount.mm(shop, 2), Amount.degC(heat.readAtDegC())),
                 "least gap + largest closure over the temperatures; g(T) = g + n (u_surround - u_part)",
                 List.of(
                         new Figure.Input(
-                                "least gap",
-                                String.format(Locale.ROOT, "%.2f mm", heat.minimumGapMm()),
-                                Figure.Origin.ENTERED),
+                                "least gap", Phrase.of("%s", Amount.mm(heat.minimumGapMm(), 2)), Figure.Origin.ENTERED),
                         expansion("expansion of the part", heat.part()),
                         expansion("expansion of the surround", heat.surround())),
                 SOURCE,

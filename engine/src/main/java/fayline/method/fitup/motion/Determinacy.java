@@ -1,5 +1,6 @@
 package fayline.method.fitup.motion;
 
+import fayline.basis.finding.Phrase;
 import fayline.method.fitup.Move;
 import java.util.List;
 import java.util.Optional;
@@ -40,7 +41,7 @@ public record Determinacy(
      * @param direction as a move about the pivot: a shift of 1 mm or a turn of 1 degree
      * @param meaning in plain words
      */
-    public record FreeMotion(Move direction, String meaning) {}
+    public record FreeMotion(Move direction, Phrase meaning) {}
 
     /**
      * A motion that hardly changes the gaps.
@@ -50,5 +51,5 @@ public record Determinacy(
      * @param ratio smallest over largest singular value
      * @param growth how many mm along it one mm of error in every reading may become (root of sum of squares)
      */
-    public record WeakMotion(Move direction, String meaning, double ratio, double growth) {}
+    public record WeakMotion(Move direction, Phrase meaning, double ratio, double growth) {}
 }

@@ -1,5 +1,7 @@
 package fayline.method.fitup.motion;
 
+import fayline.basis.finding.Phrase;
+import fayline.basis.units.Amount;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Move;
 import fayline.method.fitup.Spot;
@@ -14,26 +16,28 @@ final class FreeMotionWords {
 
     private FreeMotionWords() {}
 
-    static String free(Move direction, MoveRows rows, int freedoms) {
+    static Phrase free(Move direction, MoveRows rows, int freedoms) {
         if (direction.turnRad() == 0) {
-            return "Sliding along the edge: nothing is measured " + way(direction) + ".";
+            return Phrase.plain("Sliding along the edge: nothing is measured " + way(direction) + ".");
         }
         Spot centre = centre(direction, rows.pivot());
         List<Station> stations = rows.rows().stream().map(FitRow::station).toList();
         if (freedoms == 1 && stations.size() > 2 && round(stations, centre)) {
-            return "Turning about the centre: a round part, turn it as you like.";
+            return Phrase.plain("Turning about the centre: a round part, turn it as you like.");
         }
-        return "Turning about " + told(centre)
-                + ": every gap is measured straight towards or away from there, so no reading" + " notices the turn.";
+        return Phrase.of(
+                "Turning about %s: every gap is measured straight towards or away from there, so no reading notices the turn.",
+                told(centre));
     }
 
-    static String weak(Move direction, MoveRows rows) {
+    static Phrase weak(Move direction, MoveRows rows) {
         double shift = direction.shiftMm();
         if (Math.abs(direction.turnRad()) * rows.scaleLengthMm() < 0.1 * shift) {
-            return "The shift " + way(direction) + " is hardly measured: read a gap that faces that way.";
+            return Phrase.plain("The shift " + way(direction) + " is hardly measured: read a gap that faces that way.");
         }
-        return "The turn about " + told(centre(direction, rows.pivot()))
-                + " is hardly measured: read gaps that lie farther apart.";
+        return Phrase.of(
+                "The turn about %s is hardly measured: read gaps that lie farther apart.",
+                told(centre(direction, rows.pivot())));
     }
 
     /** The point that stays where it is. */
@@ -56,8 +60,8 @@ final class FreeMotionWords {
                 Math.abs(slope) > 90 ? 180 - Math.abs(slope) : Math.abs(slope));
     }
 
-    private static String told(Spot s) {
-        return String.format(Locale.ROOT, "x %.0f, y %.0f", s.xMm(), s.yMm()).replace("-0,", "0,");
+    private static Phrase told(Spot s) {
+        return Phrase.of("x %s, y %s", Amount.placeMm(s.xMm(), 0), Amount.placeMm(s.yMm(), 0));
     }
 
     private static boolean round(List<Station> stations, Spot centre) {

@@ -1,14 +1,15 @@
 package fayline.method.fitup.move;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
+import fayline.basis.units.Amount;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Move;
 import fayline.method.fitup.motion.Determinacy;
 import fayline.method.fitup.motion.Settled;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** What the builder is told about a best move, in sentences. */
 final class BestMoveFindings {
@@ -38,7 +39,11 @@ final class BestMoveFindings {
     }
 
     private void add(Severity severity, String sentence, String source) {
-        all.add(new Finding(severity, "move", sentence, source));
+        add(severity, Phrase.plain(sentence), source);
+    }
+
+    private void add(Severity severity, Phrase phrase, String source) {
+        all.add(new Finding(severity, "move", phrase, source));
     }
 
     private void outcome() {
@@ -52,78 +57,70 @@ final class BestMoveFindings {
         }
     }
 
-    private String noFit() {
-        List<String> each = new ArrayList<>();
+    private Phrase noFit() {
+        List<Phrase> each = new ArrayList<>();
         for (BestMoveResult.Outside o : result.outside()) {
             if (each.size() < MOST_NAMED) {
                 FitRow row = question.rows().stream()
                         .filter(r -> r.station().id().equals(o.station()))
                         .findFirst()
                         .orElseThrow();
-                each.add(String.format(
-                        Locale.ROOT,
-                        "%s at %.2f mm (needs %.2f to %.2f)",
+                each.add(Phrase.of(
+                        "%s at %s (needs %s to %s)",
                         o.station(),
-                        o.gapMm(),
-                        row.lowerMm(),
-                        row.upperMm()));
+                        Amount.mm(o.gapMm(), 2),
+                        Amount.bareMm(row.lowerMm(), 2),
+                        Amount.bareMm(row.upperMm(), 2)));
             }
         }
         int more = result.outside().size() - each.size();
-        return "Moving alone does not fit it. After the best move these stay outside: " + String.join(", ", each)
-                + (more > 0 ? " and " + more + " more." : ".");
+        return Phrase.of(
+                "Moving alone does not fit it. After the best move these stay outside: %s%s",
+                Phrase.joined(", ", each), more > 0 ? " and " + more + " more." : ".");
     }
 
-    private static String infeasible(Relaxation r) {
-        List<String> each = r.shares().stream()
+    private static Phrase infeasible(Relaxation r) {
+        List<Phrase> each = r.shares().stream()
                 .limit(MOST_NAMED)
-                .map(s -> String.format(Locale.ROOT, "%s by %.2f mm", s.station(), s.easedMm()))
+                .map(s -> Phrase.of("%s by %s", s.station(), Amount.mm(s.easedMm(), 2)))
                 .toList();
-        return String.format(
-                Locale.ROOT,
-                "No move keeps all minimum gaps: they must give way by %.2f mm in all, for instance %s.",
-                r.totalMm(),
-                String.join(", ", each));
+        return Phrase.of(
+                "No move keeps all minimum gaps: they must give way by %s in all, for instance %s.",
+                Amount.mm(r.totalMm(), 2), Phrase.joined(", ", each));
     }
 
-    private static String tooLarge(Move m) {
-        return String.format(
-                Locale.ROOT,
-                "The part would have to shift %.1f mm and turn %.2f deg: it lies in the wrong place. Put it where it belongs"
-                        + " and read it again (at most 10 mm and 2 deg).",
-                m.shiftMm(),
-                Math.abs(m.turnDeg()));
+    private static Phrase tooLarge(Move m) {
+        return Phrase.of(
+                "The part would have to shift %s and turn %.2f deg: it lies in the wrong place. Put it where it belongs"
+                        + " and read it again (at most %s and 2 deg).",
+                Amount.mm(m.shiftMm(), 1), Math.abs(m.turnDeg()), Amount.mm(MoveSize.LARGEST_SHIFT_MM, 0));
     }
 
     private void misfits() {
         for (Misfit m : result.misfits()) {
-            String sum;
+            Phrase sum;
             if (m.stations().size() == 2 && m.weights().equals(List.of(1.0, 1.0))) {
-                sum = String.format(
-                        Locale.ROOT,
-                        "%s and %s face away from each other: %.2f + %.2f = %.2f mm",
+                sum = Phrase.of(
+                        "%s and %s face away from each other: %s + %s = %s",
                         m.stations().get(0),
                         m.stations().get(1),
-                        gap(m.stations().get(0)),
-                        gap(m.stations().get(1)),
-                        m.haveMm());
+                        Amount.bareMm(gap(m.stations().get(0)), 2),
+                        Amount.bareMm(gap(m.stations().get(1)), 2),
+                        Amount.mm(m.haveMm(), 2));
             } else {
-                sum = String.format(
-                        Locale.ROOT,
-                        "The gaps at %s, weighed so that no move changes their sum, make %.2f mm",
-                        String.join(", ", m.stations()),
-                        m.haveMm());
+                sum = Phrase.of(
+                        "The gaps at %s, weighed so that no move changes their sum, make %s",
+                        String.join(", ", m.stations()), Amount.mm(m.haveMm(), 2));
             }
             add(
                     Severity.CAUTION,
-                    sum
-                            + String.format(
-                                    Locale.ROOT,
-                                    m.partTooLarge()
-                                            ? ", needs %.2f mm: no move can do it, the part is %.2f mm too large here."
-                                            : ", may be %.2f mm: no move can do it, the part is %.2f mm too small here.",
-                                    m.needMm(),
-                                    m.missingMm()),
+                    Phrase.of(
+                            m.partTooLarge()
+                                    ? "%s, needs %s: no move can do it, the part is %s too large here."
+                                    : "%s, may be %s: no move can do it, the part is %s too small here.",
+                            sum,
+                            Amount.mm(m.needMm(), 2),
+                            Amount.mm(m.missingMm(), 2)),
                     GEOMETRY);
         }
     }
@@ -141,16 +138,14 @@ final class BestMoveFindings {
             add(Severity.CAUTION, f.meaning(), GEOMETRY);
         }
         result.determinacy().weak().ifPresent(w -> {
-            String size = result.weakStandardErrorMm().isPresent()
-                    ? String.format(
-                            Locale.ROOT,
-                            " Its standard error is %.2f mm.",
-                            result.weakStandardErrorMm().getAsDouble())
-                    : String.format(
-                            Locale.ROOT,
-                            " An error of 0.1 mm in the readings may become %.1f mm there.",
-                            0.1 * w.growth());
-            add(Severity.CAUTION, w.meaning() + size, GEOMETRY);
+            Phrase size = result.weakStandardErrorMm().isPresent()
+                    ? Phrase.of(
+                            "Its standard error is %s.",
+                            Amount.mm(result.weakStandardErrorMm().getAsDouble(), 2))
+                    : Phrase.of(
+                            "An error of %s in the readings may become %s there.",
+                            Amount.mm(0.1, 1), Amount.mm(0.1 * w.growth(), 1));
+            add(Severity.CAUTION, Phrase.joined(" ", List.of(w.meaning(), size)), GEOMETRY);
         });
     }
 
@@ -177,10 +172,9 @@ final class BestMoveFindings {
         if (!best.unique() && play > PLAY_MM && result.determinacy().determined()) {
             add(
                     Severity.NOTE,
-                    String.format(
-                            Locale.ROOT,
-                            "The worst gap stays the same over %.2f mm of shift; the move shown evens out the others.",
-                            play),
+                    Phrase.of(
+                            "The worst gap stays the same over %s of shift; the move shown evens out the others.",
+                            Amount.mm(play, 2)),
                     GEOMETRY);
         }
     }
@@ -218,12 +212,10 @@ final class BestMoveFindings {
         }
         add(
                 Severity.CAUTION,
-                String.format(
-                        Locale.ROOT,
+                Phrase.of(
                         "The move of smallest worst gap and that of least squares lie %.1f standard errors apart: one station"
                                 + " is suspect, first of all %s. Read it again, or look for a local bump.",
-                        apart,
-                        question.rows().get(worst).station().id()),
+                        apart, question.rows().get(worst).station().id()),
                 OURS);
     }
 }

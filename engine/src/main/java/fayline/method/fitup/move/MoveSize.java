@@ -5,7 +5,7 @@ import fayline.method.fitup.MoveLimits;
 
 /** Whether a move is small enough for small motions to describe it: 10 mm and 2 degrees (common practice, no source). */
 final class MoveSize {
-    private static final double LARGEST_SHIFT_MM = 10;
+    static final double LARGEST_SHIFT_MM = 10;
     private static final double LARGEST_TURN_RAD = Math.toRadians(2);
     private static final double ROUNDING = 1e-9;
 

@@ -1,13 +1,14 @@
 package fayline.method.fitup.outline;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
 import fayline.basis.geometry.Outline;
 import fayline.basis.geometry.OutlineShapes;
+import fayline.basis.units.Amount;
 import fayline.method.fitup.Spot;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
@@ -64,13 +65,12 @@ public final class OutlineCalculator {
                     OutlineStatus.BLEND_TOO_LARGE,
                     OptionalInt.of(asGiven + 1),
                     reversed,
-                    stop(String.format(
-                            Locale.ROOT,
-                            "The radius of %.1f mm at corner %d needs %.1f mm of each side beside it; together with the next"
+                    stop(Phrase.of(
+                            "The radius of %s at corner %d needs %s of each side beside it; together with the next"
                                     + " corner's that is more than the side has. Make it smaller.",
-                            p.radiiMm().get(i),
+                            Amount.placeMm(p.radiiMm().get(i), 1),
                             asGiven + 1,
-                            blends.tangentMm(i))));
+                            Amount.placeMm(blends.tangentMm(i), 1))));
         }
         PartOutline drawn = new PartOutline(p, blends.pieces());
         if (crosses(drawn.drawn(CROSSING_CHORD_MM))) {
@@ -175,7 +175,8 @@ public final class OutlineCalculator {
     }
 
     private static Finding crossing() {
-        return stop("The outline crosses or touches itself, or encloses nothing. Check the order of its points.");
+        return stop(Phrase.plain(
+                "The outline crosses or touches itself, or encloses nothing. Check the order of its points."));
     }
 
     private static Finding turnedRoundNote() {
@@ -186,7 +187,7 @@ public final class OutlineCalculator {
                 GEOMETRY);
     }
 
-    private static Finding stop(String sentence) {
+    private static Finding stop(Phrase sentence) {
         return new Finding(Severity.STOP, "outline", sentence, GEOMETRY);
     }
 

@@ -1,10 +1,11 @@
 package fayline.method.fitup.reading;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
+import fayline.basis.units.Amount;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
@@ -40,12 +41,21 @@ public final class ReadingCalculator {
             findings.add(new Finding(
                     Severity.CAUTION,
                     asked.stationId(),
-                    String.format(
-                            Locale.ROOT,
-                            "Readings at station %s lie between %.2f and %.2f mm. Read it again.",
+                    Phrase.of(
+                            "Readings at station %s lie between %s and %s. Read it again.",
                             asked.stationId(),
-                            all.stream().mapToDouble(GaugeReading::gapMm).min().orElseThrow(),
-                            all.stream().mapToDouble(GaugeReading::gapMm).max().orElseThrow()),
+                            Amount.bareMm(
+                                    all.stream()
+                                            .mapToDouble(GaugeReading::gapMm)
+                                            .min()
+                                            .orElseThrow(),
+                                    2),
+                            Amount.mm(
+                                    all.stream()
+                                            .mapToDouble(GaugeReading::gapMm)
+                                            .max()
+                                            .orElseThrow(),
+                                    2)),
                     CP));
         }
         if (oneSided) {

@@ -1,5 +1,7 @@
 package fayline.method.fitup.reading;
 
+import fayline.basis.finding.Phrase;
+
 /**
  * A reading to take again. It still counts until it is.
  *
@@ -9,7 +11,7 @@ package fayline.method.fitup.reading;
  * @param limitMm from where on it is suspect
  * @param sentence what to tell the builder
  */
-public record Suspect(String stationId, Against against, double offMm, double limitMm, String sentence) {
+public record Suspect(String stationId, Against against, double offMm, double limitMm, Phrase sentence) {
     /** What a reading does not agree with. */
     public enum Against {
         /** The stations beside it on the same edge. */

@@ -1,13 +1,14 @@
 package fayline.method.fitup.reading;
 
+import fayline.basis.finding.Phrase;
 import fayline.basis.numeric.DenseMatrix;
+import fayline.basis.units.Amount;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.Station;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Looks for readings that do not agree with the rest. Against the stations beside it on the same edge: the distance from the
@@ -136,12 +137,8 @@ public final class SuspectReadingsCalculator {
                 against,
                 off,
                 limit,
-                String.format(
-                        Locale.ROOT,
-                        "Station %s reads %.1f mm %s than %s would have it. Read it again; it counts until then.",
-                        id,
-                        Math.abs(off),
-                        off > 0 ? "more" : "less",
-                        words));
+                Phrase.of(
+                        "Station %s reads %s %s than %s would have it. Read it again; it counts until then.",
+                        id, Amount.mm(Math.abs(off), 1), off > 0 ? "more" : "less", words));
     }
 }

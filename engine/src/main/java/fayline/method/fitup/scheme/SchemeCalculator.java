@@ -1,7 +1,9 @@
 package fayline.method.fitup.scheme;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
+import fayline.basis.units.Amount;
 import fayline.method.fitup.Move;
 import fayline.method.fitup.Station;
 import fayline.method.fitup.odds.ExpectedGap;
@@ -177,14 +179,10 @@ public final class SchemeCalculator {
             all.add(finding(
                     Severity.STOP,
                     scheme,
-                    String.format(
-                            Locale.ROOT,
-                            "INDEX_UNDETERMINED: %s does not hold the part, it can still go (%.3f, %.3f) mm with a turn of"
+                    Phrase.of(
+                            "INDEX_UNDETERMINED: %s does not hold the part, it can still go (%s, %s) with a turn of"
                                     + " %.3f deg: add a stop against that.",
-                            scheme.name(),
-                            m.dxMm(),
-                            m.dyMm(),
-                            m.turnDeg())));
+                            scheme.name(), Amount.mm(m.dxMm(), 3), Amount.mm(m.dyMm(), 3), m.turnDeg())));
         } else if (settling.isPoor()) {
             all.add(finding(
                     Severity.CAUTION,
@@ -207,9 +205,13 @@ public final class SchemeCalculator {
                             + rows.missing().get(0).about() + ")."));
         }
         rows.assumed()
-                .forEach(a ->
-                        all.add(finding(Severity.CAUTION, scheme, "Assumed for " + scheme.name() + ": " + a.words())));
+                .forEach(a -> all.add(
+                        finding(Severity.CAUTION, scheme, Phrase.of("Assumed for %s: %s", scheme.name(), a.words()))));
         return all;
+    }
+
+    private static Finding finding(Severity severity, Scheme scheme, Phrase phrase) {
+        return new Finding(severity, scheme.name(), phrase, SOURCE);
     }
 
     private static Finding finding(Severity severity, Scheme scheme, String sentence) {

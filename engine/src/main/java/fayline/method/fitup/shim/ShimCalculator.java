@@ -1,7 +1,9 @@
 package fayline.method.fitup.shim;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
+import fayline.basis.units.Amount;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Station;
 import fayline.method.fitup.scheme.Settling;
@@ -100,7 +102,7 @@ public final class ShimCalculator {
                 findings.add(new Finding(
                         Severity.STOP,
                         id,
-                        String.format(Locale.ROOT, "Stop %s is %.2f mm in the way: relieve it.", id, -exact.get(j)),
+                        Phrase.of("Stop %s is %s in the way: relieve it.", id, Amount.mm(-exact.get(j), 2)),
                         CP));
             }
         }
@@ -111,11 +113,10 @@ public final class ShimCalculator {
             findings.add(new Finding(
                     Severity.CAUTION,
                     point.contact().id(),
-                    String.format(
-                            Locale.ROOT,
-                            "Stacks reach %.2f mm, %.2f mm is needed at %s: add a thicker piece or allow more of them.",
-                            heights.highestMm(),
-                            exact,
+                    Phrase.of(
+                            "Stacks reach %s, %s is needed at %s: add a thicker piece or allow more of them.",
+                            Amount.mm(heights.highestMm(), 2),
+                            Amount.mm(exact, 2),
                             point.contact().id()),
                     CP));
         }

@@ -1,10 +1,12 @@
 package fayline.method.fitup.space;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
 import fayline.basis.numeric.optimum.Equations;
 import fayline.basis.numeric.optimum.LeastSquares;
 import fayline.basis.numeric.optimum.MinimaxFit;
+import fayline.basis.units.Amount;
 import fayline.method.fitup.motion.Settled;
 import fayline.method.fitup.move.MoveStatus;
 import java.util.ArrayList;
@@ -55,12 +57,12 @@ public final class SpaceMoveCalculator {
         if (tooLarge(move)) {
             findings.add(note(
                     Severity.STOP,
-                    String.format(
-                            Locale.ROOT,
-                            "The part would have to shift %.1f mm and turn %.2f deg: it lies in the wrong place. Put it where it"
-                                    + " belongs and read it again (at most 10 mm and 2 deg).",
-                            move.shiftMm().length(),
-                            move.turnDeg().length())));
+                    Phrase.of(
+                            "The part would have to shift %s and turn %.2f deg: it lies in the wrong place. Put it where it"
+                                    + " belongs and read it again (at most %s and 2 deg).",
+                            Amount.mm(move.shiftMm().length(), 1),
+                            move.turnDeg().length(),
+                            Amount.mm(LARGEST_SHIFT_MM, 0))));
             return result(MoveStatus.MOVE_TOO_LARGE, known, rows, findings);
         }
         return found(readings, known, minimax.get(), squares.get(), findings);
@@ -69,6 +71,10 @@ public final class SpaceMoveCalculator {
     private static boolean tooLarge(SpaceMove move) {
         return move.shiftMm().length() > LARGEST_SHIFT_MM - ROUNDING
                 || move.turnRad().length() > LARGEST_TURN_RAD - ROUNDING;
+    }
+
+    private static Finding note(Severity severity, Phrase phrase) {
+        return new Finding(severity, "move", phrase, GEOMETRY);
     }
 
     private static Finding note(Severity severity, String sentence) {

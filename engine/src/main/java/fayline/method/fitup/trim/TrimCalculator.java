@@ -1,13 +1,14 @@
 package fayline.method.fitup.trim;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
+import fayline.basis.units.Amount;
 import fayline.method.fitup.Move;
 import fayline.method.fitup.motion.MoveRows;
 import fayline.method.fitup.motion.Settled;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -84,7 +85,9 @@ public final class TrimCalculator {
         return new Finding(
                 Severity.STOP,
                 "trim",
-                "It fits only more than 10 mm or 2 degrees from where it lies. Set the part right and read again.",
+                Phrase.of(
+                        "It fits only more than %s or 2 degrees from where it lies. Set the part right and read again.",
+                        Amount.mm(10, 0)),
                 "common practice, no source");
     }
 
@@ -93,13 +96,10 @@ public final class TrimCalculator {
                 Severity.NOTE,
                 "trim",
                 cut.edges().isEmpty()
-                        ? "No trim is needed: moving it is enough."
-                        : String.format(
-                                Locale.ROOT,
-                                "%.0f mm² in all, %s; at the deepest %.2f mm.",
-                                cut.areaMm2(),
-                                edges(cut.edges()),
-                                cut.deepestMm()),
+                        ? Phrase.plain("No trim is needed: moving it is enough.")
+                        : Phrase.of(
+                                "%s in all, %s; at the deepest %s.",
+                                Amount.mm2(cut.areaMm2()), edges(cut.edges()), Amount.mm(cut.deepestMm(), 2)),
                 SOURCE);
     }
 
@@ -107,19 +107,18 @@ public final class TrimCalculator {
         return edges.size() == 1 ? edges.get(0) + " edge only" : String.join(" and ", edges) + " edges";
     }
 
-    private static String why(Optional<TrimResult.Cut> free, Optional<TrimResult.BuildUp> added) {
+    private static Phrase why(Optional<TrimResult.Cut> free, Optional<TrimResult.BuildUp> added) {
         if (free.isPresent()) {
-            return String.format(
-                    Locale.ROOT,
-                    "What may be cut is not enough. With every edge free it would take %.0f mm² off: %s.",
-                    free.get().areaMm2(),
-                    edges(free.get().edges()));
+            return Phrase.of(
+                    "What may be cut is not enough. With every edge free it would take %s off: %s.",
+                    Amount.mm2(free.get().areaMm2()), edges(free.get().edges()));
         }
-        return added.map(b -> String.format(
-                        Locale.ROOT,
-                        "Trimming cannot make a gap smaller: the opening is too large. Add %.0f mm², at the most %.2f mm.",
-                        b.areaMm2(),
-                        b.heightsMm().stream().mapToDouble(h -> h).max().orElse(0)))
-                .orElse("No move within its limits brings every gap inside its limits, whatever is cut or added.");
+        return added.map(b -> Phrase.of(
+                        "Trimming cannot make a gap smaller: the opening is too large. Add %s, at the most %s.",
+                        Amount.mm2(b.areaMm2()),
+                        Amount.mm(
+                                b.heightsMm().stream().mapToDouble(h -> h).max().orElse(0), 2)))
+                .orElse(Phrase.plain(
+                        "No move within its limits brings every gap inside its limits, whatever is cut or added."));
     }
 }

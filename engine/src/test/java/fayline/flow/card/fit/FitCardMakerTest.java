@@ -140,7 +140,10 @@ class FitCardMakerTest {
         // 0.6 mm too far forward and 0.4 mm too low: aft gap 3.6, forward 2.4, lower 2.6, upper 3.4.
         FitCard card = card("dry", 2.6, 2.6, 3.6, 3.4, 3.4, 2.4);
         assertThat(card.go()).as(card.reasons().toString()).isTrue();
-        assertThat(card.set().orElseThrow().sentence()).contains("0.6 mm aft").contains("0.4 mm up");
+        assertThat(card.set().orElseThrow().sentence())
+                .asString()
+                .contains("0.6 mm aft")
+                .contains("0.4 mm up");
         // Every stop is then 3.0 from the part: 2 + 1 from stock.
         assertThat(card.holds()).extracting(FitCard.Hold::point).containsExactly("P1", "P2", "P3");
         assertThat(card.holds()).allSatisfy(h -> {

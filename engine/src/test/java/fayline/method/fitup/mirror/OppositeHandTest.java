@@ -112,11 +112,14 @@ class OppositeHandTest {
         Spot corner = new Spot(300, 200);
         MoveWords left = new MoveWords(Side.LEFT, pivot, "the middle");
         MoveWords right = new MoveWords(Side.RIGHT, OppositeHand.of(pivot), "the middle");
-        assertEquals(left.sentence(move), right.sentence(OppositeHand.of(move)));
         assertEquals(
-                left.at(move, corner, "upper aft corner"),
-                right.at(OppositeHand.of(move), OppositeHand.of(corner), "upper aft corner"));
-        assertTrue(left.sentence(move).contains("0.6 mm aft, 0.2 mm down, turn 0.12 deg nose-down"));
+                left.sentence(move).toString(),
+                right.sentence(OppositeHand.of(move)).toString());
+        assertEquals(
+                left.at(move, corner, "upper aft corner").toString(),
+                right.at(OppositeHand.of(move), OppositeHand.of(corner), "upper aft corner")
+                        .toString());
+        assertTrue(left.sentence(move).toString().contains("0.6 mm aft, 0.2 mm down, turn 0.12 deg nose-down"));
     }
 
     @ParameterizedTest

@@ -290,7 +290,7 @@ class BestMoveTest {
         BestMoveResult r = BestMoveCalculator.calculate(q);
         Determinacy.WeakMotion w = r.determinacy().weak().orElseThrow();
         assertTrue(w.ratio() < 0.02);
-        assertTrue(w.meaning().contains("fore or aft"), w.meaning());
+        assertTrue(w.meaning().toString().contains("fore or aft"), w.meaning().toString());
         // The standard error along dx is u over sin(lean) and a little more for what E shares with the others.
         double s = r.weakStandardErrorMm().orElseThrow();
         assertTrue(s > 0.1 / Math.sin(lean) && s < 0.13 / Math.sin(lean), "standard error " + s);

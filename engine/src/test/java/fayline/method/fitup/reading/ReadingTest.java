@@ -154,7 +154,8 @@ class ReadingTest {
         for (Suspect s : found) {
             assertEquals(rows.get(bad).station().id(), s.stationId());
             assertEquals(1, s.offMm(), 0.25);
-            assertTrue(s.sentence().contains("more") && s.sentence().contains("Read it again"));
+            assertTrue(s.sentence().toString().contains("more")
+                    && s.sentence().toString().contains("Read it again"));
         }
     }
 

@@ -176,7 +176,7 @@ class ChainKindTest {
                 .isEqualTo(3.2, within(1e-6));
         assertThat(r.moves()).hasSize(1);
         assertThat(r.moves().get(0).name()).isEqualTo("frame to door");
-        assertThat(r.moves().get(0).words()).contains("0.4 mm aft");
+        assertThat(r.moves().get(0).words()).asString().contains("0.4 mm aft");
         assertThat(r.remedies()).isEmpty();
     }
 
@@ -198,7 +198,7 @@ class ChainKindTest {
         assertThat(told.spread().orElseThrow().odds()).isEmpty();
         FitChainResult assumed = result(vague, typed(), true);
         assertThat(assumed.missing()).isEmpty();
-        assertThat(assumed.assumed()).anyMatch(a -> a.contains("spacer"));
+        assertThat(assumed.assumed()).anyMatch(a -> a.toString().contains("spacer"));
         assertThat(assumed.spread().orElseThrow().odds()).isPresent();
     }
 

@@ -79,7 +79,7 @@ final class ChainTopic {
             ArrayNode missing = out.putArray("missing");
             r.missing().forEach(m -> {
                 ObjectNode n = missing.addObject().put("what", m.what()).put("about", m.about());
-                m.offer().ifPresent(o -> n.put("couldBeAssumed", o.words()));
+                m.offer().ifPresent(o -> n.put("couldBeAssumed", o.words().toString()));
             });
         }
     }

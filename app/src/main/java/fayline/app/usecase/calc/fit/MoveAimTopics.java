@@ -128,7 +128,7 @@ final class MoveAimTopics {
         for (Determinacy.FreeMotion f : d.free()) {
             ObjectNode one = free.addObject();
             one.set("direction", Shapes.json(f.direction()));
-            one.put("meaning", f.meaning());
+            one.put("meaning", f.meaning().toString());
         }
         out.set("singularValuesScaled", Shapes.json(d.singularValues()));
         out.put("scaleLength", d.scaleLengthMm());
@@ -146,6 +146,6 @@ final class MoveAimTopics {
                 out,
                 d.determined() ? MoveStatus.OK : MoveStatus.UNDETERMINED_MOVE,
                 "singular values of the rows, turn scaled; q = S (A S)+ (g - G)",
-                d.weak().map(w -> List.of(w.meaning())).orElse(List.of()));
+                d.weak().map(w -> List.of(w.meaning().toString())).orElse(List.of()));
     }
 }

@@ -144,7 +144,7 @@ final class MoveTopics {
             Side side = in.text("side").equals("left") ? Side.LEFT : Side.RIGHT;
             MoveWords words = new MoveWords(
                     side, question.pivot(), in.has("pivot") ? "the pivot" : "the middle of the" + " stations");
-            r.minimax().ifPresent(m -> out.put("words", words.sentence(m.move())));
+            r.minimax().ifPresent(m -> out.put("words", words.sentence(m.move()).toString()));
         }
         List<String> cautions =
                 new ArrayList<>(r.findings().stream().map(Finding::sentence).toList());

@@ -1,7 +1,9 @@
 package fayline.flow.result.fit.chain;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
+import fayline.basis.units.Amount;
 import fayline.flow.project.chain.ChainLink;
 import fayline.flow.project.chain.ChainRemedy;
 import fayline.flow.project.chain.FitChain;
@@ -38,7 +40,6 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -224,19 +225,18 @@ public final class FitChainCalculator {
             Placement placement = link.map(Link::placement).orElse(Placement.SAME);
             Spot pivot = link.map(Link::finalPivot).orElse(middle);
             Move onAirframe = placement.toFinal(p.move());
-            String about = pivot.distanceMm(middle) < 1
-                    ? "the middle of the stations"
-                    : String.format(Locale.ROOT, "the place %.0f, %.0f mm", pivot.xMm(), pivot.yMm());
+            Phrase about = pivot.distanceMm(middle) < 1
+                    ? Phrase.plain("the middle of the stations")
+                    : Phrase.of("the place x %s, y %s", Amount.placeMm(pivot.xMm(), 0), Amount.placeMm(pivot.yMm(), 0));
             all.add(new FitChainResult.MoveTold(
                     p.name(),
                     new MoveWords(end.side(), pivot, about).sentence(onAirframe),
                     Math.abs(placement.turnRad()) < STRAIGHT_RAD
-                            ? ""
-                            : String.format(
-                                    Locale.ROOT,
-                                    "on the bench: %+.2f mm along its x, %+.2f mm along its y",
-                                    p.move().dxMm(),
-                                    p.move().dyMm())));
+                            ? Phrase.NONE
+                            : Phrase.of(
+                                    "on the bench: %s along its x, %s along its y",
+                                    Amount.signedMm(p.move().dxMm(), 2),
+                                    Amount.signedMm(p.move().dyMm(), 2))));
         }
         return all;
     }

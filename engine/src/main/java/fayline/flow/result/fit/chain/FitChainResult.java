@@ -1,6 +1,7 @@
 package fayline.flow.result.fit.chain;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.flow.project.chain.FitChain;
 import fayline.flow.result.fit.FitResult;
 import fayline.method.fitup.FitRow;
@@ -35,7 +36,7 @@ public record FitChainResult(
         List<MoveTold> moves,
         Optional<RemedyResult> remedies,
         List<String> missing,
-        List<String> assumed,
+        List<Phrase> assumed,
         List<Finding> findings) {
     /** Copies the lists. */
     public FitChainResult {
@@ -58,5 +59,5 @@ public record FitChainResult(
      * @param words the move as seen on the airframe
      * @param bench the same in the axes of a bench that is turned; empty where they are the airframe's
      */
-    public record MoveTold(String name, String words, String bench) {}
+    public record MoveTold(String name, Phrase words, Phrase bench) {}
 }

@@ -1,7 +1,9 @@
 package fayline.method.fitup.chain.correct;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
+import fayline.basis.units.Amount;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.chain.Chain;
 import fayline.method.fitup.chain.ChainStation;
@@ -9,7 +11,6 @@ import fayline.method.fitup.chain.correct.CorrectionResult.Part;
 import fayline.method.fitup.chain.correct.CorrectionResult.Way;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -83,25 +84,27 @@ public final class CorrectionCalculator {
 
     private static List<Finding> findings(Correction question, List<Integer> open, Optional<Way> chosen) {
         if (open.isEmpty() && question.neighbours().isEmpty()) {
-            return List.of(
-                    note(Severity.STOP, "Every link is bonded and no neighbour can move: only remedies are left."));
+            return List.of(note(
+                    Severity.STOP,
+                    Phrase.plain("Every link is bonded and no neighbour can move: only remedies are left.")));
         }
         if (chosen.isEmpty()) {
-            return List.of(note(Severity.STOP, "The room to move and the least gaps contradict each other."));
+            return List.of(
+                    note(Severity.STOP, Phrase.plain("The room to move and the least gaps contradict each other.")));
         }
         Way way = chosen.get();
-        String reached =
-                String.format(Locale.ROOT, "worst gap will be %.2f mm at %s", way.worstGapMm(), way.worstStation());
+        Phrase reached = Phrase.of("worst gap will be %s at %s", Amount.mm(way.worstGapMm(), 2), way.worstStation());
         return List.of(
                 way.fits()
-                        ? note(Severity.NOTE, "Correct in " + way.name() + ": " + reached + ".")
+                        ? note(Severity.NOTE, Phrase.of("Correct in %s: %s.", way.name(), reached))
                         : note(
                                 Severity.CAUTION,
-                                "No motion that is left brings every gap inside: the best is in " + way.name() + ", "
-                                        + reached + ", outside stay " + String.join(", ", way.outside()) + "."));
+                                Phrase.of(
+                                        "No motion that is left brings every gap inside: the best is in %s, %s, outside stay %s.",
+                                        way.name(), reached, String.join(", ", way.outside()))));
     }
 
-    private static Finding note(Severity severity, String sentence) {
+    private static Finding note(Severity severity, Phrase sentence) {
         return new Finding(severity, "correction", sentence, "[boyd-vandenberghe2004]");
     }
 }

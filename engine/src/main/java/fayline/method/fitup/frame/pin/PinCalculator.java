@@ -1,8 +1,10 @@
 package fayline.method.fitup.frame.pin;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
 import fayline.basis.numeric.DenseMatrix;
+import fayline.basis.units.Amount;
 import fayline.method.fitup.frame.Axis;
 import fayline.method.fitup.frame.FramePoint;
 import fayline.method.fitup.frame.NodalField;
@@ -10,7 +12,6 @@ import fayline.method.fitup.frame.NodeMotion;
 import fayline.method.fitup.frame.spring.SpringBackShape;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -122,13 +123,12 @@ public final class PinCalculator {
             return Optional.of(new Finding(
                     Severity.STOP,
                     about,
-                    String.format(
-                            Locale.ROOT,
-                            "BINDS: pin %s goes %.2f mm off its axis, its clearance is %.2f mm: shim or relieve before"
+                    Phrase.of(
+                            "BINDS: pin %s goes %s off its axis, its clearance is %s: shim or relieve before"
                                     + " adhesive, or drill its hole after release.",
                             s.pin().id(),
-                            s.lateralMm(),
-                            s.pin().radialClearanceMm()),
+                            Amount.mm(s.lateralMm(), 2),
+                            Amount.mm(s.pin().radialClearanceMm(), 2)),
                     SOURCE));
         }
         double std = s.lateralStdMm().orElse(0);
@@ -136,13 +136,9 @@ public final class PinCalculator {
             return Optional.of(new Finding(
                     Severity.CAUTION,
                     about,
-                    String.format(
-                            Locale.ROOT,
-                            "Pin %s has %.2f mm of clearance left, less than two standard deviations of %.2f mm:"
-                                    + " it may bind.",
-                            s.pin().id(),
-                            s.clearanceLeftMm(),
-                            std),
+                    Phrase.of(
+                            "Pin %s has %s of clearance left, less than two standard deviations of %s: it may bind.",
+                            s.pin().id(), Amount.mm(s.clearanceLeftMm(), 2), Amount.mm(std, 2)),
                     SOURCE));
         }
         return Optional.empty();

@@ -1,7 +1,9 @@
 package fayline.method.fitup.frame.spring;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
+import fayline.basis.units.Amount;
 import fayline.method.fitup.frame.BeamStrain;
 import fayline.method.fitup.frame.bond.BondForce;
 import fayline.method.fitup.frame.bond.BondSpring;
@@ -53,12 +55,11 @@ final class SpringBackFindings {
             add(
                     Severity.CAUTION,
                     "clamp " + id,
-                    String.format(
-                            Locale.ROOT,
-                            "Clamp %s takes %.0f N, above the hand limit of %.0f N: do not pull it in; correct the part.",
+                    Phrase.of(
+                            "Clamp %s takes %s, above the hand limit of %s: do not pull it in; correct the part.",
                             id,
-                            Math.abs(force.forceN()),
-                            question.limits().handN()),
+                            Amount.newtons(Math.abs(force.forceN()), 0),
+                            Amount.newtons(question.limits().handN(), 0)),
                     PRACTICE);
         }
         if (force.wrongWay()) {
@@ -66,14 +67,13 @@ final class SpringBackFindings {
             add(
                     Severity.STOP,
                     "clamp " + id,
-                    String.format(
-                            Locale.ROOT,
-                            "Clamp %s can only force the part %s %s, but must act the other way with %.0f N:"
+                    Phrase.of(
+                            "Clamp %s can only force the part %s %s, but must act the other way with %s:"
                                     + " turn it round or leave it out and reckon again.",
                             id,
                             along ? "along" : "against",
                             force.clamp().at().freedom().symbol(),
-                            Math.abs(force.forceN())),
+                            Amount.newtons(Math.abs(force.forceN()), 0)),
                     METHOD);
         }
     }
@@ -105,23 +105,20 @@ final class SpringBackFindings {
                 add(
                         Severity.STOP,
                         "bond",
-                        String.format(
-                                Locale.ROOT,
-                                "The bond %s would have to close by %.2f mm, more than its thickness: part and structure"
+                        Phrase.of(
+                                "The bond %s would have to close by %s, more than its thickness: part and structure"
                                         + " would overlap, which this reckoning does not prevent.",
-                                where,
-                                Math.abs(b.openingMm().orElse(0))),
+                                where, Amount.mm(Math.abs(b.openingMm().orElse(0)), 2)),
                         METHOD);
             } else if (b.openingMm().orElse(0) > LEAST_OPENING_MM) {
                 add(
                         Severity.CAUTION,
                         "bond",
-                        String.format(
-                                Locale.ROOT,
-                                "On release the bond %s is pulled open by %.2f mm, %.2f N per mm of bond line.",
+                        Phrase.of(
+                                "On release the bond %s is pulled open by %s, %s of bond line.",
                                 where,
-                                b.openingMm().orElse(0),
-                                b.peelNPerMm().orElse(0)),
+                                Amount.mm(b.openingMm().orElse(0), 2),
+                                Amount.newtonsPerMm(b.peelNPerMm().orElse(0), 2)),
                         METHOD);
             }
         }
@@ -163,18 +160,19 @@ final class SpringBackFindings {
             add(
                     Severity.STOP,
                     "gap " + left.clearance().id(),
-                    String.format(
-                            Locale.ROOT,
-                            "Gap %s of %.2f mm would close to %.2f mm on release: part and structure would overlap,"
+                    Phrase.of(
+                            "Gap %s of %s would close to %s on release: part and structure would overlap,"
                                     + " which this reckoning does not prevent.",
-                            left.clearance().id(),
-                            left.clearance().gapMm(),
-                            left.gapMm()),
+                            left.clearance().id(), Amount.mm(left.clearance().gapMm(), 2), Amount.mm(left.gapMm(), 2)),
                     METHOD);
         }
     }
 
     private void add(Severity severity, String about, String sentence, String source) {
-        findings.add(new Finding(severity, about, sentence, source));
+        add(severity, about, Phrase.plain(sentence), source);
+    }
+
+    private void add(Severity severity, String about, Phrase phrase, String source) {
+        findings.add(new Finding(severity, about, phrase, source));
     }
 }

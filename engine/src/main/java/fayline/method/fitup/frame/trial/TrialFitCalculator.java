@@ -2,7 +2,9 @@ package fayline.method.fitup.frame.trial;
 
 import fayline.basis.finding.Figure;
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
+import fayline.basis.units.Amount;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -118,12 +120,11 @@ public final class TrialFitCalculator {
                 findings.add(new Finding(
                         Severity.NOTE,
                         "frame",
-                        String.format(
-                                Locale.ROOT,
-                                "The last trial is %.1f mm off the wanted %.1f mm, within %.1f mm: bond at this bare width.",
-                                off(fit),
-                                fit.wantedMm(),
-                                fit.toleranceMm()),
+                        Phrase.of(
+                                "The last trial is %s off the wanted %s, within %s: bond at this bare width.",
+                                Amount.mm(off(fit), 1),
+                                Amount.placeMm(fit.wantedMm(), 1),
+                                Amount.mm(fit.toleranceMm(), 1)),
                         PRACTICE));
             case TRY_AGAIN -> {
                 boolean first = fit.trials().size() == 1;
@@ -131,17 +132,14 @@ public final class TrialFitCalculator {
                         Severity.CAUTION,
                         "frame",
                         within
-                                ? String.format(
-                                        Locale.ROOT,
-                                        "One trial, %.1f mm off: take the sheet off, clamp it on once more and read again"
+                                ? Phrase.of(
+                                        "One trial, %s off: take the sheet off, clamp it on once more and read again"
                                                 + " before any adhesive.",
-                                        off(fit))
-                                : String.format(
-                                        Locale.ROOT,
-                                        "Set the bare frame to %.1f mm, trial-clamp the sheet %s and read again before any"
+                                        Amount.mm(off(fit), 1))
+                                : Phrase.of(
+                                        "Set the bare frame to %s, trial-clamp the sheet %s and read again before any"
                                                 + " adhesive: once bonded nothing can be bent.",
-                                        bare,
-                                        first ? "a second time" : "once more"),
+                                        Amount.placeMm(bare, 1), first ? "a second time" : "once more"),
                         PRACTICE));
             }
             case READ_AGAIN ->
@@ -163,11 +161,11 @@ public final class TrialFitCalculator {
         for (Trial t : fit.trials()) {
             inputs.add(new Figure.Input(
                     "bare, clamped",
-                    String.format(Locale.ROOT, "%.1f, %.1f mm", t.bareMm(), t.clampedMm()),
+                    Phrase.of("%s, %s", Amount.placeMm(t.bareMm(), 1), Amount.placeMm(t.clampedMm(), 1)),
                     Figure.Origin.MEASURED));
         }
-        inputs.add(new Figure.Input(
-                "wanted", String.format(Locale.ROOT, "%.1f mm", fit.wantedMm()), Figure.Origin.ENTERED));
+        inputs.add(
+                new Figure.Input("wanted", Phrase.of("%s", Amount.placeMm(fit.wantedMm(), 1)), Figure.Origin.ENTERED));
         inputs.add(
                 fit.follow().isPresent()
                         ? new Figure.Input(
@@ -180,7 +178,7 @@ public final class TrialFitCalculator {
                                 fit.trials().size() > 1 ? Figure.Origin.COMPUTED : Figure.Origin.ASSUMED));
         return new Figure(
                 "Bare width to aim for",
-                String.format(Locale.ROOT, "%.1f mm", bare),
+                Phrase.of("%s", Amount.placeMm(bare, 1)),
                 formula,
                 inputs,
                 PRACTICE,

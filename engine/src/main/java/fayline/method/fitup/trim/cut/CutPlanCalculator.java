@@ -1,12 +1,13 @@
 package fayline.method.fitup.trim.cut;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
+import fayline.basis.units.Amount;
 import fayline.method.fitup.outline.EdgeRun;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Joins the depths of stations to cut lines: linear in the arc length between stations, down to 0 at the next station that is not cut;
@@ -45,11 +46,11 @@ public final class CutPlanCalculator {
                 Severity.NOTE,
                 "trim",
                 none
-                        ? "All of it is within what is left on at first: take it off by sanding and read again as you go."
-                        : String.format(
-                                Locale.ROOT,
-                                "Leave up to %.1f mm on at first, read again, then finish. Material cannot be put back.",
-                                most),
+                        ? Phrase.plain(
+                                "All of it is within what is left on at first: take it off by sanding and read again as you go.")
+                        : Phrase.of(
+                                "Leave up to %s on at first, read again, then finish. Material cannot be put back.",
+                                Amount.mm(most, 1)),
                 CP);
     }
 

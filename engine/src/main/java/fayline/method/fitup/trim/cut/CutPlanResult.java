@@ -1,6 +1,7 @@
 package fayline.method.fitup.trim.cut;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import java.util.List;
 
 /**
@@ -11,7 +12,7 @@ import java.util.List;
  * @param words what to tell the builder
  * @param findings what is to be said beside
  */
-public record CutPlanResult(List<CutLine> lines, double areaMm2, String words, List<Finding> findings) {
+public record CutPlanResult(List<CutLine> lines, double areaMm2, Phrase words, List<Finding> findings) {
     /** Copies the lists. */
     public CutPlanResult {
         lines = List.copyOf(lines);

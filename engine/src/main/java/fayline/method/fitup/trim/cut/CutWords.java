@@ -1,8 +1,9 @@
 package fayline.method.fitup.trim.cut;
 
+import fayline.basis.finding.Phrase;
+import fayline.basis.units.Amount;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Says cuts in the builder's words: "0.8 mm at station 5 tapering to 0 at station 8, aft edge only; 130 mm² in all". */
 final class CutWords {
@@ -11,50 +12,42 @@ final class CutWords {
 
     private CutWords() {}
 
-    static String of(List<CutLine> lines, double areaMm2) {
+    static Phrase of(List<CutLine> lines, double areaMm2) {
         if (lines.isEmpty()) {
-            return "Nothing to cut.";
+            return Phrase.plain("Nothing to cut.");
         }
         List<String> edges = lines.stream().map(CutLine::edge).distinct().toList();
-        List<String> parts = new ArrayList<>();
+        List<Phrase> parts = new ArrayList<>();
         for (CutLine line : lines) {
             String edge = edges.size() == 1 ? "" : ", " + line.edge() + " edge";
             String neighbour = line.side() == CutSide.NEIGHBOUR ? " off the neighbour" : "";
-            parts.add(along(line) + neighbour + edge);
+            parts.add(Phrase.of("%s%s%s", along(line), neighbour, edge));
         }
         String only = edges.size() == 1 ? ", " + edges.get(0) + " edge only" : "";
-        return String.join("; ", parts) + only + String.format(Locale.ROOT, "; %.0f mm² in all", areaMm2);
+        return Phrase.of("%s%s; %s in all", Phrase.joined("; ", parts), only, Amount.mm2(areaMm2));
     }
 
-    private static String along(CutLine line) {
+    private static Phrase along(CutLine line) {
         List<CutLine.Stop> stops = line.stops();
         CutLine.Stop first = stops.get(0);
         CutLine.Stop last = stops.get(stops.size() - 1);
         double least = stops.stream().mapToDouble(CutLine.Stop::depthMm).min().orElse(0);
         if (line.deepestMm() - least < SAME_MM) {
-            return String.format(Locale.ROOT, "%s from %s to %s", mm(line.deepestMm()), where(first), where(last));
+            return Phrase.of("%s from %s to %s", mm(line.deepestMm()), where(first), where(last));
         }
-        StringBuilder s = new StringBuilder();
-        if (first.depthMm() <= NOTHING_MM) {
-            s.append("from 0 at ").append(where(first)).append(" to ");
-        }
-        List<String> middle = new ArrayList<>();
+        String from = first.depthMm() <= NOTHING_MM ? "from 0 at " + where(first) + " to " : "";
+        List<Phrase> middle = new ArrayList<>();
         for (CutLine.Stop stop : stops) {
             if (stop.depthMm() > NOTHING_MM) {
-                middle.add(mm(stop.depthMm()) + " at " + where(stop));
+                middle.add(Phrase.of("%s at %s", mm(stop.depthMm()), where(stop)));
             }
         }
-        s.append(String.join(", ", middle));
-        if (last.depthMm() <= NOTHING_MM) {
-            s.append(" tapering to 0 at ").append(where(last));
-        }
-        return s.toString();
+        String to = last.depthMm() <= NOTHING_MM ? " tapering to 0 at " + where(last) : "";
+        return Phrase.of("%s%s%s", from, Phrase.joined(", ", middle), to);
     }
 
-    private static String mm(double depth) {
-        return depth < SAME_MM
-                ? String.format(Locale.ROOT, "%.2f mm", depth)
-                : String.format(Locale.ROOT, "%.1f mm", depth);
+    private static Amount mm(double depth) {
+        return Amount.mm(depth, depth < SAME_MM ? 2 : 1);
     }
 
     private static String where(CutLine.Stop stop) {

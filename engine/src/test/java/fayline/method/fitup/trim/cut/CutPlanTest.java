@@ -41,7 +41,7 @@ class CutPlanTest {
         assertEquals(60 + 20, r.areaMm2(), 1e-9);
         assertEquals(
                 "0.8 mm at station 5, 0.4 mm at station 6 tapering to 0 at station 8, aft edge only; 80 mm² in all",
-                r.words());
+                r.words().toString());
         assertEquals(0.5, line.stops().get(0).firstMm(), 1e-12);
         assertEquals(0.1, line.stops().get(1).firstMm(), 1e-12);
         assertEquals(0, line.stops().get(2).firstMm(), 1e-12);
@@ -61,7 +61,7 @@ class CutPlanTest {
         assertEquals(460 * 0.8, whole.areaMm2(), 1e-9);
         assertEquals(
                 "0.8 mm from the start of the aft edge to the end of the aft edge, aft edge only; 368 mm² in all",
-                whole.words());
+                whole.words().toString());
         assertEquals(0.6, whole.lines().get(0).stops().get(1).firstMm(), 1e-12);
     }
 
@@ -71,7 +71,9 @@ class CutPlanTest {
                 plan(OptionalDouble.empty(), at("5", 0, 0.5), at("6", 150, 0), at("7", 300, 0), at("8", 460, 0.5));
         assertEquals(2, r.lines().size());
         assertEquals("7", r.lines().get(1).stops().get(0).name());
-        assertTrue(r.words().contains("from 0 at station 7 to 0.5 mm at station 8"), r.words());
+        assertTrue(
+                r.words().toString().contains("from 0 at station 7 to 0.5 mm at station 8"),
+                r.words().toString());
     }
 
     @Test
@@ -85,11 +87,11 @@ class CutPlanTest {
         assertEquals(
                 "0.2 mm at the start of the lower edge, 0.2 mm at station 1 tapering to 0 at station 2 off the neighbour,"
                         + " lower edge; 0.5 mm at station 5 tapering to 0 at station 6, aft edge; 88 mm² in all",
-                r.words());
+                r.words().toString());
         assertEquals(CutSide.NEIGHBOUR, r.lines().get(0).side());
         assertEquals(0, r.lines().get(0).stops().get(1).firstMm());
         assertEquals(
-                "Nothing to cut.", plan(OptionalDouble.empty(), at("5", 0, 0)).words());
+                "Nothing to cut.", plan(OptionalDouble.empty(), at("5", 0, 0)).words().toString());
     }
 
     @Test
