@@ -8,7 +8,6 @@ import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitStation;
 import fayline.flow.reading.FitReading;
 import fayline.flow.result.fit.FitResult;
-import fayline.method.fitup.reading.Suspect;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,27 +27,29 @@ final class FitAsking {
     private final List<FitReading> mine;
     private final Map<String, List<String>> odd = new LinkedHashMap<>();
 
-    private FitAsking(Fit fit, FitSetup setup, Optional<FitResult> result, List<FitReading> all) {
+    private FitAsking(Sight sight, Fit fit, FitSetup setup, Optional<FitResult> result, List<FitReading> all) {
         this.fit = fit;
         this.setup = setup;
         this.result = result;
         this.mine = all.stream().filter(setup::holds).toList();
-        result.ifPresent(this::suspect);
+        result.ifPresent(r -> suspect(sight, r));
     }
 
     static FitAsking of(Sight sight, Fit fit, List<FitReading> all, FitSetup setup) {
         return new FitAsking(
-                fit, setup, LookAtFits.of(sight.view(), fit.id(), false).map(FitSight::result), all);
+                sight, fit, setup, LookAtFits.of(sight.view(), fit.id(), false).map(FitSight::result), all);
     }
 
-    private void suspect(FitResult r) {
+    private void suspect(Sight sight, FitResult r) {
         r.states().stream()
                 .filter(s -> s.state().id().equals(setup.state()))
                 .flatMap(s -> s.stations().stream())
                 .filter(v -> !v.suspects().isEmpty())
                 .forEach(v -> odd.put(
                         v.station().id(),
-                        v.suspects().stream().map(Suspect::sentence).toList()));
+                        v.suspects().stream()
+                                .map(s -> sight.say(s.sentence()))
+                                .toList()));
     }
 
     /** What follows from the readings so far. */

@@ -97,7 +97,9 @@ public final class FitBeginPage implements Page {
                         typed,
                         parts,
                         GAUGES,
-                        List.of(Assumption.READING.words(), Assumption.READING_COMMON.words()),
+                        List.of(
+                                Assumption.READING.words().in(units(visit, sight)),
+                                Assumption.READING_COMMON.words().in(units(visit, sight))),
                         FitBeginForm.unit(units(visit, sight)),
                         refused));
     }

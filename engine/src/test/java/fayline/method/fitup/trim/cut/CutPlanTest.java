@@ -91,7 +91,8 @@ class CutPlanTest {
         assertEquals(CutSide.NEIGHBOUR, r.lines().get(0).side());
         assertEquals(0, r.lines().get(0).stops().get(1).firstMm());
         assertEquals(
-                "Nothing to cut.", plan(OptionalDouble.empty(), at("5", 0, 0)).words().toString());
+                "Nothing to cut.",
+                plan(OptionalDouble.empty(), at("5", 0, 0)).words().toString());
     }
 
     @Test
