@@ -21,6 +21,7 @@ import java.util.Optional;
 final class FitAsking {
     private static final int ENOUGH = 3;
 
+    private final Sight sight;
     private final Fit fit;
     private final FitSetup setup;
     private final Optional<FitResult> result;
@@ -28,11 +29,12 @@ final class FitAsking {
     private final Map<String, List<String>> odd = new LinkedHashMap<>();
 
     private FitAsking(Sight sight, Fit fit, FitSetup setup, Optional<FitResult> result, List<FitReading> all) {
+        this.sight = sight;
         this.fit = fit;
         this.setup = setup;
         this.result = result;
         this.mine = all.stream().filter(setup::holds).toList();
-        result.ifPresent(r -> suspect(sight, r));
+        result.ifPresent(this::suspect);
     }
 
     static FitAsking of(Sight sight, Fit fit, List<FitReading> all, FitSetup setup) {
@@ -40,16 +42,14 @@ final class FitAsking {
                 sight, fit, setup, LookAtFits.of(sight.view(), fit.id(), false).map(FitSight::result), all);
     }
 
-    private void suspect(Sight sight, FitResult r) {
+    private void suspect(FitResult r) {
         r.states().stream()
                 .filter(s -> s.state().id().equals(setup.state()))
                 .flatMap(s -> s.stations().stream())
                 .filter(v -> !v.suspects().isEmpty())
                 .forEach(v -> odd.put(
                         v.station().id(),
-                        v.suspects().stream()
-                                .map(s -> sight.say(s.sentence()))
-                                .toList()));
+                        v.suspects().stream().map(s -> sight.say(s.sentence())).toList()));
     }
 
     /** What follows from the readings so far. */
@@ -83,7 +83,7 @@ final class FitAsking {
     /** The address of what comes when a station is passed over, unread or as it is. */
     String passing(String station) {
         FitSetup passed = setup.passing(station);
-        FitAsking then = new FitAsking(fit, passed, result, mine);
+        FitAsking then = new FitAsking(sight, fit, passed, result, mine);
         return then.beyond(station);
     }
 
