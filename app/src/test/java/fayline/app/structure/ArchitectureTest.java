@@ -43,6 +43,8 @@ class ArchitectureTest {
     private static final List<String> BASIS = List.of("units", "finding", "geometry", "numeric");
     private static final List<String> METHOD = List.of(
             "uncertainty",
+            "rate",
+            "forecast",
             "material",
             "laminate",
             "cure",
@@ -56,7 +58,7 @@ class ArchitectureTest {
             "fitup",
             "systems");
     private static final List<String> FLOW =
-            List.of("project", "plan", "record", "reading", "result", "audit", "planner", "card");
+            List.of("project", "plan", "record", "reading", "result", "audit", "planner", "forecast", "card");
 
     /** Which package alone may use a library. */
     private static final Map<String, List<String>> HOMES = homes();

@@ -53,6 +53,28 @@ public record WorkStep(
         watchMin = List.copyOf(watchMin);
     }
 
+    /** The same with other hands-on times. */
+    public WorkStep withHands(List<CrewTime> times) {
+        return new WorkStep(
+                id,
+                project,
+                made,
+                title,
+                kind,
+                times,
+                skills,
+                air,
+                interruptible,
+                alone,
+                after,
+                notBefore,
+                awaits,
+                watchMin,
+                accompanied,
+                state,
+                actual);
+    }
+
     /** How far a step is. */
     public enum State {
         /** Not begun. */

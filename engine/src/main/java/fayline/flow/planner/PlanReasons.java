@@ -10,10 +10,14 @@ import fayline.flow.plan.Worker.Stretch;
 import fayline.flow.planner.PlanSlack.Stay;
 import fayline.flow.planner.serial.TimeLine;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Why each step of a plan begins when it does and how far it may slip. Read off the finished plan, whoever made it: the reason
@@ -57,13 +61,14 @@ public final class PlanReasons {
      * @param step the step
      * @param cause what sort of thing it waited for
      * @param on id of the step, place, person or delivery; empty where there is none
+     * @param via the step that stood in the way until then, also where it was its person or its place; empty for none
      * @param slipMin minutes by which it may begin later, all else staying: until a later step, its window, its people, its
      *     places or the end of the plan is touched. Clocks are taken to run as they do now
      * @param words the reason as a clause, as {@code waits for the cure of "Bag" until Tue 3 Mar 05:12}
      */
-    public record Reason(String step, Cause cause, String on, int slipMin, String words) {}
+    public record Reason(String step, Cause cause, String on, String via, int slipMin, String words) {}
 
-    private record Candidate(int until, Cause cause, String on, String words) {}
+    private record Candidate(int until, Cause cause, String on, String via, String words) {}
 
     private final Work work;
     private final TimeLine time;
@@ -102,10 +107,40 @@ public final class PlanReasons {
         return List.copyOf(all);
     }
 
+    /**
+     * The chain that holds the end of some steps: the one that ends last, what it waited for, what that waited for, back to
+     * something that no step holds.
+     *
+     * @param work the work
+     * @param plan a plan of it that keeps the rules
+     * @param ends the steps whose last end is asked about
+     * @return reasons of the steps on the chain, the last step leading; empty where none of the steps is planned and open
+     */
+    public static List<Reason> chain(Work work, Plan plan, Set<String> ends) {
+        PlanReasons reasons = new PlanReasons(work, plan);
+        Optional<PlannedStep> last = plan.steps().stream()
+                .filter(p -> ends.contains(p.step()) && reasons.isOpen(p.step()))
+                .max(Comparator.comparing(PlannedStep::end).thenComparing(PlannedStep::step));
+        List<Reason> chain = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
+        while (last.isPresent() && seen.add(last.get().step())) {
+            PlannedStep p = last.get();
+            Reason reason = reasons.reason(Objects.requireNonNull(reasons.steps.get(p.step())), p);
+            chain.add(reason);
+            last = Optional.ofNullable(reasons.planned.get(reason.via)).filter(b -> reasons.isOpen(b.step()));
+        }
+        return List.copyOf(chain);
+    }
+
+    private boolean isOpen(String step) {
+        WorkStep s = steps.get(step);
+        return s != null && s.state() == WorkStep.State.TODO;
+    }
+
     private Reason reason(WorkStep step, PlannedStep p) {
         int t = time.floor(p.start());
         List<Candidate> candidates = new ArrayList<>();
-        candidates.add(new Candidate(time.floor(work.now()), Cause.NOW, "", "begins as soon as it can"));
+        candidates.add(new Candidate(time.floor(work.now()), Cause.NOW, "", "", "begins as soon as it can"));
         links(step, candidates);
         dates(step, candidates);
         places(step, t, candidates);
@@ -118,7 +153,7 @@ public final class PlanReasons {
             }
         }
         Candidate named = t - last.until < CLOSE_MIN ? last : hours(p, t, last).orElseGet(() -> choice(step));
-        return new Reason(step.id(), named.cause, named.on, slack.of(step, p), named.words);
+        return new Reason(step.id(), named.cause, named.on, named.via, slack.of(step, p), named.words);
     }
 
     private void links(WorkStep step, List<Candidate> into) {
@@ -139,6 +174,7 @@ public final class PlanReasons {
                         opens,
                         cause,
                         link.step(),
+                        link.step(),
                         "waits for " + what + "\"" + earlier.title() + "\" of " + earlier.made() + " until "
                                 + time.words(opens)));
             }
@@ -148,12 +184,16 @@ public final class PlanReasons {
     private void dates(WorkStep step, List<Candidate> into) {
         step.notBefore()
                 .ifPresent(d -> into.add(new Candidate(
-                        time.ceil(d), Cause.DAY, "", "is not to begin before " + time.words(time.ceil(d)))));
+                        time.ceil(d), Cause.DAY, "", "", "is not to begin before " + time.words(time.ceil(d)))));
         for (Work.Awaited d : work.deliveries()) {
             if (step.awaits().contains(d.id())) {
                 int at = time.ceil(d.expected());
                 into.add(new Candidate(
-                        at, Cause.DELIVERY, d.id(), "waits for the delivery of " + d.what() + ", " + time.words(at)));
+                        at,
+                        Cause.DELIVERY,
+                        d.id(),
+                        "",
+                        "waits for the delivery of " + d.what() + ", " + time.words(at)));
             }
         }
     }
@@ -172,10 +212,25 @@ public final class PlanReasons {
                             other.to(),
                             Cause.PLACE,
                             place,
+                            last(other),
                             "waits for " + placeName(place) + ", taken until " + time.words(other.to()))));
                 }
             }
         }
+    }
+
+    /** The step of a stay that ends last. */
+    private String last(Stay stay) {
+        String last = "";
+        int to = -TimeLine.FOREVER;
+        for (String id : stay.hold().steps()) {
+            PlannedStep p = planned.get(id);
+            if (p != null && time.floor(p.end()) >= to) {
+                to = time.floor(p.end());
+                last = id;
+            }
+        }
+        return last;
     }
 
     private String placeName(String id) {
@@ -206,6 +261,7 @@ public final class PlanReasons {
                             clear,
                             Cause.AIR,
                             other.step(),
+                            other.step(),
                             "waits for the air after \"" + s.title() + "\" of " + s.made() + " until "
                                     + time.words(clear)));
                 }
@@ -224,6 +280,7 @@ public final class PlanReasons {
                                     to,
                                     Cause.PERSON,
                                     person,
+                                    other.step(),
                                     "waits for " + name(person) + ", who is at \"" + title(other.step()) + "\" until "
                                             + time.words(to)));
                         }
@@ -259,9 +316,10 @@ public final class PlanReasons {
                                             last.until,
                                             last.cause,
                                             last.on,
+                                            last.via,
                                             last.words + ", then for people to come in")
                                     : new Candidate(
-                                            from, Cause.HOURS, person, "begins when " + w.name() + " comes in"));
+                                            from, Cause.HOURS, person, "", "begins when " + w.name() + " comes in"));
                 }
             }
         }
@@ -276,10 +334,11 @@ public final class PlanReasons {
                             0,
                             Cause.NEXT_WINDOW,
                             later.id(),
+                            later.id(),
                             "begins so late that \"" + later.title() + "\" of " + later.made() + " meets its window");
                 }
             }
         }
-        return new Candidate(0, Cause.ORDER, "", "comes after other work that was put first");
+        return new Candidate(0, Cause.ORDER, "", "", "comes after other work that was put first");
     }
 }

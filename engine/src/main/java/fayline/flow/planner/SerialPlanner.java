@@ -9,11 +9,24 @@ import fayline.flow.planner.serial.ChainSchedule;
  * the rules, not the best one.
  */
 public final class SerialPlanner implements PlanSolver {
+    private final int passes;
+
     /** A planner; it keeps nothing between plans. */
-    public SerialPlanner() {}
+    public SerialPlanner() {
+        this(Integer.MAX_VALUE);
+    }
+
+    private SerialPlanner(int passes) {
+        this.passes = passes;
+    }
+
+    /** A planner that makes one pass only: for plans that are counted, not followed. */
+    public static SerialPlanner quick() {
+        return new SerialPlanner(1);
+    }
 
     @Override
     public Plan plan(Work work) {
-        return ChainSchedule.of(work);
+        return ChainSchedule.of(work, passes);
     }
 }

@@ -11,6 +11,7 @@ import fayline.flow.result.expand.StepExpander;
 import fayline.flow.result.quantity.Drawn;
 import fayline.flow.result.quantity.JointResult;
 import fayline.flow.result.quantity.PartResult;
+import fayline.flow.result.rate.LearnedRates;
 import fayline.flow.result.shop.Moulds;
 import fayline.flow.result.shop.RunningClocks;
 import fayline.flow.result.shop.WorkMaker;
@@ -41,17 +42,30 @@ public final class ProjectCalculator {
     private ProjectCalculator() {}
 
     /**
-     * Computes.
+     * Computes at the recipes' own rates.
      *
      * @param definition a verified definition: references lead somewhere
      * @param state what has happened
      */
     public static ProjectResult calculate(Definition definition, ShopState state) {
+        return calculate(definition, state, LearnedRates.NONE);
+    }
+
+    /**
+     * Computes.
+     *
+     * @param definition a verified definition: references lead somewhere
+     * @param state what has happened
+     * @param rates what the shop has learned; put on the steps to do
+     */
+    public static ProjectResult calculate(Definition definition, ShopState state, LearnedRates rates) {
         ShopAir air = new ShopAir(
                 definition.climate(), state.readings(), definition.shop().zone(), state.now());
         ClockBook clocks = new ClockBook(air, earliest(state), WorkMaker.horizon(state.now()));
-        Expansion expansion = new StepExpander(definition, state, air, clocks).expand();
-        List<StepResult> steps = expansion.steps();
+        Expansion recipes = new StepExpander(definition, state, air, clocks).expand();
+        List<StepResult> steps = rates.on(definition, recipes.steps());
+        Expansion expansion =
+                new Expansion(steps, recipes.holds(), recipes.clocks(), recipes.tree(), recipes.findings());
         Map<String, List<StepResult>> byMade = steps.stream().collect(Collectors.groupingBy(StepResult::made));
         Parts parts = new Parts(definition, state);
         List<PartResult> partResults = definition.parts().stream()

@@ -65,6 +65,21 @@ class PlanReasonsTest {
         assertThat(of(shop, "b").words()).contains("ada", "\"a\"", "09:00");
     }
 
+    @Test
+    void should_follow_the_chain_that_holds_the_end_back_to_its_beginning() {
+        SmallShop shop = new SmallShop(MON + "08:00")
+                .person("ada")
+                .step(new Step("lay-up", 1, 60).alone(720, ""))
+                .step(new Step("trim", 1, 30).after("lay-up"))
+                .step(new Step("paint", 1, 60));
+        Work work = shop.work();
+        Plan plan = new SerialPlanner().plan(work);
+        List<Reason> chain = PlanReasons.chain(work, plan, java.util.Set.of("trim"));
+        assertThat(chain).extracting(Reason::step).containsExactly("trim", "lay-up");
+        assertThat(chain.get(0).via()).isEqualTo("lay-up");
+        assertThat(PlanReasons.chain(work, plan, java.util.Set.of())).isEmpty();
+    }
+
     @ParameterizedTest
     @ValueSource(longs = {1, 5, 9, 23, 57})
     void should_give_every_step_to_do_a_reason_and_no_negative_slip_when_a_shop_is_invented(long seed) {

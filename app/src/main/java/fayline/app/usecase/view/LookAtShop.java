@@ -75,6 +75,7 @@ public final class LookAtShop {
                 seen.definition(),
                 seen.state(),
                 seen.result(),
+                p.rates(),
                 p.work(),
                 p.plan(),
                 p.audit(),

@@ -11,6 +11,8 @@ import fayline.flow.record.RecordState;
 import fayline.flow.result.ProjectCalculator;
 import fayline.flow.result.ProjectResult;
 import fayline.flow.result.ShopWork;
+import fayline.flow.result.rate.LearnedRates;
+import fayline.flow.result.rate.ProjectTimes;
 import fayline.flow.result.state.ShopState;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -23,11 +25,19 @@ import java.util.Optional;
  * @param now the moment
  * @param record what the entries amount to
  * @param projects each project that can be read
+ * @param rates what finished steps of all teach
  * @param work the work of all
  * @param plan the plan of all
  * @param audit what the plan breaks
  */
-record Picture(Instant now, RecordState record, List<Seen> projects, Work work, Plan plan, List<BrokenRule> audit) {
+record Picture(
+        Instant now,
+        RecordState record,
+        List<Seen> projects,
+        LearnedRates rates,
+        Work work,
+        Plan plan,
+        List<BrokenRule> audit) {
     record Seen(Definition definition, ShopState state, ProjectResult result) {}
 
     /** Computes and audits; empty where no project can be read. */
@@ -37,6 +47,7 @@ record Picture(Instant now, RecordState record, List<Seen> projects, Work work, 
                         p.now(),
                         p.record(),
                         p.projects(),
+                        p.rates(),
                         p.work(),
                         p.plan(),
                         new PlanAuditor().audit(p.work(), p.plan())));
@@ -45,16 +56,24 @@ record Picture(Instant now, RecordState record, List<Seen> projects, Work work, 
     /** Computes what is only compared with and never shown. */
     static Optional<Picture> unaudited(ShopRecord shop, Instant now, PlanSolver planner) {
         RecordState record = shop.state();
-        List<Seen> seen = new ArrayList<>();
+        List<Seen> plain = new ArrayList<>();
+        List<ProjectTimes> times = new ArrayList<>();
         for (Definition d : shop.definitions()) {
             ShopState state = RecordedState.of(record, d.facts().id(), now);
-            seen.add(new Seen(d, state, ProjectCalculator.calculate(d, state)));
+            ProjectResult result = ProjectCalculator.calculate(d, state);
+            plain.add(new Seen(d, state, result));
+            times.add(ProjectTimes.of(d, state, result.steps()));
         }
-        if (seen.isEmpty()) {
+        if (plain.isEmpty()) {
             return Optional.empty();
         }
+        LearnedRates rates = LearnedRates.of(times);
+        List<Seen> seen = plain.stream()
+                .map(s -> new Seen(
+                        s.definition(), s.state(), ProjectCalculator.calculate(s.definition(), s.state(), rates)))
+                .toList();
         Work work = ShopWork.combine(seen.stream().map(Seen::result).toList());
-        return Optional.of(new Picture(now, record, seen, work, planner.plan(work), List.of()));
+        return Optional.of(new Picture(now, record, seen, rates, work, planner.plan(work), List.of()));
     }
 
     Optional<Seen> project(String id) {

@@ -7,6 +7,7 @@ import fayline.flow.plan.Work;
 import fayline.flow.project.Definition;
 import fayline.flow.record.RecordState;
 import fayline.flow.result.ProjectResult;
+import fayline.flow.result.rate.LearnedRates;
 import fayline.flow.result.state.ShopState;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -21,6 +22,7 @@ import java.util.List;
  * @param definition the chosen project's definition
  * @param state what has happened to it, as the calculator was told
  * @param result what follows from both
+ * @param rates what finished steps of all projects teach
  * @param work the work of all projects
  * @param plan the plan of all projects
  * @param audit every rule that the plan breaks, as the auditor finds it
@@ -35,6 +37,7 @@ public record ShopView(
         Definition definition,
         ShopState state,
         ProjectResult result,
+        LearnedRates rates,
         Work work,
         Plan plan,
         List<BrokenRule> audit,

@@ -35,6 +35,17 @@ public final class ChainSchedule {
      * @return its plan
      */
     public static Plan of(Work work) {
+        return of(work, Integer.MAX_VALUE);
+    }
+
+    /**
+     * The best plan of the first passes only: less good, and that much sooner.
+     *
+     * @param work the work
+     * @param passes how many at most; positive
+     * @return its plan
+     */
+    public static Plan of(Work work, int passes) {
         Net net = new Net(work);
         Map<Integer, String> lacking = new LinkedHashMap<>();
         new Shortfalls(net).find(lacking);
@@ -45,7 +56,7 @@ public final class ChainSchedule {
         }
         List<Block> blocks = Blocks.of(net, alive);
         Optional<Run> best = Optional.empty();
-        for (Priority p : priorities(net, blocks)) {
+        for (Priority p : priorities(net, blocks).stream().limit(passes).toList()) {
             Run run = new Run(net, blocks, p.of, p.waitPerHands, lacking).go();
             if (best.isEmpty() || run.cost() < best.get().cost() - 1e-6) {
                 best = Optional.of(run);
