@@ -26,6 +26,7 @@ public final class Program {
                 .addSubcommand(new CardsCommand(s))
                 .addSubcommand(new VerifyCommand(s))
                 .addSubcommand(new PlanCommand(s))
+                .addSubcommand(new ForecastCommand(s))
                 .addSubcommand(new CalcCommand(s))
                 .addSubcommand(new ImportCommand(s))
                 .addSubcommand(new ExportCommand(s))

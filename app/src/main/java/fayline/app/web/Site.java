@@ -1,5 +1,6 @@
 package fayline.app.web;
 
+import fayline.app.usecase.forecast.Trials;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.view.LeastFinish;
 import fayline.app.usecase.view.LookAtShop;
@@ -17,6 +18,8 @@ import fayline.app.web.fit.FitTemplatePage;
 import fayline.app.web.fit.FitsPage;
 import fayline.app.web.fitcard.FitCardPage;
 import fayline.app.web.fitcard.FitFramePage;
+import fayline.app.web.forecast.ForecastPage;
+import fayline.app.web.forecast.RatesPage;
 import fayline.app.web.frame.Door;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.ScreenPage;
@@ -34,6 +37,7 @@ public final class Site implements WebServer.Pages {
     private final ShopRecord shop;
     private final LookAtShop looking;
     private final LeastFinish least;
+    private final Trials trials = new Trials();
     private final String version;
 
     /**
@@ -57,6 +61,8 @@ public final class Site implements WebServer.Pages {
         return List.of(
                 new TodayPage(sights),
                 new WeeksPage(sights, least),
+                new ForecastPage(sights, trials),
+                new RatesPage(sights),
                 new AirframePage(sights),
                 new MadePage(sights),
                 new HeatPage(sights),

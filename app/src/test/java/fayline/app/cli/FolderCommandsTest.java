@@ -54,6 +54,18 @@ class FolderCommandsTest {
     }
 
     @Test
+    void should_forecast_as_a_spread_by_plan_and_history() {
+        assertThat(shell.run("", "forecast", demo().toString(), "--trials", "3"))
+                .as(shell.err)
+                .isZero();
+        assertThat(shell.out)
+                .contains("3 trial plans", "Hull ready to close, due 2026-04-24", "rate factor", "Assumed:");
+        assertThat(shell.run("", "forecast", demo().toString(), "--trials", "0"))
+                .isEqualTo(2);
+        assertThat(shell.err).contains("--trials: found 0, expected 1 to 10000");
+    }
+
+    @Test
     void should_print_a_plan_that_the_auditor_finds_nothing_in() {
         assertThat(shell.run("", "plan", demo().toString(), "--json"))
                 .as(shell.err)

@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param currency the currency of prices, as its ISO 4217 code
  * @param start the first day of work
  * @param milestones dated goals
+ * @param paces changes of pace that somebody expects, in the order of their days
  * @param about what the project is, in a sentence or two
  */
 public record ProjectFacts(
@@ -35,11 +36,22 @@ public record ProjectFacts(
         String currency,
         LocalDate start,
         List<Milestone> milestones,
+        List<Pace> paces,
         String about) {
-    /** Copies the list. */
+    /** Copies the lists. */
     public ProjectFacts {
         milestones = List.copyOf(milestones);
+        paces = List.copyOf(paces);
     }
+
+    /**
+     * A change of pace that history cannot know: a move, a winter.
+     *
+     * @param from the day from which it holds, until the next change
+     * @param share of the pace so far; positive, 1 for back to it
+     * @param why the reason, as the lead put it
+     */
+    public record Pace(LocalDate from, double share, String why) {}
 
     /**
      * A dated goal.

@@ -97,6 +97,7 @@ public final class SmallShop {
                         "EUR",
                         LocalDate.of(2026, 3, 2),
                         List.of(),
+                        List.of(),
                         ""),
                 shop(),
                 new Catalog<>(materials()),

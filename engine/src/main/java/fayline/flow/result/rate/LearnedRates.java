@@ -27,12 +27,14 @@ import java.util.TreeMap;
  * adopting a learned rate is an edit by the lead.
  *
  * @param rates the rates
+ * @param estimatedMin person-minutes of all steps at the recipes' own rates
  * @param months hours worked in each month that saw work
  * @param repeats how often each sort of step was begun
  */
-public record LearnedRates(Rates rates, SortedMap<YearMonth, Double> months, Map<String, Integer> repeats) {
+public record LearnedRates(
+        Rates rates, double estimatedMin, SortedMap<YearMonth, Double> months, Map<String, Integer> repeats) {
     /** Nothing learned yet. */
-    public static final LearnedRates NONE = new LearnedRates(Rates.NONE, new TreeMap<>(), Map.of());
+    public static final LearnedRates NONE = new LearnedRates(Rates.NONE, 0, new TreeMap<>(), Map.of());
 
     private static final int ROUND_MIN = 5;
     private static final double NEARLY = 1e-9;
@@ -58,7 +60,9 @@ public record LearnedRates(Rates rates, SortedMap<YearMonth, Double> months, Map
             p.booked().months().forEach((m, h) -> months.merge(m, h, Double::sum));
             p.repeats().forEach((f, n) -> repeats.merge(f, n, Integer::sum));
         }
-        return new LearnedRates(RatesCalculator.calculate(works, RatePrior.USUAL), months, repeats);
+        double estimated =
+                projects.stream().mapToDouble(ProjectTimes::estimatedMin).sum();
+        return new LearnedRates(RatesCalculator.calculate(works, RatePrior.USUAL), estimated, months, repeats);
     }
 
     /**

@@ -17,11 +17,13 @@ import java.util.stream.Stream;
 /**
  * The times of one project, booked against reckoned.
  *
+ * @param estimatedMin person-minutes of all steps at the recipes' own rates
  * @param works finished steps, in the order in which they began
  * @param booked hours booked
  * @param repeats how often each sort of step was begun, by {@link #family}
  */
-public record ProjectTimes(List<BookedWork> works, BookedHours booked, Map<String, Integer> repeats) {
+public record ProjectTimes(
+        double estimatedMin, List<BookedWork> works, BookedHours booked, Map<String, Integer> repeats) {
     /** Copies the collections. */
     public ProjectTimes {
         works = List.copyOf(works);
@@ -52,7 +54,8 @@ public record ProjectTimes(List<BookedWork> works, BookedHours booked, Map<Strin
                         works.add(new BookedWork(s.id(), s.kind().key(), facts.people(), repeat, estimate, minutes));
                     }
                 });
-        return new ProjectTimes(works, booked, repeats);
+        double estimated = steps.stream().mapToDouble(StepResult::personMinutes).sum();
+        return new ProjectTimes(estimated, works, booked, repeats);
     }
 
     private static java.time.Instant begun(ShopState state, StepResult s) {

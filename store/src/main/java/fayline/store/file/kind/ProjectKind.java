@@ -1,5 +1,6 @@
 package fayline.store.file.kind;
 
+import static fayline.basis.units.QuantityKind.FRACTION;
 import static fayline.store.file.shape.Key.may;
 import static fayline.store.file.shape.Key.must;
 
@@ -8,9 +9,11 @@ import fayline.flow.project.ProjectFacts;
 import fayline.store.file.shape.Forms;
 import fayline.store.file.shape.Keys;
 import fayline.store.file.shape.Listed;
+import fayline.store.file.shape.Measure;
 import fayline.store.file.shape.Words;
 import fayline.store.file.shape.YesNo;
 import java.time.ZoneId;
+import java.util.Comparator;
 
 /** The kind {@code project}. */
 public final class ProjectKind {
@@ -38,7 +41,15 @@ public final class ProjectKind {
                             must("name", Forms.TEXT, "What is reached."),
                             must("due", Forms.DATE, "The day by which."),
                             must("after", Forms.REF, "The assembly, part or joint that must be done."))),
-                    "Dated goals."));
+                    "Dated goals."),
+            may(
+                    "pace",
+                    Listed.of(Keys.of(
+                            "a change of pace",
+                            must("from", Forms.DATE, "The day from which it holds, until the next change."),
+                            must("share", Measure.share(), "Share of the pace so far, as 50 %."),
+                            must("why", Forms.TEXT, "The reason: a move, a winter."))),
+                    "Changes of pace that the shop's history cannot know; the forecast counts with them."));
 
     private ProjectKind() {}
 
@@ -58,6 +69,13 @@ public final class ProjectKind {
                 f.list("milestones").stream()
                         .map(m -> new ProjectFacts.Milestone(
                                 m.text("id", ""), m.text("name", ""), m.day("due"), m.text("after", "")))
+                        .toList(),
+                f.list("pace").stream()
+                        .map(p -> new ProjectFacts.Pace(
+                                p.day("from"),
+                                p.measure("share", FRACTION, "100 %").ratio(),
+                                p.text("why", "")))
+                        .sorted(Comparator.comparing(ProjectFacts.Pace::from))
                         .toList(),
                 f.text("about", ""));
     }

@@ -1,0 +1,78 @@
+package fayline.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fayline.app.usecase.open.OpenShop;
+import fayline.app.usecase.view.LeastFinish;
+import fayline.app.usecase.view.LookAtShop;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The forecast and the learned rates of the demonstration through their pages. */
+class ForecastSiteTest {
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-03T12:00:00Z"), ZoneOffset.UTC);
+
+    @TempDir
+    static Path folder;
+
+    private static OpenShop open;
+    private static WebServer server;
+    private Browser browser;
+
+    @BeforeAll
+    static void start() throws Exception {
+        open = OpenShop.openWith(folder.resolve("data"), Path.of("../demo/ousel"), CLOCK, Optional.empty());
+        server = WebServer.start(
+                0,
+                new Site(open.shop(), new LookAtShop(open.shop()), new LeastFinish(folder.resolve("library")), "test"));
+    }
+
+    @AfterAll
+    static void stop() {
+        server.close();
+        open.close();
+    }
+
+    @BeforeEach
+    void visit() {
+        browser = new Browser(server);
+    }
+
+    @Test
+    void should_make_trial_plans_behind_the_page_and_then_show_spreads_and_both_causes() throws Exception {
+        String page = browser.page("/forecast");
+        for (int i = 0; page.contains("trial plans are made.") && i < 600; i++) {
+            Thread.sleep(200);
+            page = browser.page("/forecast");
+        }
+        assertThat(page)
+                .contains("Half of the trials by")
+                .contains("Hull ready to close")
+                .contains("What most often holds the end")
+                .contains("Rate factor")
+                .contains("h a month")
+                .contains("Both together")
+                .contains("half of the outcomes by")
+                .contains("up to 7 days late is assumed")
+                .doesNotContain("100 %");
+    }
+
+    @Test
+    void should_show_what_finished_steps_teach_and_put_it_on_the_cards_to_come() throws Exception {
+        assertThat(browser.page("/rates"))
+                .contains("By kind of work")
+                .contains("lay up")
+                .contains("By person")
+                .contains("finished steps that count");
+        assertThat(browser.page("/weeks")).contains("/forecast");
+        assertThat(browser.page("/recipes")).contains("/rates");
+    }
+}
