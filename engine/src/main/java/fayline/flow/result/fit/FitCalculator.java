@@ -6,6 +6,7 @@ import fayline.basis.finding.Severity;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitHeat;
 import fayline.flow.project.fit.FitState;
+import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.Station;
 import fayline.method.fitup.heat.BondedHeat;
@@ -72,6 +73,11 @@ public final class FitCalculator {
                 missing(certainty, schemes),
                 assumed(certainty, schemes),
                 findings);
+    }
+
+    /** A row for each station that has a place, at the gap wanted there now, with the limits that hold now. */
+    public static List<FitRow> wanted(FitResult result) {
+        return new Targets(result.fit(), result.side(), FitPlaces.of(result.fit())).nominalRows(result.later());
     }
 
     /**

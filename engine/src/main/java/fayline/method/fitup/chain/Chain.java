@@ -1,10 +1,12 @@
 package fayline.method.fitup.chain;
 
 import fayline.method.fitup.scheme.Assumption;
+import fayline.method.fitup.scheme.Missing;
 import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * A part that reaches its place through several bonds.
@@ -12,6 +14,8 @@ import java.util.Set;
  * @param links from the innermost part outward: the carrier of each is the part of the next
  * @param stations the gaps watched; at least one
  * @param commonReadingMm standard uncertainty that all readings share; empty where not given
+ * @param later states to come, whose doubt adds to every gap
+ * @param missing what the caller already knows that nobody has given; not empty: no chance is told
  * @param assumed what may be assumed where an uncertainty is not given
  * @param seed of the points of the joint chance
  */
@@ -19,6 +23,8 @@ public record Chain(
         List<Link> links,
         List<ChainStation> stations,
         OptionalDouble commonReadingMm,
+        List<LaterDoubt> later,
+        List<Missing> missing,
         Set<Assumption> assumed,
         long seed) {
     /**
@@ -30,6 +36,8 @@ public record Chain(
     public Chain {
         links = List.copyOf(links);
         stations = List.copyOf(stations);
+        later = List.copyOf(later);
+        missing = List.copyOf(missing);
         assumed = Set.copyOf(assumed);
         if (links.isEmpty() || stations.isEmpty()) {
             throw new IllegalArgumentException(
@@ -56,6 +64,24 @@ public record Chain(
                         "station " + s.id() + " lies between " + s.on() + " and " + s.against() + ": no link between");
             }
         }
+    }
+
+    /** A chain with no states to come. */
+    public static Chain of(
+            List<Link> links,
+            List<ChainStation> stations,
+            OptionalDouble commonReadingMm,
+            Set<Assumption> assumed,
+            long seed) {
+        return new Chain(links, stations, commonReadingMm, List.of(), List.of(), assumed, seed);
+    }
+
+    /** The same chain with other gaps, in order. */
+    public Chain withGaps(List<Double> gapsMm) {
+        List<ChainStation> other = IntStream.range(0, stations.size())
+                .mapToObj(i -> stations.get(i).withGap(gapsMm.get(i)))
+                .toList();
+        return new Chain(links, other, commonReadingMm, later, missing, assumed, seed);
     }
 
     /** Whether a link moves a station's gap: it lies between the two sides. */

@@ -22,6 +22,8 @@ import fayline.method.fitup.scheme.SchemeMotionCalculator;
 import fayline.method.uncertainty.Distribution;
 import fayline.method.uncertainty.Distribution.Shape;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -29,10 +31,12 @@ import java.util.OptionalDouble;
 
 /**
  * Adds up a chain of bonds: each link's part may be off by its scheme and by the marks that carried its readings; every gap that
- * lies beyond the link feels that motion, carried rigidly to its station. Independent links add their variances [jcgm100].
+ * lies beyond the link feels that motion, carried rigidly to its station. Independent links add their variances [jcgm100], and so
+ * does what is not known of states to come, at each station for itself. A settled link adds nothing: the readings hold its errors.
  */
 public final class ChainCalculator {
     private static final String READINGS = "readings";
+    private static final String LATER = "states to come";
 
     private final Chain chain;
     private final List<GapSource> sources = new ArrayList<>();
@@ -40,11 +44,13 @@ public final class ChainCalculator {
     private final List<Assumption> assumed = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
     private final double[] shift;
+    private double laterMm2;
     private boolean held = true;
 
     private ChainCalculator(Chain chain) {
         this.chain = chain;
         this.shift = new double[chain.stations().size()];
+        this.missing.addAll(chain.missing());
     }
 
     /** Adds it up. */
@@ -54,33 +60,25 @@ public final class ChainCalculator {
 
     private ChainResult result() {
         for (int k = 0; k < chain.links().size(); k++) {
-            scheme(k);
-            marks(k);
+            if (!chain.links().get(k).settled()) {
+                scheme(k);
+                marks(k);
+            }
         }
-        List<ExpectedGap> gaps = gaps();
-        double common = number(
-                chain.commonReadingMm(), "uncertainty that all readings share", READINGS, Assumption.READING_COMMON);
-        sources.add(new GapSource.Along(
-                "what all readings share",
-                READINGS,
-                Distribution.normal(0, common),
-                gaps.stream().map(g -> -1.0).toList()));
+        chain.later().forEach(this::later);
+        List<Double> readings = readings();
+        List<ExpectedGap> gaps = gaps(readings);
+        shared(gaps.size());
         List<Assumption> once = assumed.stream().distinct().toList();
         once.forEach(a -> findings.add(
                 new Finding(Severity.CAUTION, "assumed", Phrase.of("Assumed: %s", a.words()), "rigid-body geometry")));
         if (!missing.isEmpty() || !held) {
-            if (!missing.isEmpty()) {
-                note(
-                        Severity.NOTE,
-                        "chance",
-                        "No chance is told: " + missing.size() + " uncertainties are not given, first the "
-                                + missing.get(0).what() + " (" + missing.get(0).about() + ").");
-            }
+            silent();
             return new ChainResult(
                     Optional.empty(), Optional.empty(), List.of(), Optional.empty(), missing, once, findings);
         }
         GapSpread spread = new GapSpread(gaps, sources);
-        GapOdds odds = GapOddsCalculator.calculate(spread, chain.seed());
+        GapOdds odds = apart(GapOddsCalculator.calculate(spread, chain.seed()), readings);
         List<StationShares> shares = new ArrayList<>();
         for (int i = 0; i < gaps.size(); i++) {
             shares.add(shares(spread, i));
@@ -89,19 +87,77 @@ public final class ChainCalculator {
         return new ChainResult(Optional.of(spread), Optional.of(odds), shares, spender, missing, once, findings);
     }
 
-    private List<ExpectedGap> gaps() {
+    private void silent() {
+        if (!missing.isEmpty()) {
+            note(
+                    Severity.NOTE,
+                    "chance",
+                    "No chance is told: " + missing.size() + " uncertainties are not given, first the "
+                            + missing.get(0).what() + " (" + missing.get(0).about() + ").");
+        }
+    }
+
+    private void later(LaterDoubt state) {
+        if (state.deviationMm().isEmpty()) {
+            missing.add(new Missing("uncertainty of what the state does", state.state(), Optional.empty()));
+        }
+        double u = state.deviationMm().orElse(0);
+        laterMm2 += u * u;
+    }
+
+    /** Standard uncertainty of each reading, apart from what they share. */
+    private List<Double> readings() {
+        List<Double> all = new ArrayList<>();
+        for (ChainStation s : chain.stations()) {
+            all.add(number(s.readingMm(), "uncertainty of the reading", s.id(), Assumption.READING));
+        }
+        return all;
+    }
+
+    private void shared(int stations) {
+        double common = number(
+                chain.commonReadingMm(), "uncertainty that all readings share", READINGS, Assumption.READING_COMMON);
+        sources.add(new GapSource.Along(
+                "what all readings share",
+                READINGS,
+                Distribution.normal(0, common),
+                Collections.nCopies(stations, -1.0)));
+    }
+
+    private List<ExpectedGap> gaps(List<Double> readings) {
         List<ExpectedGap> gaps = new ArrayList<>();
         for (int i = 0; i < shift.length; i++) {
             ChainStation s = chain.stations().get(i);
-            double u = number(s.readingMm(), "uncertainty of the reading", s.id(), Assumption.READING);
+            double u = readings.get(i);
             gaps.add(new ExpectedGap(
                     s.id(),
                     s.row().gapMm() + shift[i],
                     s.row().lowerMm(),
                     s.row().upperMm(),
-                    u));
+                    Math.sqrt(u * u + laterMm2)));
         }
         return gaps;
+    }
+
+    /** The odds with what a station has for itself told apart: its reading, and states to come. */
+    private GapOdds apart(GapOdds odds, List<Double> readings) {
+        if (!(laterMm2 > 0)) {
+            return odds;
+        }
+        double u = readings.get(odds.worst());
+        String own = "reading at " + odds.worstStation().id();
+        List<GapOdds.Share> shares = new ArrayList<>();
+        for (GapOdds.Share s : odds.shares()) {
+            if (s.source().equals(own)) {
+                double reading = s.share() * u * u / (u * u + laterMm2);
+                shares.add(new GapOdds.Share(own, READINGS, reading));
+                shares.add(new GapOdds.Share(LATER, LATER, s.share() - reading));
+            } else {
+                shares.add(s);
+            }
+        }
+        shares.sort(Comparator.comparingDouble(GapOdds.Share::share).reversed());
+        return new GapOdds(odds.stations(), odds.covarianceMm2(), odds.joint(), odds.worst(), shares);
     }
 
     private double number(OptionalDouble given, String what, String about, Assumption offer) {
@@ -211,7 +267,8 @@ public final class ChainCalculator {
             links.add(share);
             sum += share;
         }
-        return new StationShares(spread.gaps().get(gap).id(), links, all > 0 ? Math.max(0, 1 - sum) : 0);
+        double later = all > 0 ? laterMm2 / all : 0;
+        return new StationShares(spread.gaps().get(gap).id(), links, all > 0 ? Math.max(0, 1 - sum - later) : 0, later);
     }
 
     private Optional<String> spender(StationShares shares) {
@@ -220,7 +277,7 @@ public final class ChainCalculator {
             most = shares.links().get(k) > shares.links().get(most) ? k : most;
         }
         double share = shares.links().get(most);
-        if (!(share > shares.readings())) {
+        if (!(share > Math.max(shares.readings(), shares.later()))) {
             return Optional.empty();
         }
         String name = chain.links().get(most).name();

@@ -14,7 +14,8 @@ import java.util.Optional;
  * @param spread expected gaps and every cause; empty where an uncertainty is missing or a part is not held
  * @param odds empty as well then
  * @param stations what each link brings to each gap, in order; empty as well then
- * @param spender the link that brings most to the worst station's variance; empty as well then, and where readings bring most
+ * @param spender the link that brings most to the worst station's variance; empty as well then, and where readings or
+ *     states to come bring most
  * @param missing what nobody has given
  * @param assumed what was assumed
  * @param findings what must be said
@@ -40,9 +41,10 @@ public record ChainResult(
      *
      * @param id the station
      * @param links the part that each link brings, in the order of the chain, marks included
-     * @param readings the part that the readings bring; all parts sum to one
+     * @param readings the part that the readings bring
+     * @param later the part that states to come bring; all parts sum to one
      */
-    public record StationShares(String id, List<Double> links, double readings) {
+    public record StationShares(String id, List<Double> links, double readings, double later) {
         /** Copies the list. */
         public StationShares {
             links = List.copyOf(links);

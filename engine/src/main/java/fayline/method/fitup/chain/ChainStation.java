@@ -16,4 +16,9 @@ public record ChainStation(FitRow row, String on, String against, OptionalDouble
     public String id() {
         return row.station().id();
     }
+
+    /** The same station with another gap. */
+    public ChainStation withGap(double gapMm) {
+        return new ChainStation(row.withGap(gapMm), on, against, readingMm);
+    }
 }

@@ -2,6 +2,7 @@ package fayline.method.fitup.chain;
 
 import fayline.basis.finding.Finding;
 import fayline.method.fitup.Spot;
+import fayline.method.fitup.Station;
 import fayline.method.fitup.after.MoveCovariance;
 import java.util.List;
 
@@ -28,5 +29,21 @@ public record DatumFit(
     public DatumFit {
         offMm = List.copyOf(offMm);
         findings = List.copyOf(findings);
+    }
+
+    /**
+     * How far the marks alone may put a gap off: their covariance carried rigidly to a station of the final frame.
+     *
+     * @return standard deviation in mm
+     */
+    public double deviationMm(Station station) {
+        double[] closes = {station.nx(), station.ny(), station.leverMm(middle)};
+        double variance = 0;
+        for (int i = 0; i < closes.length; i++) {
+            for (int j = 0; j < closes.length; j++) {
+                variance += closes[i] * covariance.rows().get(i).get(j) * closes[j];
+            }
+        }
+        return Math.sqrt(variance);
     }
 }

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param carried how readings were carried to its frame, where they were; its uncertainty then adds to the link's
  * @param open whether it is still to be bonded, so that a correction can go there
  * @param room how far a correction can go, in its own frame
+ * @param settled whether the gaps were read with this bond made: its errors are in the readings and add nothing
  */
 public record Link(
         String name,
@@ -27,7 +28,19 @@ public record Link(
         Placement placement,
         Optional<DatumFit> carried,
         boolean open,
-        MoveLimits room) {
+        MoveLimits room,
+        boolean settled) {
+    /**
+     * Checks that it can be.
+     *
+     * @throws IllegalArgumentException if it is settled and still open
+     */
+    public Link {
+        if (settled && open) {
+            throw new IllegalArgumentException("link " + name + " is still open, so no reading can hold its errors");
+        }
+    }
+
     /** A link whose frame is laid onto the final one by marks. */
     public static Link onBench(
             String name,
@@ -38,7 +51,7 @@ public record Link(
             DatumFit marks,
             boolean open,
             MoveLimits room) {
-        return new Link(name, part, carrier, pivot, scheme, marks.placement(), Optional.of(marks), open, room);
+        return new Link(name, part, carrier, pivot, scheme, marks.placement(), Optional.of(marks), open, room, false);
     }
 
     /** The pivot in the final frame. */

@@ -15,6 +15,7 @@ import fayline.method.fitup.odds.GapTrials;
 import fayline.method.fitup.odds.GapTrialsCalculator;
 import fayline.method.fitup.scheme.Assumption;
 import fayline.method.fitup.scheme.Locator;
+import fayline.method.fitup.scheme.Missing;
 import fayline.method.fitup.scheme.Scheme;
 import java.util.ArrayList;
 import java.util.List;
@@ -142,16 +143,92 @@ class ChainTest {
                         last.placement(),
                         Optional.empty(),
                         false,
-                        last.room()));
+                        last.room(),
+                        false));
         ChainResult r =
-                ChainCalculator.calculate(new Chain(links, known.stations(), known.commonReadingMm(), Set.of(), 1));
+                ChainCalculator.calculate(Chain.of(links, known.stations(), known.commonReadingMm(), Set.of(), 1));
         assertTrue(r.odds().isEmpty());
         assertEquals(3, r.missing().size());
         assertTrue(r.missing().get(0).about().startsWith("door to opening"));
         ChainResult assumed = ChainCalculator.calculate(
-                new Chain(links, known.stations(), known.commonReadingMm(), Set.of(Assumption.SPACER), 1));
+                Chain.of(links, known.stations(), known.commonReadingMm(), Set.of(Assumption.SPACER), 1));
         assertEquals(List.of(Assumption.SPACER), assumed.assumed());
         assertTrue(assumed.odds().isPresent());
+    }
+
+    private static ChainResult with(boolean settled, List<LaterDoubt> later, List<Missing> missing) {
+        Chain c = ThreeBonds.chain();
+        Link last = c.links().get(2);
+        List<Link> links = new ArrayList<>(c.links());
+        links.set(
+                2,
+                new Link(
+                        last.name(),
+                        last.part(),
+                        last.carrier(),
+                        last.pivot(),
+                        last.scheme(),
+                        last.placement(),
+                        last.carried(),
+                        last.open(),
+                        last.room(),
+                        settled));
+        return ChainCalculator.calculate(
+                new Chain(links, c.stations(), c.commonReadingMm(), later, missing, Set.of(), c.seed()));
+    }
+
+    /** By hand at A: 0.02 pane and marks, 0.04 frame, 0.09 door, 0.01 reading; the door's part is in the reading already. */
+    @Test
+    void should_leave_out_a_bond_that_was_made_before_the_reading() {
+        ChainResult r = with(true, List.of(), List.of());
+        assertEquals(Math.sqrt(0.07), r.spread().orElseThrow().deviationMm(0), 1e-9);
+        assertEquals(0, r.stations().get(0).links().get(2), 1e-12);
+        assertEquals("frame to door", r.spender().orElseThrow());
+    }
+
+    /** By hand at A: 0.16 and what is not known of a state to come, 0.2 squared: 0.2; a fifth is that state's. */
+    @Test
+    void should_count_what_is_not_known_of_states_to_come() {
+        ChainResult r = with(false, List.of(new LaterDoubt("struts", OptionalDouble.of(0.2))), List.of());
+        assertEquals(Math.sqrt(0.2), r.spread().orElseThrow().deviationMm(0), 1e-9);
+        ChainResult.StationShares a = r.stations().get(0);
+        assertEquals(0.2, a.later(), 1e-9);
+        assertEquals(0.05, a.readings(), 1e-9);
+        assertEquals(0.45, a.links().get(2), 1e-9);
+        GapOdds odds = r.odds().orElseThrow();
+        assertEquals(1, odds.shares().stream().mapToDouble(GapOdds.Share::share).sum(), 1e-9);
+        assertTrue(odds.shares().stream().anyMatch(s -> s.owner().equals("states to come")));
+        double without = ChainCalculator.calculate(ThreeBonds.chain())
+                .odds()
+                .orElseThrow()
+                .joint()
+                .probability();
+        assertTrue(odds.joint().probability() < without - 0.01);
+    }
+
+    @Test
+    void should_tell_no_chance_when_a_state_to_come_or_a_mark_is_of_unknown_effect() {
+        ChainResult state = with(false, List.of(new LaterDoubt("paint", OptionalDouble.empty())), List.of());
+        assertTrue(state.odds().isEmpty()
+                && state.spread().isEmpty()
+                && state.spender().isEmpty());
+        assertEquals("paint", state.missing().get(0).about());
+        ChainResult mark =
+                with(false, List.of(), List.of(new Missing("how sure mark M1 is found", "pane", Optional.empty())));
+        assertTrue(mark.odds().isEmpty()
+                && mark.spread().isEmpty()
+                && mark.stations().isEmpty());
+        assertEquals(1, mark.missing().size());
+    }
+
+    /** Marks 400 mm either side: their middle 0.01, their turn 0.02 / (2 x 400^2); C has a lever of 200, A of none. */
+    @Test
+    void should_tell_what_the_marks_alone_bring_to_a_gap() {
+        Chain c = ThreeBonds.chain();
+        DatumFit marks = c.links().get(0).carried().orElseThrow();
+        assertEquals(0.1, marks.deviationMm(c.stations().get(0).row().station()), 1e-9);
+        assertEquals(
+                Math.sqrt(0.0125), marks.deviationMm(c.stations().get(3).row().station()), 1e-9);
     }
 
     @Test
@@ -160,10 +237,10 @@ class ChainTest {
         List<Link> swapped = List.of(c.links().get(0), c.links().get(2));
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new Chain(swapped, c.stations(), OptionalDouble.of(0), Set.of(), 1));
+                () -> Chain.of(swapped, c.stations(), OptionalDouble.of(0), Set.of(), 1));
         ChainStation s = c.stations().get(0);
         List<ChainStation> inside = List.of(new ChainStation(s.row(), "door", "frame", OptionalDouble.of(0)));
         assertThrows(
-                IllegalArgumentException.class, () -> new Chain(c.links(), inside, OptionalDouble.of(0), Set.of(), 1));
+                IllegalArgumentException.class, () -> Chain.of(c.links(), inside, OptionalDouble.of(0), Set.of(), 1));
     }
 }

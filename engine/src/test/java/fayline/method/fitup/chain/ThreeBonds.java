@@ -24,7 +24,7 @@ public final class ThreeBonds {
     /** The chain. */
     public static Chain chain() {
         Node in = CASE.inputs();
-        return new Chain(
+        return Chain.of(
                 in.get("links").items().stream().map(ThreeBonds::link).toList(),
                 in.get("stations").items().stream().map(ThreeBonds::station).toList(),
                 OptionalDouble.of(in.number("uCommonReading")),
@@ -64,7 +64,8 @@ public final class ThreeBonds {
                     Placement.SAME,
                     java.util.Optional.empty(),
                     open,
-                    room);
+                    room,
+                    false);
         }
         DatumFit marks = DatumFitCalculator.calculate(n.get("datumMarks").items().stream()
                 .map(m -> new DatumMark(

@@ -43,7 +43,10 @@ public final class ChainKind {
             must("where", Words.of("bench", "airframe"), "Where it is bonded."),
             must("done", new YesNo(), "Whether it is bonded."),
             must("scheme", Forms.TEXT, "How the part is located: a scheme by its name."),
-            may("scheme-of", Forms.REF, "The fit that names the scheme; the link itself where nothing is said."),
+            may(
+                    "scheme-of",
+                    Forms.REF,
+                    "The fit that names the scheme, whose frame is then the link's own; the link itself where nothing is said."),
             may("points", Listed.of(FitHolds.POINT), "Places where the part is held, each with its normal."),
             may("schemes", Listed.of(FitHolds.SCHEME), "The link's own schemes."),
             may("room", FitKind.ROOM, "How far a correction can go here."),

@@ -9,6 +9,7 @@ import fayline.method.fitup.chain.ChainStation;
 import fayline.method.fitup.chain.DatumFit;
 import fayline.method.fitup.chain.DatumFitCalculator;
 import fayline.method.fitup.chain.DatumMark;
+import fayline.method.fitup.chain.LaterDoubt;
 import fayline.method.fitup.chain.Link;
 import fayline.method.fitup.chain.Placement;
 import fayline.method.fitup.chain.correct.Neighbour;
@@ -32,6 +33,10 @@ final class ChainForm {
                 .needs("links", Kind.list(linkForm().asKind(), 1), "from the innermost part outward")
                 .needs("stations", Kind.list(stationForm().asKind(), 1), "the gaps watched, in the final frame")
                 .takes("uCommonReading", Kind.notNegative(), "standard uncertainty that all readings share, mm")
+                .takes(
+                        "later",
+                        Kind.list(laterForm().asKind(), 1),
+                        "states to come whose change the limits allow for already, and how well it is known")
                 .takes("neighbours", Kind.list(neighbourForm().asKind(), 1), "neighbours that can still move")
                 .takes("remedies", Kind.list(remedyForm().asKind(), 1), "what can be done after the cure")
                 .takes("seed", Kind.whole(0), "of the points of the joint chance; 1 where it is missing");
@@ -53,6 +58,10 @@ final class ChainForm {
                 .needs("carrier", Kind.text(), "what it is bonded to")
                 .takes("pivot", Kind.plane(), "pivot of its moves, in its own frame; the origin where it is missing")
                 .needs("open", Kind.truth(), "whether it is still to be bonded")
+                .takes(
+                        "settled",
+                        Kind.truth(),
+                        "for a bond that is not open: the gaps were read with it made, so its errors are in the readings; no")
                 .takes("moveLimits", Shapes.moveLimits().asKind(), "room for a correction, in its own frame")
                 .needs("indexPoints", Kind.list(stop.asKind(), 1), "where the part is held, in its own frame")
                 .takes(
@@ -66,6 +75,12 @@ final class ChainForm {
                 .needs("on", Kind.text(), "the part whose edge it is")
                 .needs("against", Kind.text(), "the carrier or the neighbour opposite")
                 .takes("uReading", Kind.notNegative(), "standard uncertainty of the reading, mm");
+    }
+
+    private static Form laterForm() {
+        return Form.empty()
+                .needs("state", Kind.text(), "what is to come")
+                .takes("std", Kind.notNegative(), "standard uncertainty of its change at a station, mm");
     }
 
     private static Form neighbourForm() {
@@ -111,7 +126,8 @@ final class ChainForm {
                 marks.map(DatumFit::placement).orElse(Placement.SAME),
                 marks,
                 g.isTrue("open"),
-                Shapes.moveLimits(g));
+                Shapes.moveLimits(g),
+                g.isTrue("settled"));
     }
 
     private static DatumMark mark(Given g) {
@@ -129,6 +145,10 @@ final class ChainForm {
                     "stations." + g.text("id"), "no limits", "lower and upper, or nominal with tolerances");
         }
         return new ChainStation(Shapes.row(g, g.number("gap")), g.text("on"), g.text("against"), g.maybe("uReading"));
+    }
+
+    static LaterDoubt later(Given g) {
+        return new LaterDoubt(g.text("state"), g.maybe("std"));
     }
 
     static Neighbour neighbour(Given g) {

@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** A part that reaches its place through several bonds. */
 final class ChainTopic {
@@ -45,6 +46,8 @@ final class ChainTopic {
                     in.objects("links").stream().map(ChainForm::link).toList(),
                     in.objects("stations").stream().map(ChainForm::station).toList(),
                     in.maybe("uCommonReading"),
+                    in.objects("later").stream().map(ChainForm::later).toList(),
+                    List.of(),
                     Set.of(),
                     in.has("seed") ? in.whole("seed") : Odds.SEED);
             ObjectNode out = Json.object();
@@ -55,7 +58,7 @@ final class ChainTopic {
             List<Neighbour> neighbours =
                     in.objects("neighbours").stream().map(ChainForm::neighbour).toList();
             CorrectionResult c = CorrectionCalculator.calculate(new Correction(chain, neighbours));
-            ways(out, c);
+            ways(out, c, chain);
             findings.addAll(c.findings());
             remedies(out, in, chain);
             return new CalcAnswer(
@@ -84,7 +87,7 @@ final class ChainTopic {
         }
     }
 
-    private static void ways(ObjectNode out, CorrectionResult c) {
+    private static void ways(ObjectNode out, CorrectionResult c, Chain chain) {
         ArrayNode ways = out.putArray("corrections");
         for (Way w : c.ways()) {
             ObjectNode n = ways.addObject().put("name", w.name());
@@ -93,6 +96,9 @@ final class ChainTopic {
             n.put("worstGap", w.worstGapMm());
             n.set("gaps", Shapes.json(w.gapsMm()));
             w.outside().forEach(n.putArray("outOfTolerance")::add);
+            ChainCalculator.calculate(chain.withGaps(w.gapsMm()))
+                    .odds()
+                    .ifPresent(o -> n.put("jointProbability", o.joint().probability()));
             ObjectNode moves = n.putObject("moves");
             w.moves().forEach(m -> moves.set(m.name(), Shapes.json(m.move())));
         }
@@ -111,7 +117,11 @@ final class ChainTopic {
                         in.objects("remedies").stream().map(ChainForm::remedy).toList())
                 .outcomes()) {
             ObjectNode n = list.addObject().put("name", o.name());
-            n.put("kind", o.kind().name().toLowerCase(Locale.ROOT));
+            n.put(
+                    "kind",
+                    o.remedies().stream()
+                            .map(r -> r.kind().name().toLowerCase(Locale.ROOT))
+                            .collect(Collectors.joining(" and ")));
             n.put("cost", o.cost());
             n.put("worstStation", o.worstStation());
             n.put("worstGap", o.worstGapMm());
@@ -120,7 +130,7 @@ final class ChainTopic {
             n.set("gaps", Shapes.json(o.gapsMm()));
             n.set("off", Shapes.json(o.offMm()));
             n.set("on", Shapes.json(o.onMm()));
-            o.move().ifPresent(m -> n.set("move", Shapes.json(m)));
+            o.moves().stream().findFirst().ifPresent(m -> n.set("move", Shapes.json(m)));
         }
     }
 }

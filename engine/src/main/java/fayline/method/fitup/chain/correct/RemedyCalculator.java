@@ -8,15 +8,22 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
- * Compares what is left after the cure by the worst gap that each remedy reaches and by its cost. Least largest weighted
- * deviation [boyd-vandenberghe2004], then least material and motion.
+ * Compares what is left after the cure by the worst gap that each remedy reaches and by its cost, singly and in pairs. Least
+ * largest weighted deviation [boyd-vandenberghe2004], then least material and motion. A part made again goes with nothing else.
  */
 public final class RemedyCalculator {
     private static final double INSIDE = 1e-6;
 
-    private RemedyCalculator() {}
+    private final List<FitRow> rows;
+    private final Spot pivot;
+
+    private RemedyCalculator(List<FitRow> rows, Spot pivot) {
+        this.rows = rows;
+        this.pivot = pivot;
+    }
 
     /**
      * Compares.
@@ -38,18 +45,47 @@ public final class RemedyCalculator {
                 }
             }
         }
-        List<Outcome> outcomes = remedies.stream()
-                .flatMap(r -> outcome(rows, pivot, r).stream())
-                .sorted(Comparator.comparing((Outcome o) -> !o.fits())
-                        .thenComparingDouble(o -> o.fits() ? o.cost() : alike(o.worstDeviation()))
-                        .thenComparingDouble(o -> alike(o.worstDeviation()))
-                        .thenComparingDouble(Outcome::cost))
-                .toList();
+        return new RemedyCalculator(rows, pivot).result(remedies);
+    }
+
+    private RemedyResult result(List<Remedy> remedies) {
+        List<Outcome> singly =
+                remedies.stream().flatMap(r -> outcome(List.of(r)).stream()).toList();
+        List<Outcome> all = new ArrayList<>(singly);
+        all.addAll(pairs(singly));
+        all.sort(Comparator.comparing((Outcome o) -> !o.fits())
+                .thenComparingDouble(o -> o.fits() ? o.cost() : alike(o.worstDeviation()))
+                .thenComparingDouble(o -> alike(o.worstDeviation()))
+                .thenComparingDouble(Outcome::cost));
         double before = rows.stream()
                 .mapToDouble(r -> r.weight() * Math.abs(r.gapMm() - r.nominalMm()))
                 .max()
                 .orElse(0);
-        return new RemedyResult(outcomes, before);
+        return new RemedyResult(all, before);
+    }
+
+    /** Two together, where they do it, neither does alone, and no single one does it for as little. */
+    private List<Outcome> pairs(List<Outcome> singly) {
+        double cheapest = singly.stream()
+                .filter(Outcome::fits)
+                .mapToDouble(Outcome::cost)
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+        List<Remedy> tooLittle = singly.stream()
+                .filter(o -> !o.fits())
+                .map(o -> o.remedies().get(0))
+                .filter(r -> r.kind() != Remedy.Kind.REMAKE)
+                .toList();
+        List<Outcome> all = new ArrayList<>();
+        for (int a = 0; a < tooLittle.size(); a++) {
+            for (int b = a + 1; b < tooLittle.size(); b++) {
+                List<Remedy> both = List.of(tooLittle.get(a), tooLittle.get(b));
+                if (both.get(0).cost() + both.get(1).cost() < cheapest) {
+                    outcome(both).filter(Outcome::fits).ifPresent(all::add);
+                }
+            }
+        }
+        return all;
     }
 
     /** Without the last digits, which are the solver's. */
@@ -57,43 +93,43 @@ public final class RemedyCalculator {
         return Math.rint(deviation / INSIDE) * INSIDE;
     }
 
-    private static Optional<Outcome> outcome(List<FitRow> rows, Spot pivot, Remedy remedy) {
-        if (remedy.kind() == Remedy.Kind.REMAKE) {
-            return Optional.of(remade(rows, remedy));
+    private Optional<Outcome> outcome(List<Remedy> remedies) {
+        if (remedies.get(0).kind() == Remedy.Kind.REMAKE) {
+            return Optional.of(remade(remedies.get(0)));
         }
-        List<Double> most = rows.stream()
-                .map(r -> remedy.mostMm().getOrDefault(r.station().id(), 0.0))
+        List<Mover> movers = remedies.stream()
+                .flatMap(r -> r.room().map(room -> Mover.of(r.name(), room, pivot, rows)).stream())
                 .toList();
-        List<Double> none = GapProgram.none(rows.size());
-        List<Mover> movers = remedy.room()
-                .map(room -> List.of(Mover.of(remedy.name(), room, pivot, rows)))
-                .orElse(List.of());
-        boolean off = remedy.kind() == Remedy.Kind.TRIM;
-        boolean on = remedy.kind() == Remedy.Kind.BUILD_UP || remedy.kind() == Remedy.Kind.FILL;
-        return new GapProgram(rows, movers, off ? most : none, on ? most : none)
-                .solve()
-                .map(r -> {
-                    GapProgram.Reached settled =
-                            movers.isEmpty() ? toNominal(rows, r, off ? most : none, on ? most : none) : r;
-                    int worst = settled.worst();
-                    return new Outcome(
-                            remedy.name(),
-                            remedy.kind(),
-                            remedy.cost(),
-                            rows.get(worst).station().id(),
-                            settled.gapsMm().get(worst),
-                            settled.weighted(worst),
-                            settled.outside(),
-                            settled.gapsMm(),
-                            settled.offMm(),
-                            settled.onMm(),
-                            settled.moves().stream().findFirst());
-                });
+        List<Double> mostOff = most(remedies, Set.of(Remedy.Kind.TRIM));
+        List<Double> mostOn = most(remedies, Set.of(Remedy.Kind.BUILD_UP, Remedy.Kind.FILL));
+        return new GapProgram(rows, movers, mostOff, mostOn).solve().map(r -> {
+            GapProgram.Reached settled = movers.isEmpty() ? toNominal(r, mostOff, mostOn) : r;
+            int worst = settled.worst();
+            return new Outcome(
+                    remedies,
+                    rows.get(worst).station().id(),
+                    settled.gapsMm().get(worst),
+                    settled.weighted(worst),
+                    settled.outside(),
+                    settled.gapsMm(),
+                    settled.offMm(),
+                    settled.onMm(),
+                    settled.moves());
+        });
+    }
+
+    /** How much these remedies can do at each station together. */
+    private List<Double> most(List<Remedy> remedies, Set<Remedy.Kind> kinds) {
+        return rows.stream()
+                .map(row -> remedies.stream()
+                        .filter(r -> kinds.contains(r.kind()))
+                        .mapToDouble(r -> r.mostMm().getOrDefault(row.station().id(), 0.0))
+                        .sum())
+                .toList();
     }
 
     /** Without motion each station stands alone: one that is outside is worked to its nominal, as far as it can be. */
-    private static GapProgram.Reached toNominal(
-            List<FitRow> rows, GapProgram.Reached r, List<Double> mostOff, List<Double> mostOn) {
+    private GapProgram.Reached toNominal(GapProgram.Reached r, List<Double> mostOff, List<Double> mostOn) {
         List<Double> gaps = new ArrayList<>();
         List<Double> off = new ArrayList<>();
         List<Double> on = new ArrayList<>();
@@ -110,7 +146,7 @@ public final class RemedyCalculator {
         return new GapProgram.Reached(rows, List.<Move>of(), gaps, off, on);
     }
 
-    private static Outcome remade(List<FitRow> rows, Remedy remedy) {
+    private Outcome remade(Remedy remedy) {
         List<Double> nominals = rows.stream().map(FitRow::nominalMm).toList();
         double off = remedy.expectedOffMm();
         double heaviest = rows.stream().mapToDouble(FitRow::weight).max().orElse(1);
@@ -119,9 +155,7 @@ public final class RemedyCalculator {
                 .map(r -> r.station().id())
                 .toList();
         return new Outcome(
-                remedy.name(),
-                remedy.kind(),
-                remedy.cost(),
+                List.of(remedy),
                 "",
                 nominals.get(0) + off,
                 heaviest * off,
@@ -129,6 +163,6 @@ public final class RemedyCalculator {
                 nominals,
                 GapProgram.none(rows.size()),
                 GapProgram.none(rows.size()),
-                Optional.empty());
+                List.of());
     }
 }

@@ -73,7 +73,8 @@ class CorrectionTest {
                         l.placement(),
                         l.carried(),
                         l.open() && open,
-                        l.room()))
+                        l.room(),
+                        false))
                 .toList();
         List<ChainStation> stations = c.stations().stream()
                 .map(s -> new ChainStation(
@@ -82,7 +83,7 @@ class CorrectionTest {
                         s.id().equals("A") ? "fairing" : s.against(),
                         s.readingMm()))
                 .toList();
-        return new Chain(links, stations, c.commonReadingMm(), Set.of(), 1);
+        return Chain.of(links, stations, c.commonReadingMm(), Set.of(), 1);
     }
 
     @Test
@@ -127,7 +128,7 @@ class CorrectionTest {
     void should_close_the_gap_by_the_neighbour_when_that_alone_helps() {
         Chain c = tight(0.7, false);
         List<ChainStation> aftOnly = new ArrayList<>(c.stations().subList(0, 1));
-        Chain one = new Chain(c.links(), aftOnly, OptionalDouble.of(0), Set.of(), 1);
+        Chain one = Chain.of(c.links(), aftOnly, OptionalDouble.of(0), Set.of(), 1);
         Neighbour fairing = new Neighbour("fairing", new Spot(500, 0), MoveLimits.of(0.5, 0, 0));
         Way way = CorrectionCalculator.calculate(new Correction(one, List.of(fairing)))
                 .chosen()
@@ -167,19 +168,62 @@ class CorrectionTest {
                         new Remedy("new part", Remedy.Kind.REMAKE, 60, Map.of(), Optional.empty(), 0.4)));
         assertEquals(0.8, r.before(), 1e-12);
         assertEquals(
-                List.of("hang again", "new part", "fill", "trim"),
+                List.of("trim and fill", "hang again", "new part", "fill", "trim"),
                 r.outcomes().stream().map(Outcome::name).toList());
-        Outcome hang = r.outcomes().get(0);
+        Outcome hang = r.outcomes().get(1);
         assertTrue(hang.fits());
         assertEquals(0.3, hang.worstDeviation(), 1e-6);
-        assertEquals(0.5, hang.move().orElseThrow().dxMm(), 1e-6);
-        Outcome trim = r.outcomes().get(3);
+        assertEquals(0.5, hang.moves().get(0).dxMm(), 1e-6);
+        Outcome trim = r.outcomes().get(4);
         assertEquals(List.of("A"), trim.outside());
         assertEquals(List.of(0.0, 0.8), rounded(trim.offMm()));
         assertEquals(3.8, trim.worstGapMm(), 1e-6);
-        Outcome fill = r.outcomes().get(2);
+        Outcome fill = r.outcomes().get(3);
         assertEquals(List.of("F"), fill.outside());
         assertEquals(List.of(0.5, 0.0), rounded(fill.onMm()));
+    }
+
+    private static RemedyResult twoThatGoTogether(double newPartCosts) {
+        return RemedyCalculator.calculate(
+                List.of(row("A", 500, 1, 3.9), row("F", -500, -1, 1.9)),
+                new Spot(0, 0),
+                List.of(
+                        new Remedy("trim", Remedy.Kind.TRIM, 2, Map.of("F", 0.4), Optional.empty(), 0),
+                        new Remedy(
+                                "hang again",
+                                Remedy.Kind.REHANG,
+                                6,
+                                Map.of(),
+                                Optional.of(MoveLimits.of(0.5, 0.5, 0)),
+                                0),
+                        new Remedy("fill", Remedy.Kind.FILL, 1, Map.of("A", 0.2), Optional.empty(), 0),
+                        new Remedy("new part", Remedy.Kind.REMAKE, newPartCosts, Map.of(), Optional.empty(), 0.4)));
+    }
+
+    /**
+     * By hand: hung 0.5 aft A is 3.4 and F 2.4, just outside; trimmed 0.4 alone F is 2.3. Together A 3.4 is the worst, and the
+     * least cut that makes F no worse is 0.2.
+     */
+    @Test
+    void should_name_two_remedies_when_together_they_do_it_and_neither_does_alone() {
+        RemedyResult r = twoThatGoTogether(60);
+        assertEquals(
+                List.of("trim and hang again", "new part", "hang again"),
+                r.outcomes().stream().map(Outcome::name).limit(3).toList());
+        assertEquals(5, r.outcomes().size());
+        Outcome both = r.outcomes().get(0);
+        assertEquals(8, both.cost(), 1e-12);
+        assertTrue(both.fits());
+        assertEquals(0.4, both.worstDeviation(), 1e-6);
+        assertEquals(0.5, both.moves().get(0).dxMm(), 1e-6);
+        assertEquals(List.of(0.0, 0.2), rounded(both.offMm()));
+    }
+
+    @Test
+    void should_leave_two_remedies_out_when_one_does_it_for_less() {
+        assertEquals(
+                List.of("new part", "hang again", "trim", "fill"),
+                twoThatGoTogether(7).outcomes().stream().map(Outcome::name).toList());
     }
 
     private static List<Double> rounded(List<Double> v) {
@@ -216,7 +260,7 @@ class CorrectionTest {
                                     Map.of(),
                                     Optional.of(MoveLimits.of(2, 2, 0.01)),
                                     0)));
-            assertEquals(3, r.outcomes().size());
+            assertTrue(r.outcomes().size() >= 3);
             for (Outcome o : r.outcomes()) {
                 assertTrue(o.worstDeviation() <= r.before() + 1e-6, o.name());
                 for (int i = 0; i < 8; i++) {
@@ -224,7 +268,7 @@ class CorrectionTest {
                     double on = o.onMm().get(i);
                     double allowed = most.getOrDefault("S" + i, 0.0) + 1e-6;
                     assertTrue(off >= 0 && on >= 0 && off <= allowed && on <= allowed);
-                    if (o.kind() != Remedy.Kind.REHANG) {
+                    if (o.moves().isEmpty()) {
                         assertEquals(rows.get(i).gapMm() + off - on, o.gapsMm().get(i), 1e-6);
                     }
                 }
