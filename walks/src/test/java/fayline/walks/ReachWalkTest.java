@@ -30,6 +30,8 @@ class ReachWalkTest {
             "/fit/canopy-left",
             "/fit/canopy-left?assume=yes",
             "/fit/canopy-right/read",
+            "/chain/canopy-chain-right",
+            "/chain/canopy-chain-left",
             "/heat/float-shell-left?peak=50+degC&ramp=10+K&hold=8+h&weight=yes&strut=yes",
             "/shop",
             "/definition",

@@ -2,7 +2,9 @@ package fayline.app.usecase.fit;
 
 import fayline.app.usecase.view.ShopView;
 import fayline.flow.project.Definition;
+import fayline.flow.project.chain.ChainLink;
 import fayline.flow.project.chain.FitChain;
+import fayline.flow.project.fit.Fit;
 import fayline.flow.record.TakenReading;
 import fayline.flow.result.fit.chain.FitChainCalculator;
 import fayline.flow.result.fit.chain.FitChainQuestion;
@@ -26,6 +28,24 @@ public final class LookAtChains {
                 .chains()
                 .find(chain)
                 .map(c -> sight(view.definition(), view.record().readings(view.project()), c, assume));
+    }
+
+    /** The chains that end at a fit or have a link at it, in the definition's order. */
+    public static List<FitChain> through(Definition definition, Fit fit) {
+        return definition.chains().stream()
+                .filter(c -> c.endsAt().equals(fit.id())
+                        || c.links().stream().anyMatch(l -> fitOf(definition, l).equals(Optional.of(fit))))
+                .toList();
+    }
+
+    /** The fit of a link: the one that names its scheme, else one of the same part against the same carrier. */
+    public static Optional<Fit> fitOf(Definition definition, ChainLink link) {
+        return link.schemeOf()
+                .flatMap(f -> definition.fits().find(f))
+                .or(() -> definition.fits().stream()
+                        .filter(f -> f.part().equals(Optional.of(link.part()))
+                                && f.against().contains(link.carrier()))
+                        .findFirst());
     }
 
     /** One chain of a definition with readings from wherever they come. */

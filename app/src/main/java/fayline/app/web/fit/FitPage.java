@@ -3,10 +3,10 @@ package fayline.app.web.fit;
 import fayline.app.pdf.fitcard.WidthWords;
 import fayline.app.usecase.fit.FitSight;
 import fayline.app.usecase.fit.FrameSight;
+import fayline.app.usecase.fit.LookAtChains;
 import fayline.app.usecase.fit.LookAtFits;
 import fayline.app.usecase.fit.LookAtFrames;
 import fayline.app.web.frame.Page;
-import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.Visit;
@@ -36,24 +36,18 @@ public final class FitPage implements Page {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get("/fit/{id}", ctx -> {
-            Visit visit = new Visit(ctx);
-            sights.with(visit, sight -> {
-                boolean assume = visit.query("assume").equals("yes");
-                FitSight fit = LookAtFits.of(sight.view(), visit.inPath("id"), assume)
-                        .orElseThrow(() -> Refusal.absent("fit of that name"));
-                sights.show(
-                        visit,
+        new Asked<FitSight>(
+                        "fit of that name",
+                        "/fit/{id}",
                         "fit/fit.jte",
-                        sights.frame(visit, sight, fit.result().fit().name(), "/fits"),
-                        view(
-                                sight,
-                                fit,
-                                LookAtFrames.of(sight.view(), visit.inPath("id"))
-                                        .orElseThrow(),
-                                assume));
-            });
-        });
+                        (sight, id, assume) -> LookAtFits.of(sight.view(), id, assume),
+                        f -> f.result().fit().name(),
+                        (sight, f, assume) -> view(sight, f, frame(sight, f), assume))
+                .addTo(routes, sights);
+    }
+
+    private static FrameSight frame(Sight sight, FitSight f) {
+        return LookAtFrames.of(sight.view(), f.result().fit().id()).orElseThrow();
     }
 
     private static FitView view(Sight sight, FitSight f, FrameSight frame, boolean assume) {
@@ -118,8 +112,7 @@ public final class FitPage implements Page {
                 "Gap wanted", wanted(fit.wanted().gap(), fit.wanted().gapTolerance()), ""));
         all.add(new FitView.Fact(
                 "Flush wanted", wanted(fit.wanted().flush(), fit.wanted().flushTolerance()), ""));
-        sight.definition().chains().stream()
-                .filter(c -> c.endsAt().equals(fit.id()))
+        LookAtChains.through(sight.definition(), fit)
                 .forEach(c -> all.add(new FitView.Fact("Chain of bonds", c.name(), "/chain/" + Visit.encoded(c.id()))));
         fit.wanted().minimumGap().ifPresent(m -> all.add(new FitView.Fact("Never under", m.asTyped(), "")));
         fit.gauge().ifPresent(g -> all.add(new FitView.Fact("Read with", g.name(), "")));

@@ -11,7 +11,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 
 /** Says how the figures of a fit come about: inputs with their origin, method, source. */
-final class FitWhys {
+public final class FitWhys {
     private FitWhys() {}
 
     static List<FitView.Why> of(Sight sight, FitResult r) {
@@ -102,7 +102,8 @@ final class FitWhys {
                 : "not given.";
     }
 
-    private static FitView.Why figure(Figure f) {
+    /** A figure in lines: how it comes about, its inputs with their origin, source, cautions. */
+    public static FitView.Why figure(Figure f) {
         List<String> lines = new ArrayList<>();
         lines.add(f.value() + ": " + f.formula());
         f.inputs()

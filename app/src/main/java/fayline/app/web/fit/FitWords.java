@@ -1,7 +1,10 @@
 package fayline.app.web.fit;
 
 import fayline.app.web.frame.Sight;
+import fayline.basis.finding.Phrase;
+import fayline.basis.units.Amount;
 import fayline.basis.units.Length;
+import fayline.basis.units.Measure;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitStation;
 import fayline.flow.reading.FitReading;
@@ -12,7 +15,7 @@ import fayline.method.fitup.motion.MoveWords;
 import fayline.method.fitup.motion.Side;
 
 /** Words and figures of a fit in the screen's units. */
-final class FitWords {
+public final class FitWords {
     private FitWords() {}
 
     static String kind(Kind kind) {
@@ -24,13 +27,24 @@ final class FitWords {
     }
 
     /** A computed length of so many millimetres in the screen's units: to 0.1 mm or 1 thou. */
-    static String length(Sight sight, double mm) {
+    public static String length(Sight sight, double mm) {
         return sight.format().gap(Length.ofMillimetres(mm));
     }
 
     /** A standard deviation: to 0.01 mm, or a tenth of a thou. */
-    static String fine(Sight sight, double mm) {
+    public static String fine(Sight sight, double mm) {
         return sight.format().fineGap(Length.ofMillimetres(mm));
+    }
+
+    /** A place in a frame, in the screen's units: to 0.1 mm or 5 thou. */
+    public static String place(Sight sight, Spot at) {
+        return sight.format().system() == UnitSystem.METRIC
+                ? String.format(Locale.ROOT, "x %.1f, y %.1f mm", at.xMm(), at.yMm())
+                : String.format(
+                        Locale.ROOT,
+                        "x %.3f, y %.3f in",
+                        Length.ofMillimetres(at.xMm()).inches(),
+                        Length.ofMillimetres(at.yMm()).inches());
     }
 
     /** What is wanted at a station, as typed in the definition. */
@@ -53,7 +67,7 @@ final class FitWords {
     }
 
     /** A move in the screen's units. */
-    static String move(Sight sight, Side side, Move move, Spot pivot, String pivotName) {
+    public static String move(Sight sight, Side side, Move move, Spot pivot, String pivotName) {
         return sight.say(new MoveWords(side, pivot, pivotName).sentence(move));
     }
 

@@ -28,9 +28,20 @@ public final class FitsPage implements Page {
                 List<FitsView.Row> rows = LookAtFits.all(sight.view(), false).stream()
                         .map(f -> row(sight, f))
                         .toList();
-                sights.show(visit, "fit/fits.jte", sights.frame(visit, sight, "Fits", "/fits"), new FitsView(rows));
+                sights.show(
+                        visit,
+                        "fit/fits.jte",
+                        sights.frame(visit, sight, "Fits", "/fits"),
+                        new FitsView(rows, chains(sight)));
             });
         });
+    }
+
+    private static List<FitView.Fact> chains(Sight sight) {
+        return sight.definition().chains().stream()
+                .map(c -> new FitView.Fact(
+                        c.name(), sight.definition().fits().get(c.endsAt()).name(), "/chain/" + Visit.encoded(c.id())))
+                .toList();
     }
 
     private static FitsView.Row row(Sight sight, FitSight f) {

@@ -6,11 +6,13 @@ import java.util.List;
  * What the list of fits shows.
  *
  * @param fits the fits, in the definition's order
+ * @param chains the chains of bonds, each with the fit at which it ends
  */
-public record FitsView(List<Row> fits) {
-    /** Copies the list. */
+public record FitsView(List<Row> fits, List<FitView.Fact> chains) {
+    /** Copies the lists. */
     public FitsView {
         fits = List.copyOf(fits);
+        chains = List.copyOf(chains);
     }
 
     /**
