@@ -163,14 +163,7 @@ final class ChainMoves {
     }
 
     private static String doubtful(Sight sight, CarriedToBench c) {
-        if (!c.sure() || c.laid().findings().isEmpty()) {
-            return "";
-        }
-        CarriedToBench.Mark worst = c.marks().stream()
-                .reduce((a, b) -> b.offMm() > a.offMm() ? b : a)
-                .orElseThrow();
-        return "Mark " + worst.name() + " lies " + FitWords.fine(sight, worst.offMm())
-                + " from where the others put it: measure the marks again.";
+        return c.sure() ? String.join(" ", sight.say(c.laid().findings())) : "";
     }
 
     private static String goes(Sight sight, OptionalDouble outward) {

@@ -36,15 +36,10 @@ public final class FitWords {
         return sight.format().fineGap(Length.ofMillimetres(mm));
     }
 
-    /** A place in a frame, in the screen's units: to 0.1 mm or 5 thou. */
+    /** A place in a frame, in the screen's units. */
     public static String place(Sight sight, Spot at) {
-        return sight.format().system() == UnitSystem.METRIC
-                ? String.format(Locale.ROOT, "x %.1f, y %.1f mm", at.xMm(), at.yMm())
-                : String.format(
-                        Locale.ROOT,
-                        "x %.3f, y %.3f in",
-                        Length.ofMillimetres(at.xMm()).inches(),
-                        Length.ofMillimetres(at.yMm()).inches());
+        return sight.say(Phrase.of(
+                "x %s, y %s", new Amount(Measure.PLACE, at.xMm(), 1, Amount.Manner.BARE), Amount.placeMm(at.yMm(), 1)));
     }
 
     /** What is wanted at a station, as typed in the definition. */
