@@ -11,7 +11,9 @@ import fayline.app.web.design.AirframePage;
 import fayline.app.web.design.HeatPage;
 import fayline.app.web.design.MadePage;
 import fayline.app.web.design.RecipesPage;
+import fayline.app.web.fit.FitAttachPage;
 import fayline.app.web.fit.FitBeginPage;
+import fayline.app.web.fit.FitMendPage;
 import fayline.app.web.fit.FitPage;
 import fayline.app.web.fit.FitReadPage;
 import fayline.app.web.fit.FitTemplatePage;
@@ -70,7 +72,9 @@ public final class Site implements WebServer.Pages {
                 new FitBeginPage(sights, shop),
                 new FitPage(sights),
                 new FitTemplatePage(sights),
+                new FitAttachPage(sights, shop),
                 new FitReadPage(sights, shop),
+                new FitMendPage(sights, shop),
                 new FitCardPage(sights),
                 new FitFramePage(sights, shop),
                 new ChainPage(sights),

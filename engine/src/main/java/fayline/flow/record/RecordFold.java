@@ -26,6 +26,7 @@ public final class RecordFold {
     private final SortedMap<String, SortedSet<Long>> ofStep = new TreeMap<>();
     private final SortedMap<String, StepRecord> steps = new TreeMap<>();
     private final SortedMap<Long, TakenReading> readings = new TreeMap<>();
+    private final List<MendedReading> mended = new ArrayList<>();
     private final SortedMap<String, List<Conflict>> stepConflicts = new TreeMap<>();
     private final List<Conflict> otherConflicts = new ArrayList<>();
     private Optional<PublishedPlan> published = Optional.empty();
@@ -74,6 +75,7 @@ public final class RecordFold {
                 projectFiles,
                 steps,
                 List.copyOf(readings.values()),
+                mended,
                 published,
                 conflicts,
                 unknown);
@@ -160,6 +162,14 @@ public final class RecordFold {
             return Touched.conflict(entry.seq());
         }
         rootOfCorrection.put(entry.seq(), root);
+        reading(root)
+                .ifPresent(r -> mended.add(new MendedReading(
+                        entry.seq(),
+                        r,
+                        time("", entry.at()),
+                        entry.by(),
+                        f.text("why"),
+                        f.text("withdrawn").equals("yes"))));
         // A correction mends what was said of a step or reading; it never moves it to another one.
         Value.Fields mended = old.fields().overlaidBy(f.inner("with"));
         for (String fixed : List.of("step", "kind")) {

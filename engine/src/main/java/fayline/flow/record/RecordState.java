@@ -17,6 +17,7 @@ import java.util.TreeMap;
  * @param projectFiles each project's own definition files by path
  * @param steps what is recorded of each step, by id
  * @param readings readings in the order of their entries
+ * @param mended what readings were before they were corrected or withdrawn, in the order of the corrections
  * @param published the plan published last
  * @param conflicts entries without effect, in order
  * @param unknown number of entries whose kind this version does not know
@@ -28,6 +29,7 @@ public record RecordState(
         SortedMap<String, SortedMap<String, KeptFile>> projectFiles,
         SortedMap<String, StepRecord> steps,
         List<TakenReading> readings,
+        List<MendedReading> mended,
         Optional<PublishedPlan> published,
         List<Conflict> conflicts,
         long unknown) {
@@ -43,6 +45,7 @@ public record RecordState(
         projectFiles = Collections.unmodifiableSortedMap(files);
         steps = Collections.unmodifiableSortedMap(new TreeMap<>(steps));
         readings = List.copyOf(readings);
+        mended = List.copyOf(mended);
         conflicts = List.copyOf(conflicts);
     }
 
@@ -75,6 +78,18 @@ public record RecordState(
             }
         }
         return List.copyOf(mine);
+    }
+
+    /** A reading by its entry as it holds now, or as it stood before it was withdrawn. */
+    public Optional<TakenReading> reading(long seq) {
+        Optional<TakenReading> now =
+                readings.stream().filter(r -> r.seq() == seq).findFirst();
+        return now.isPresent()
+                ? now
+                : mended.stream()
+                        .map(MendedReading::before)
+                        .filter(r -> r.seq() == seq)
+                        .reduce((a, b) -> b);
     }
 
     /** What is recorded of each step of one project, by id. */

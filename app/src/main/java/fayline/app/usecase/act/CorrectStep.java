@@ -6,7 +6,6 @@ import fayline.app.usecase.shop.ShopRecord;
 import fayline.flow.project.Definition;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
-import fayline.flow.record.RecordState;
 import fayline.flow.record.TakenReading;
 import fayline.flow.record.Value;
 import java.util.ArrayList;
@@ -71,6 +70,7 @@ public final class CorrectStep {
         checks.person("by", sent.by());
         checks.text("why", why, sent.live());
         mended.ifPresent(m -> check(checks, sent, m));
+        mended.flatMap(m -> measured(wrong, m)).ifPresent(m -> TakeReading.check(checks, definitions.get(0), m));
         Value.Fields with = mended.map(m -> fields(wrong, m)).orElse(Value.Fields.NONE);
         if (mended.isPresent() && with.fields().isEmpty()) {
             checks.stop("correction", "nothing", "what holds instead", "give the right time, people, text or value");
@@ -120,18 +120,37 @@ public final class CorrectStep {
         return with;
     }
 
-    /** All values of the reading, so that the ones that were right stay. */
-    private NavigableMap<String, String> valuesNow(Entry wrong, Mended m) {
-        RecordState state = shop.state();
-        long seq = wrong.kind().equals(EntryKind.CORRECTED.key())
+    /** The reading as it will hold, where the correction changes what is said of one. */
+    private Optional<Measured> measured(Entry wrong, Mended m) {
+        if (m.of().isEmpty()
+                && m.station().isEmpty()
+                && m.state().isEmpty()
+                && m.values().isEmpty()) {
+            return Optional.empty();
+        }
+        return shop.state()
+                .reading(root(wrong))
+                .map(r -> new Measured(
+                        r.kind(),
+                        m.of().isEmpty() ? r.of() : m.of(),
+                        m.station().isEmpty() ? r.station() : m.station(),
+                        m.state().isEmpty() ? r.state() : m.state(),
+                        valuesNow(wrong, m),
+                        Optional.empty()));
+    }
+
+    private static long root(Entry wrong) {
+        return wrong.kind().equals(EntryKind.CORRECTED.key())
                 ? wrong.fields().whole("entry").orElse(0L)
                 : wrong.seq();
+    }
+
+    /** All values of the reading, so that the ones that were right stay; one left empty is taken out. */
+    private NavigableMap<String, String> valuesNow(Entry wrong, Mended m) {
         NavigableMap<String, String> values = new TreeMap<>();
-        state.readings().stream()
-                .filter(r -> r.seq() == seq)
-                .map(TakenReading::values)
-                .forEach(values::putAll);
+        shop.state().reading(root(wrong)).map(TakenReading::values).ifPresent(values::putAll);
         values.putAll(m.values());
+        values.values().removeIf(String::isEmpty);
         return values;
     }
 }

@@ -67,17 +67,22 @@ public final class TakeReading {
             checks.person("by", sent.by());
             checks.time(sent, at, shop.now());
             measured.values().forEach((name, typed) -> checks.text(name, typed, false));
-            if (measured.kind().equals(CLIMATE)) {
-                checkAir(checks, measured);
-            } else {
-                checkValue(checks, definition.get(), measured);
-            }
+            check(checks, definition.get(), measured);
             if (!checks.problems().isEmpty()) {
                 return Outcome.refused("The reading was not recorded.", checks.problems());
             }
             String whose = measured.kind().equals(CLIMATE) ? "" : project;
             return shop.append(Checks.entry(shop, sent, whose, EntryKind.READING_TAKEN, payload(measured, at)));
         });
+    }
+
+    /** What is checked of a reading, taken now or put in the place of one that was wrong. */
+    static void check(Checks checks, Definition definition, Measured measured) {
+        if (measured.kind().equals(CLIMATE)) {
+            checkAir(checks, measured);
+        } else {
+            checkValue(checks, definition, measured);
+        }
     }
 
     private static Value.Fields payload(Measured m, Instant at) {

@@ -6,6 +6,7 @@ import fayline.app.usecase.fit.FrameSight;
 import fayline.app.usecase.fit.LookAtChains;
 import fayline.app.usecase.fit.LookAtFits;
 import fayline.app.usecase.fit.LookAtFrames;
+import fayline.app.web.frame.Frame;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
@@ -58,6 +59,10 @@ public final class FitPage implements Page {
                 r.fit().id(),
                 r.fit().name(),
                 facts(sight, r),
+                sight.definition().parts().stream()
+                        .map(p -> new Frame.Choice(
+                                p.id(), p.name(), r.fit().part().equals(Optional.of(p.id()))))
+                        .toList(),
                 FitPicture.of(sight, r),
                 answer,
                 first(r),

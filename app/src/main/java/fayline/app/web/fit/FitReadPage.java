@@ -172,7 +172,7 @@ public final class FitReadPage implements Page {
         }
     }
 
-    private static String by(Visit visit, Sight sight) {
+    static String by(Visit visit, Sight sight) {
         String by = visit.needed("by", "Who you are");
         if (sight.definition().shop().people().find(by).isEmpty()) {
             throw Refusal.input("Nobody of that name is in the crew.");

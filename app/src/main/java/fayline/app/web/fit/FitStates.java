@@ -87,9 +87,10 @@ final class FitStates {
         return new FitView.Row(
                 v.station().id(),
                 v.station().where(),
-                typed(v, false),
+                typed(fit, v, false),
                 v.gap().map(g -> mean(sight, g)).orElse(""),
-                typed(v, true),
+                typed(fit, v, true),
+                FitFormer.at(sight, fit.id(), state, v.station().id()),
                 FitWords.wanted(fit, v.station(), Kind.GAP),
                 again.stream().distinct().toList(),
                 "/fit/" + Visit.encoded(fit.id()) + "/read?state="
@@ -97,11 +98,11 @@ final class FitStates {
                         + Visit.encoded(v.station().id()));
     }
 
-    private static String typed(StationValue v, boolean flush) {
+    private static List<FitView.Typed> typed(Fit fit, StationValue v, boolean flush) {
         return v.typed().stream()
                 .filter(t -> (t.kind() == Kind.FLUSH) == flush)
-                .map(FitStates::typed)
-                .collect(Collectors.joining("; "));
+                .map(t -> new FitView.Typed(typed(t), FitFormer.link(fit.id(), t.seq())))
+                .toList();
     }
 
     private static String typed(FitReading t) {

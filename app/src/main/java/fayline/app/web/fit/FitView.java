@@ -1,6 +1,7 @@
 package fayline.app.web.fit;
 
 import fayline.app.pdf.fitcard.WidthSheet;
+import fayline.app.web.frame.Frame;
 import java.util.List;
 import java.util.Optional;
 
@@ -10,6 +11,7 @@ import java.util.Optional;
  * @param id its id
  * @param name its name
  * @param facts what it is, as pairs
+ * @param parts the parts it can belong to, its own chosen
  * @param drawing before and after, drawn; empty where no place is known
  * @param answer what to do now; empty where too little is known
  * @param first what is needed before there is an answer, a sentence each
@@ -33,6 +35,7 @@ public record FitView(
         String id,
         String name,
         List<Fact> facts,
+        List<Frame.Choice> parts,
         String drawing,
         Optional<FitAnswer> answer,
         List<String> first,
@@ -54,6 +57,7 @@ public record FitView(
     /** Copies the lists. */
     public FitView {
         facts = List.copyOf(facts);
+        parts = List.copyOf(parts);
         first = List.copyOf(first);
         schemesBefore = List.copyOf(schemesBefore);
         missing = List.copyOf(missing);
@@ -64,6 +68,11 @@ public record FitView(
         findings = List.copyOf(findings);
         widths = List.copyOf(widths);
         whys = List.copyOf(whys);
+    }
+
+    /** Whether it belongs to a part. */
+    public boolean attached() {
+        return parts.stream().anyMatch(Frame.Choice::chosen);
     }
 
     /**
@@ -111,6 +120,7 @@ public record FitView(
      * @param gap its gap and casting readings as typed
      * @param mean their mean where there are several, with spread; empty for one
      * @param flush its flush readings as typed
+     * @param former what was read here and corrected or withdrawn since
      * @param wanted what is wanted
      * @param again why it should be read again, a sentence each
      * @param readAgain where to read it again
@@ -118,17 +128,38 @@ public record FitView(
     public record Row(
             String mark,
             String where,
-            String gap,
+            List<Typed> gap,
             String mean,
-            String flush,
+            List<Typed> flush,
+            List<Former> former,
             String wanted,
             List<String> again,
             String readAgain) {
-        /** Copies the list. */
+        /** Copies the lists. */
         public Row {
+            gap = List.copyOf(gap);
+            flush = List.copyOf(flush);
+            former = List.copyOf(former);
             again = List.copyOf(again);
         }
     }
+
+    /**
+     * A reading.
+     *
+     * @param text as typed
+     * @param link where it is corrected
+     */
+    public record Typed(String text, String link) {}
+
+    /**
+     * A reading as it was before it was corrected or withdrawn.
+     *
+     * @param text as typed
+     * @param what what became of it, by whom and why
+     * @param link where it is corrected
+     */
+    public record Former(String text, String what, String link) {}
 
     /**
      * A state to come.

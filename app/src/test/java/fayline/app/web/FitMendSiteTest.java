@@ -1,0 +1,193 @@
+package fayline.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fayline.app.usecase.open.OpenShop;
+import fayline.app.usecase.view.LeastFinish;
+import fayline.app.usecase.view.LookAtShop;
+import fayline.flow.project.fit.Fit;
+import fayline.flow.record.TakenReading;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Readings of the demonstration's fits put right through their pages, and a fit given a part and taken off it. */
+class FitMendSiteTest {
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-03T12:00:00Z"), ZoneOffset.UTC);
+    private static final String FIT = "/fit/canopy-left";
+
+    @TempDir
+    static Path folder;
+
+    private static OpenShop open;
+    private static LookAtShop looking;
+    private static WebServer server;
+    private Browser browser;
+
+    @BeforeAll
+    static void start() throws Exception {
+        open = OpenShop.openWith(folder.resolve("data"), Path.of("../demo/ousel"), CLOCK, Optional.empty());
+        looking = new LookAtShop(open.shop());
+        server = WebServer.start(0, new Site(open.shop(), looking, new LeastFinish(folder.resolve("library")), "test"));
+    }
+
+    @AfterAll
+    static void stop() {
+        server.close();
+        open.close();
+    }
+
+    @BeforeEach
+    void visit() {
+        browser = new Browser(server);
+    }
+
+    private static TakenReading reading(String state, String station) {
+        return looking.look("").orElseThrow().record().readings("ousel-1").stream()
+                .filter(r -> r.of().equals("canopy-left")
+                        && r.kind().equals("gap")
+                        && r.state().equals(state)
+                        && r.station().equals(station))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String person() {
+        return looking.look("")
+                .orElseThrow()
+                .definition()
+                .shop()
+                .people()
+                .items()
+                .get(0)
+                .id();
+    }
+
+    private HttpResponse<String> send(String page, String to, String... more) throws Exception {
+        String html = browser.page(page);
+        String[] base = {
+            "csrf", Browser.hidden(html, "csrf"), "once", Browser.hidden(html, "once"), "by", person(),
+        };
+        String[] all = new String[base.length + more.length];
+        System.arraycopy(base, 0, all, 0, base.length);
+        System.arraycopy(more, 0, all, base.length, more.length);
+        return browser.post(to, all);
+    }
+
+    @Test
+    void should_lead_from_the_fit_to_its_reading_and_strike_the_old_one_through_when_it_is_corrected()
+            throws Exception {
+        TakenReading r = reading("struts", "S2");
+        String page = FIT + "/reading/" + r.seq();
+        assertThat(browser.page(FIT)).contains("href=\"" + page + "\"");
+        assertThat(browser.page(page)).contains("value=\"" + r.value() + "\"");
+        HttpResponse<String> then = send(
+                page,
+                page + "/correct",
+                "value",
+                "3.35",
+                "nogo",
+                "",
+                "station",
+                "S2",
+                "state",
+                "struts",
+                "why",
+                "read beside the mark");
+        assertThat(then.body())
+                .contains("<s>" + r.value() + "</s>")
+                .contains("read beside the mark")
+                .contains("3.35 mm");
+        assertThat(reading("struts", "S2").value()).isEqualTo("3.35 mm");
+    }
+
+    @Test
+    void should_ask_for_a_reason_when_a_reading_is_withdrawn_and_count_it_again_when_asked() throws Exception {
+        TakenReading r = reading("latched", "R1");
+        String page = FIT + "/reading/" + r.seq();
+        HttpResponse<String> bare = send(page, page + "/withdraw", "why", "");
+        assertThat(bare.statusCode()).isEqualTo(422);
+        assertThat(bare.body()).contains("Say why");
+        assertThat(reading("latched", "R1")).isEqualTo(r);
+        assertThat(send(page, page + "/withdraw", "why", "gauge slipped").body())
+                .contains("<s>" + r.value() + "</s>")
+                .contains("gauge slipped");
+        assertThat(looking.look("").orElseThrow().record().readings()).noneMatch(x -> x.seq() == r.seq());
+        assertThat(browser.page(page)).contains("Count it again");
+        send(page, page + "/correct", "value", r.value(), "nogo", "", "station", "R1", "state", "latched", "why", "no");
+        assertThat(reading("latched", "R1").value()).isEqualTo(r.value());
+    }
+
+    @Test
+    void should_say_what_is_wrong_with_everything_kept_when_a_correction_is_no_length() throws Exception {
+        TakenReading r = reading("hung", "F1");
+        String page = FIT + "/reading/" + r.seq();
+        HttpResponse<String> wrong = send(
+                page, page + "/correct", "value", "3..1", "nogo", "", "station", "F2", "state", "hung", "why", "typo");
+        assertThat(wrong.statusCode()).isEqualTo(422);
+        assertThat(wrong.body()).contains("value=\"3..1\"").contains("value=\"typo\"");
+        assertThat(reading("hung", "F1")).isEqualTo(r);
+        assertThat(browser.get("/fit/canopy-right/reading/" + r.seq()).statusCode())
+                .isEqualTo(404);
+        assertThat(browser.get(FIT + "/reading/x").statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void should_give_a_fit_its_part_and_take_it_off_again_with_its_readings_kept() throws Exception {
+        send(
+                "/fits/new",
+                "/fits/new",
+                "name",
+                "Side pane",
+                "hand",
+                "left",
+                "gap",
+                "3",
+                "tolerance",
+                "0.5",
+                "flush",
+                "0",
+                "flush-tolerance",
+                "0.5",
+                "edge",
+                "rectangle",
+                "width",
+                "500",
+                "height",
+                "300",
+                "stationing",
+                "spread",
+                "spread",
+                "8");
+        String read = "/fit/side-pane/read";
+        send(read, read, "station", "1", "value", "2.9", "kind", "gap", "unit", "mm", "state", "bonded");
+        assertThat(send("/fit/side-pane", "/fit/side-pane/attach", "part", "canopy-pane-right")
+                        .body())
+                .contains("belongs to")
+                .contains("fore and aft");
+        assertThat(fit().part()).contains("canopy-pane-right");
+        assertThat(send("/fit/side-pane", "/fit/side-pane/attach", "part", "no-such")
+                        .statusCode())
+                .isEqualTo(422);
+        assertThat(send("/fit/side-pane", "/fit/side-pane/detach").body()).contains("belongs to no part now");
+        assertThat(fit().part()).isEmpty();
+        assertThat(browser.page("/fit/side-pane")).contains("2.9 mm");
+    }
+
+    private static Fit fit() {
+        return looking.look("")
+                .orElseThrow()
+                .definition()
+                .fits()
+                .find("side-pane")
+                .orElseThrow();
+    }
+}
