@@ -120,7 +120,8 @@ public final class WhyPage implements Page {
                                     x.name(),
                                     sight.say(x.told()),
                                     origin(x.origin()),
-                                    x.origin() == Figure.Origin.ASSUMED))
+                                    x.origin() == Figure.Origin.ASSUMED,
+                                    ""))
                             .toList(),
                     f.source(),
                     f.cautions(),

@@ -48,6 +48,7 @@ public record WhyView(String about, String back, List<Shown> figures) {
      * @param value its value
      * @param origin where it comes from, in words
      * @param assumed whether nobody has confirmed it
+     * @param link the page where it can be read; empty for none
      */
-    public record Input(String name, String value, String origin, boolean assumed) {}
+    public record Input(String name, String value, String origin, boolean assumed, String link) {}
 }

@@ -1,0 +1,147 @@
+package fayline.app.web.fitwhy;
+
+import fayline.app.web.why.WhyView;
+import fayline.flow.project.fit.Fit;
+import fayline.flow.result.fit.FitAdvice;
+import fayline.method.fitup.FitRow;
+import fayline.method.fitup.Move;
+import fayline.method.fitup.Spot;
+import fayline.method.fitup.motion.MoveWords;
+import fayline.method.fitup.move.MinimaxMove;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The move, what it does at marked places, and the gap it leaves at each station. */
+final class MoveFigures {
+    private static final String SMALL_MOTION =
+            "[goldstein1980] for the small motion, [goldfarb1983] and [lawson1974] for the search";
+    private static final String RIGID = "[goldstein1980]: a rigid motion in the plane";
+
+    private MoveFigures() {}
+
+    static List<WhyView.Shown> move(Grounds g) {
+        List<WhyView.Shown> all = new ArrayList<>();
+        g.result()
+                .advice()
+                .ifPresent(a -> a.best().minimax().ifPresent(m -> {
+                    all.add(whole(g, a, m));
+                    g.result().fit().marks().forEach(k -> all.add(mark(g, a, m.move(), k)));
+                }));
+        return all;
+    }
+
+    private static WhyView.Shown whole(Grounds g, FitAdvice a, MinimaxMove m) {
+        List<WhyView.Input> inputs = new ArrayList<>();
+        for (FitRow row : a.rows()) {
+            inputs.addAll(g.readings(a.state(), row.station().id()));
+            inputs.addAll(g.wanted(row));
+            inputs.add(g.station(row));
+            if (row.weight() != 1) {
+                inputs.add(g.written(
+                        row.station().id() + ": weight",
+                        String.format(Locale.ROOT, "%.2g", row.weight()),
+                        "stations",
+                        row.station().id()));
+            }
+        }
+        inputs.addAll(g.later());
+        g.lines()
+                .line("room")
+                .ifPresent(l -> inputs.add(g.written("room to move", "see there", "room")));
+        inputs.add(Grounds.computed(
+                "pivot: " + a.pivotName(), g.place(a.pivot().xMm(), a.pivot().yMm())));
+        return new WhyView.Shown(
+                "The move",
+                g.sight().say(a.sentence()),
+                "Gap after = gap read - n \u00b7 shift - lever \u00d7 turn, with n the way of the gap from part to neighbour and the"
+                        + " lever (place - pivot) \u00d7 n. Of all moves within their room the one whose worst weighted distance from"
+                        + " the wanted gap is smallest; among equals the one of least squares, then the least.",
+                inputs,
+                SMALL_MOTION,
+                cautions(a, m),
+                true);
+    }
+
+    private static List<String> cautions(FitAdvice a, MinimaxMove m) {
+        List<String> all = new ArrayList<>();
+        all.add("The part is taken as stiff: what bends is not in it.");
+        if (!m.unique()) {
+            all.add("Other moves leave as small a worst gap; this one evens out the rest.");
+        }
+        if (!a.best().determinacy().determined()) {
+            all.add("The stations do not know every motion; what they do not know is left alone.");
+        }
+        return all;
+    }
+
+    private static WhyView.Shown mark(Grounds g, FitAdvice a, Move move, Fit.Mark mark) {
+        Spot at = mark.at();
+        return new WhyView.Shown(
+                mark.name(),
+                g.sight().say(new MoveWords(g.result().side(), a.pivot(), "").at(move, at, mark.name())),
+                "The place after = pivot + (place - pivot) turned + shift. Two places say the whole move without its pivot.",
+                List.of(
+                        g.written("where it is marked", g.place(at.xMm(), at.yMm()), "marks", mark.name()),
+                        Grounds.computed("the move", g.sight().say(a.sentence()), g.why("move")),
+                        Grounds.computed(
+                                "pivot: " + a.pivotName(),
+                                g.place(a.pivot().xMm(), a.pivot().yMm()))),
+                RIGID,
+                List.of(),
+                false);
+    }
+
+    /** The gap left at every station, the worst first. */
+    static List<WhyView.Shown> gaps(Grounds g) {
+        Optional<FitAdvice> advice = g.result().advice();
+        Optional<MinimaxMove> best = advice.flatMap(a -> a.best().minimax());
+        List<WhyView.Shown> all = new ArrayList<>();
+        if (best.isEmpty()) {
+            return all;
+        }
+        FitAdvice a = advice.get();
+        int worst = worst(a, best.get());
+        for (int i = 0; i < a.rows().size(); i++) {
+            WhyView.Shown shown = gap(g, a, best.get(), i, i == worst);
+            all.add(i == worst ? 0 : all.size(), shown);
+        }
+        return all;
+    }
+
+    private static int worst(FitAdvice a, MinimaxMove m) {
+        int worst = 0;
+        for (int i = 1; i < a.rows().size(); i++) {
+            worst = off(a, m, i) > off(a, m, worst) ? i : worst;
+        }
+        return worst;
+    }
+
+    private static double off(FitAdvice a, MinimaxMove m, int i) {
+        FitRow row = a.rows().get(i);
+        return row.weight() * Math.abs(m.exactGapsMm().get(i) - row.nominalMm());
+    }
+
+    private static WhyView.Shown gap(Grounds g, FitAdvice a, MinimaxMove m, int i, boolean worst) {
+        FitRow row = a.rows().get(i);
+        Move move = m.move();
+        double lever = row.station().leverMm(a.pivot());
+        List<WhyView.Input> inputs = new ArrayList<>(g.readings(a.state(), row.station().id()));
+        inputs.add(g.station(row));
+        inputs.add(Grounds.computed("the move", g.sight().say(a.sentence()), g.why("move")));
+        inputs.add(Grounds.computed(
+                "what the shift takes from it",
+                g.mm(row.station().nx() * move.dxMm() + row.station().ny() * move.dyMm())));
+        inputs.add(Grounds.computed("what the turn takes from it", g.mm(lever * move.turnRad())));
+        inputs.addAll(g.wanted(row));
+        return new WhyView.Shown(
+                (worst ? "Worst gap after the move, " : "Gap after the move, ") + row.station().id(),
+                g.mm(m.exactGapsMm().get(i)),
+                "Gap read - n \u00b7 shift - lever \u00d7 turn, with the turn's own curve: exact for a straight neighbour.",
+                inputs,
+                SMALL_MOTION,
+                List.of(),
+                worst);
+    }
+}
