@@ -20,6 +20,7 @@ import fayline.app.web.fit.FitTemplatePage;
 import fayline.app.web.fit.FitsPage;
 import fayline.app.web.fitcard.FitCardPage;
 import fayline.app.web.fitcard.FitFramePage;
+import fayline.app.web.fitwhy.FitWhyPage;
 import fayline.app.web.forecast.ForecastPage;
 import fayline.app.web.forecast.RatesPage;
 import fayline.app.web.frame.Door;
@@ -73,6 +74,7 @@ public final class Site implements WebServer.Pages {
                 new FitPage(sights),
                 new FitTemplatePage(sights),
                 new FitAttachPage(sights, shop),
+                new FitWhyPage(sights),
                 new FitReadPage(sights, shop),
                 new FitMendPage(sights, shop),
                 new FitCardPage(sights),

@@ -65,7 +65,9 @@ public final class FitLines {
     }
 
     private static Optional<Tree> fit(String path, String text, String id) {
-        return YamlDoor.read(path, text, new Problems()).flatMap(t -> t.get("fits")).flatMap(t -> item(t, id));
+        return YamlDoor.read(path, text, new Problems())
+                .flatMap(t -> t.get("fits"))
+                .flatMap(t -> item(t, id));
     }
 
     private static Optional<Tree> item(Tree list, String id) {

@@ -82,7 +82,6 @@ public final class FitPage implements Page {
                         sight, f, frame.taught().stream().map(words::lesson).toList()),
                 sight.say(r.findings()),
                 frame.widths().widths().stream().map(words::sheet).toList(),
-                FitWhys.of(sight, r),
                 assume);
     }
 

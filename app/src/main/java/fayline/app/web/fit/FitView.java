@@ -28,7 +28,6 @@ import java.util.Optional;
  * @param opposite what the opposite hand teaches
  * @param findings what must be said
  * @param widths the widths of its frame that springs; none where none is named
- * @param whys how the figures come about
  * @param assuming whether the usual values are taken
  */
 public record FitView(
@@ -52,7 +51,6 @@ public record FitView(
         Optional<Opposite> opposite,
         List<String> findings,
         List<WidthSheet> widths,
-        List<Why> whys,
         boolean assuming) {
     /** Copies the lists. */
     public FitView {
@@ -67,7 +65,6 @@ public record FitView(
         later = List.copyOf(later);
         findings = List.copyOf(findings);
         widths = List.copyOf(widths);
-        whys = List.copyOf(whys);
     }
 
     /** Whether it belongs to a part. */
@@ -237,7 +234,6 @@ public record FitView(
             lessons = List.copyOf(lessons);
         }
     }
-
     /**
      * How a figure comes about.
      *

@@ -53,9 +53,18 @@ final class ChanceFigures {
         o.assumed().stream()
                 .filter(x -> x != Assumption.READING && x != Assumption.READING_COMMON)
                 .forEach(x -> inputs.add(new WhyView.Input(
-                        "taken for this scheme", g.sight().say(x.words()), "assumed: common practice, no source", true, "")));
-        o.missing().forEach(m -> inputs.add(
-                new WhyView.Input(m.what() + (m.about().isEmpty() ? "" : " (" + m.about() + ")"), "not given", "nobody gave it", true, "")));
+                        "taken for this scheme",
+                        g.sight().say(x.words()),
+                        "assumed: common practice, no source",
+                        true,
+                        "")));
+        o.missing()
+                .forEach(m -> inputs.add(new WhyView.Input(
+                        m.what() + (m.about().isEmpty() ? "" : " (" + m.about() + ")"),
+                        "not given",
+                        "nobody gave it",
+                        true,
+                        "")));
         o.odds().ifPresent(d -> odds(g, d, inputs));
         return new WhyView.Shown(
                 o.name() + ": chance that every gap ends inside",
@@ -103,7 +112,8 @@ final class ChanceFigures {
                     n.temperatureDegC().isPresent()
                             ? Grounds.computed(
                                     "temperature noted with the readings",
-                                    fayline.basis.units.Amount.degC(n.temperatureDegC().getAsDouble())
+                                    fayline.basis.units.Amount.degC(
+                                                    n.temperatureDegC().getAsDouble())
                                             .in(g.sight().format().system()))
                             : new WhyView.Input(
                                     "temperature at the readings", "none noted", "assumed: the reference", true, ""));
@@ -147,10 +157,17 @@ final class ChanceFigures {
     private static WhyView.Shown whole(Grounds g, FitAfter a, AsBuiltResult x) {
         return new WhyView.Shown(
                 "As bonded against foretold",
-                String.format(Locale.ROOT, "sum of squares %.1f on %d degrees of freedom, p = %.3f", x.chiSquare(), x.degrees(), x.pValue()),
+                String.format(
+                        Locale.ROOT,
+                        "sum of squares %.1f on %d degrees of freedom, p = %.3f",
+                        x.chiSquare(),
+                        x.degrees(),
+                        x.pValue()),
                 "Residual = read - foretold; the sum of squares is weighed with the full covariance of foretold gaps and"
                         + " readings. The lesson is the fitted move drawn in towards none by as much as it is doubtful.",
-                List.of(Grounds.computed("what it means", a.words()), Grounds.computed("lesson", g.sight().say(a.lessonWords()))),
+                List.of(
+                        Grounds.computed("what it means", a.words()),
+                        Grounds.computed("lesson", g.sight().say(a.lessonWords()))),
                 "[jcgm100], [james-stein1961]",
                 List.of("One build is one sample."),
                 true);
@@ -162,7 +179,9 @@ final class ChanceFigures {
         inputs.add(Grounds.computed("foretold from those, after the move", g.mm(p.foretoldMm())));
         inputs.addAll(g.readings(a.to(), p.station()));
         a.result()
-                .flatMap(x -> x.stations().stream().filter(s -> s.id().equals(p.station())).findFirst())
+                .flatMap(x -> x.stations().stream()
+                        .filter(s -> s.id().equals(p.station()))
+                        .findFirst())
                 .ifPresent(d -> inputs.add(Grounds.computed(
                         "difference in its standard uncertainty", String.format(Locale.ROOT, "%+.1f", d.z()))));
         return new WhyView.Shown(

@@ -93,7 +93,9 @@ record Grounds(Sight sight, FitResult result, FitLines lines, boolean assume) {
             origin.append(", with ").append(r.instrument());
         }
         if (r.temperatureDegC().isPresent()) {
-            origin.append(", at ").append(Amount.degC(r.temperatureDegC().getAsDouble()).in(sight.format().system()));
+            origin.append(", at ")
+                    .append(Amount.degC(r.temperatureDegC().getAsDouble())
+                            .in(sight.format().system()));
         }
         origin.append("; entry ").append(r.seq());
         return new WhyView.Input(
@@ -120,7 +122,8 @@ record Grounds(Sight sight, FitResult result, FitLines lines, boolean assume) {
                     own(id, "gap")));
         });
         List<LaterState> later = result.later().stream()
-                .filter(l -> l.gapMm() != 0 || l.move().shiftMm() > 0 || l.move().turnRad() != 0)
+                .filter(l ->
+                        l.gapMm() != 0 || l.move().shiftMm() > 0 || l.move().turnRad() != 0)
                 .toList();
         if (!later.isEmpty()) {
             all.add(computed(
@@ -137,7 +140,11 @@ record Grounds(Sight sight, FitResult result, FitLines lines, boolean assume) {
                 .map(l -> l.learned()
                         ? new WhyView.Input("Still to come: " + l.state().name(), l.origin(), "learned", false, "")
                         : written(
-                                "Still to come: " + l.state().name(), l.origin(), "states", l.state().id(), "disturbs"))
+                                "Still to come: " + l.state().name(),
+                                l.origin(),
+                                "states",
+                                l.state().id(),
+                                "disturbs"))
                 .toList();
     }
 
@@ -182,7 +189,10 @@ record Grounds(Sight sight, FitResult result, FitLines lines, boolean assume) {
                                 : new WhyView.Input(
                                         i.name(),
                                         sight.say(i.told()),
-                                        i.origin().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                                        i.origin()
+                                                .name()
+                                                .toLowerCase(Locale.ROOT)
+                                                .replace('_', ' '),
                                         i.origin() == Figure.Origin.ASSUMED,
                                         ""))
                         .toList(),

@@ -24,11 +24,13 @@ final class HoldFigures {
         List<WhyView.Shown> all = new ArrayList<>();
         g.result()
                 .advice()
-                .ifPresent(a -> a.best().minimax().ifPresent(m -> a.shims().ifPresent(s -> {
-                    for (int j = 0; j < s.exactMm().size(); j++) {
-                        all.add(shim(g, a, m.move(), s, j));
-                    }
-                })));
+                .ifPresent(a -> a.best()
+                        .minimax()
+                        .ifPresent(m -> a.shims().ifPresent(s -> {
+                            for (int j = 0; j < s.exactMm().size(); j++) {
+                                all.add(shim(g, a, m.move(), s, j));
+                            }
+                        })));
         return all;
     }
 
@@ -38,14 +40,15 @@ final class HoldFigures {
         double moved = at.nx() * move.dxMm() + at.ny() * move.dyMm() + at.leverMm(a.pivot()) * move.turnRad();
         double exact = s.exactMm().get(j);
         List<WhyView.Input> inputs = new ArrayList<>();
-        inputs.add(g.written(
-                "where it stands",
-                g.place(at.at().xMm(), at.at().yMm()),
-                "points",
-                at.id()));
+        inputs.add(g.written("where it stands", g.place(at.at().xMm(), at.at().yMm()), "points", at.id()));
         inputs.add(
                 point.clearanceMm().isPresent()
-                        ? g.written("clearance now", g.mm(point.clearanceMm().getAsDouble()), "points", at.id(), "clearance")
+                        ? g.written(
+                                "clearance now",
+                                g.mm(point.clearanceMm().getAsDouble()),
+                                "points",
+                                at.id(),
+                                "clearance")
                         : Grounds.computed(
                                 "clearance now: the gap read there, between the two nearest stations that look the same way",
                                 g.mm(exact + moved),
@@ -60,7 +63,9 @@ final class HoldFigures {
                         "pieces at hand",
                         k.piecesMm().stream().map(g::mm).collect(Collectors.joining(", ")),
                         "shims")));
-        String pieces = s.best().map(b -> "; from stock " + pieces(g, b.stacks().get(j))).orElse("");
+        String pieces = s.best()
+                .map(b -> "; from stock " + pieces(g, b.stacks().get(j)))
+                .orElse("");
         return new WhyView.Shown(
                 "Shim at " + at.id(),
                 g.mm(exact) + pieces,
@@ -82,14 +87,16 @@ final class HoldFigures {
 
     static List<WhyView.Shown> trim(Grounds g) {
         List<WhyView.Shown> all = new ArrayList<>();
-        g.result().advice().ifPresent(a -> a.trim().flatMap(TrimResult::cut).ifPresent(c -> {
-            all.add(area(g, a, c));
-            for (int i = 0; i < c.depthsMm().size(); i++) {
-                if (c.depthsMm().get(i) > NOTHING_MM) {
-                    all.add(depth(g, a, c, i));
-                }
-            }
-        }));
+        g.result()
+                .advice()
+                .ifPresent(a -> a.trim().flatMap(TrimResult::cut).ifPresent(c -> {
+                    all.add(area(g, a, c));
+                    for (int i = 0; i < c.depthsMm().size(); i++) {
+                        if (c.depthsMm().get(i) > NOTHING_MM) {
+                            all.add(depth(g, a, c, i));
+                        }
+                    }
+                }));
         return all;
     }
 
@@ -98,7 +105,8 @@ final class HoldFigures {
         for (int i = 0; i < c.depthsMm().size(); i++) {
             if (c.depthsMm().get(i) > NOTHING_MM) {
                 inputs.add(Grounds.computed(
-                        a.rows().get(i).station().id() + ": depth", g.mm(c.depthsMm().get(i))));
+                        a.rows().get(i).station().id() + ": depth",
+                        g.mm(c.depthsMm().get(i))));
             }
         }
         return new WhyView.Shown(
@@ -122,7 +130,7 @@ final class HoldFigures {
                 .fit()
                 .cutting()
                 .mostMm()
-                .ifPresent(m -> inputs.add(g.written("most that may come off", g.mm(m), "trim")));
+                .ifPresent(m -> inputs.add(g.written("most that may come off", g.mm(m), "cutting")));
         return new WhyView.Shown(
                 "Depth at " + id,
                 g.mm(c.depthsMm().get(i)),

@@ -47,9 +47,7 @@ final class MoveFigures {
             }
         }
         inputs.addAll(g.later());
-        g.lines()
-                .line("room")
-                .ifPresent(l -> inputs.add(g.written("room to move", "see there", "room")));
+        g.lines().line("room").ifPresent(l -> inputs.add(g.written("room to move", "see there", "room")));
         inputs.add(Grounds.computed(
                 "pivot: " + a.pivotName(), g.place(a.pivot().xMm(), a.pivot().yMm())));
         return new WhyView.Shown(
@@ -127,7 +125,8 @@ final class MoveFigures {
         FitRow row = a.rows().get(i);
         Move move = m.move();
         double lever = row.station().leverMm(a.pivot());
-        List<WhyView.Input> inputs = new ArrayList<>(g.readings(a.state(), row.station().id()));
+        List<WhyView.Input> inputs =
+                new ArrayList<>(g.readings(a.state(), row.station().id()));
         inputs.add(g.station(row));
         inputs.add(Grounds.computed("the move", g.sight().say(a.sentence()), g.why("move")));
         inputs.add(Grounds.computed(
@@ -136,7 +135,8 @@ final class MoveFigures {
         inputs.add(Grounds.computed("what the turn takes from it", g.mm(lever * move.turnRad())));
         inputs.addAll(g.wanted(row));
         return new WhyView.Shown(
-                (worst ? "Worst gap after the move, " : "Gap after the move, ") + row.station().id(),
+                (worst ? "Worst gap after the move, " : "Gap after the move, ")
+                        + row.station().id(),
                 g.mm(m.exactGapsMm().get(i)),
                 "Gap read - n \u00b7 shift - lever \u00d7 turn, with the turn's own curve: exact for a straight neighbour.",
                 inputs,
