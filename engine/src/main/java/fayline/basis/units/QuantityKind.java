@@ -172,6 +172,31 @@ public final class QuantityKind<Q extends Quantity> {
     public static final QuantityKind<Fraction> FRACTION =
             new QuantityKind<>("fraction", Fraction::new, "15 %", units(unit(0.01, "%", "percent"), unit(1, "")));
 
+    /** Moduli and stresses, for example {@code 70 GPa}. */
+    public static final QuantityKind<Stress> STRESS = new QuantityKind<>(
+            "stress or modulus",
+            Stress::new,
+            "70 GPa",
+            units(
+                    unit(1e6, "MPa"),
+                    unit(1e9, "GPa"),
+                    unit(1000, "kPa"),
+                    unit(1, "Pa"),
+                    unit(PSI, "psi"),
+                    unit(1000 * PSI, "ksi"),
+                    unit(1e6 * PSI, "Msi")));
+
+    /** Stiffness of a section in bending or twist, for example {@code 95 N*m2}. */
+    public static final QuantityKind<BendingStiffness> BENDING_STIFFNESS = new QuantityKind<>(
+            "bending stiffness",
+            BendingStiffness::new,
+            "95 N*m2",
+            units(
+                    unit(1, "N*m2", "N·m2", "N·m²", "Nm2"),
+                    unit(1e-6, "N*mm2", "N·mm2", "N·mm²", "Nmm2"),
+                    unit(1000, "kN*m2", "kN·m2", "kN·m²", "kNm2"),
+                    unit(POUND * GRAVITY * INCH * INCH, "lbf*in2", "lbf·in2", "lbf·in²", "lbfin2")));
+
     private final String name;
     private final DoubleFunction<Q> maker;
     private final String example;
@@ -202,7 +227,9 @@ public final class QuantityKind<Q extends Quantity> {
                 FORCE,
                 MOLAR_ENERGY,
                 SPEED,
-                FRACTION);
+                FRACTION,
+                STRESS,
+                BENDING_STIFFNESS);
     }
 
     /** The name for messages, as {@code length}. */

@@ -35,7 +35,9 @@ public record UnitOfMeasure(String text, double factor, double offset, Dimension
             Map.entry(QuantityKind.FORCE, new Dimension(1, 1, -2, 0, 0)),
             Map.entry(QuantityKind.MOLAR_ENERGY, ENERGY.times(new Dimension(0, 0, 0, 0, -1), 1)),
             Map.entry(QuantityKind.SPEED, new Dimension(1, 0, -1, 0, 0)),
-            Map.entry(QuantityKind.FRACTION, Dimension.NONE));
+            Map.entry(QuantityKind.FRACTION, Dimension.NONE),
+            Map.entry(QuantityKind.STRESS, new Dimension(-1, 1, -2, 0, 0)),
+            Map.entry(QuantityKind.BENDING_STIFFNESS, new Dimension(3, 1, -2, 0, 0)));
     /** Symbols of kinds that no definition file uses. */
     private static final Map<String, UnitOfMeasure> MORE = Map.ofEntries(
             Map.entry("J", new UnitOfMeasure("J", 1, 0, ENERGY)),
@@ -45,7 +47,6 @@ public record UnitOfMeasure(String text, double factor, double offset, Dimension
             Map.entry("kW", new UnitOfMeasure("kW", 1000, 0, new Dimension(2, 1, -3, 0, 0))),
             Map.entry("mol", new UnitOfMeasure("mol", 1, 0, new Dimension(0, 0, 0, 0, 1))),
             Map.entry("mPa", new UnitOfMeasure("mPa", 1e-3, 0, new Dimension(-1, 1, -2, 0, 0))),
-            Map.entry("GPa", new UnitOfMeasure("GPa", 1e9, 0, new Dimension(-1, 1, -2, 0, 0))),
             Map.entry("Hz", new UnitOfMeasure("Hz", 1, 0, new Dimension(0, 0, -1, 0, 0))),
             Map.entry("nm", new UnitOfMeasure("nm", 1e-9, 0, new Dimension(1, 0, 0, 0, 0))),
             Map.entry("A", new UnitOfMeasure("A", 1, 0, new Dimension(0, 0, 0, 0, 0, 1))),

@@ -218,7 +218,8 @@ public final class SmallShop {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.of(new Price(price, per)),
-                Optional.of(TimeSpan.ofDays(10)));
+                Optional.of(TimeSpan.ofDays(10)),
+                Optional.empty());
     }
 
     private static ResinSystem er() {

@@ -5,6 +5,9 @@ import fayline.flow.project.Definition;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.reading.WidthReadings;
 import fayline.flow.record.TakenReading;
+import fayline.flow.result.fit.StateReadings;
+import fayline.flow.result.fit.frame.SprungCalculator;
+import fayline.flow.result.fit.frame.SprungQuestion;
 import fayline.flow.result.fit.frame.WidthLesson;
 import fayline.flow.result.fit.frame.WidthsCalculator;
 import fayline.flow.result.fit.frame.WidthsQuestion;
@@ -33,7 +36,27 @@ public final class LookAtFrames {
     public static FrameSight sight(Definition definition, List<TakenReading> readings, Fit fit) {
         Optional<WidthsResult> opposite = LookAtFits.opposite(definition, fit).map(o -> widths(readings, o, List.of()));
         List<WidthLesson> taught = opposite.map(WidthsCalculator::teaches).orElse(List.of());
-        return new FrameSight(widths(readings, fit, taught), opposite, taught);
+        WidthsResult widths = widths(readings, fit, taught);
+        return new FrameSight(
+                widths,
+                opposite,
+                SprungCalculator.calculate(new SprungQuestion(
+                        fit,
+                        states(definition, readings, fit),
+                        widths,
+                        definition.laminates(),
+                        definition.materials())),
+                taught);
+    }
+
+    /** What was read in each state, where a clamp of the frame asks for it. */
+    private static List<StateReadings> states(Definition definition, List<TakenReading> readings, Fit fit) {
+        boolean asked = fit.frame().beams().stream()
+                .flatMap(b -> b.clamps().stream())
+                .anyMatch(c -> !c.station().isEmpty());
+        return asked
+                ? LookAtFits.sight(definition, readings, fit, false).result().states()
+                : List.of();
     }
 
     private static WidthsResult widths(List<TakenReading> readings, Fit fit, List<WidthLesson> taught) {

@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param rollLength length of a roll or sheet
  * @param price price per unit
  * @param leadTime time from order to delivery
+ * @param lamina how stiff it is once laid, of cloth and tape where that is entered
  */
 public record Material(
         String id,
@@ -32,7 +33,8 @@ public record Material(
         Optional<Entered<Length>> rollWidth,
         Optional<Entered<Length>> rollLength,
         Optional<Price> price,
-        Optional<TimeSpan> leadTime)
+        Optional<TimeSpan> leadTime,
+        Optional<Lamina> lamina)
         implements Keyed {
 
     /** What a material is. */

@@ -6,10 +6,12 @@ import static fayline.store.file.shape.Key.must;
 
 import fayline.basis.units.Entered;
 import fayline.basis.units.Length;
+import fayline.flow.project.fit.FitStation;
 import fayline.flow.project.fit.frame.FitFrame;
 import fayline.flow.project.fit.frame.FrameWidth;
 import fayline.store.file.shape.Forms;
 import fayline.store.file.shape.Keys;
+import fayline.store.file.shape.Listed;
 import fayline.store.file.shape.Measure;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,11 +30,12 @@ public final class FitFrames {
                     "bond-takes",
                     Measure.any(LENGTH),
                     "By how much it changes from trial-clamped to bonded, negative where it narrows; as the opposite hand"
-                            + " taught where nothing is said."));
+                            + " taught where nothing is said."),
+            may("between", Listed.of(Forms.MARK), "Two places of the frame between which it is measured."));
 
     private FitFrames() {}
 
-    static FitFrame read(Fields f) {
+    static FitFrame read(Fields f, List<FitStation> stations) {
         List<FrameWidth> widths = new ArrayList<>();
         for (Fields w : f.list("widths")) {
             Optional<Entered<Length>> wanted = w.entered("wanted", LENGTH);
@@ -45,9 +48,10 @@ public final class FitFrames {
                         wanted.get(),
                         tolerance.get(),
                         deviation.get(),
-                        w.entered("bond-takes", LENGTH)));
+                        w.entered("bond-takes", LENGTH),
+                        w.texts("between")));
             }
         }
-        return new FitFrame(widths);
+        return new FitFrame(widths, FitBeams.read(f, stations));
     }
 }

@@ -99,7 +99,8 @@ public final class FitKind {
             may("shims", FitHolds.SHIMS, "The pieces at hand."),
             may("cutting", FitCare.CUTTING, "What may be cut: none, or where and how deep; all if nothing is said."),
             may("heat", FitCare.HEAT, "How part and surround grow."),
-            may("widths", Listed.of(FitFrames.WIDTH), "Widths of a frame that springs, tried at the bench."));
+            may("widths", Listed.of(FitFrames.WIDTH), "Widths of a frame that springs, tried at the bench."),
+            may("frame", FitBeams.FRAME, "The frame and what carries it as beams, clamped, bonded and let go."));
 
     private FitKind() {}
 
@@ -111,6 +112,8 @@ public final class FitKind {
      */
     public static Fit fit(Fields f, Function<Tree, Optional<Outline>> drawings) {
         Optional<OutlineShape> outline = f.below("outline").flatMap(o -> FitEdge.read(o, drawings));
+        List<FitStation> stations =
+                f.list("stations").stream().map(FitKind::station).toList();
         return new Fit(
                 f.text("id", ""),
                 f.text("name", ""),
@@ -123,7 +126,7 @@ public final class FitKind {
                         length(f, "flush"),
                         length(f, "flush-tolerance"),
                         f.entered("minimum-gap", LENGTH)),
-                f.list("stations").stream().map(FitKind::station).toList(),
+                stations,
                 outline,
                 marks(f),
                 f.below("room").map(FitKind::room).orElse(MoveLimits.WIDEST),
@@ -134,7 +137,7 @@ public final class FitKind {
                 FitHolds.read(f, outline),
                 FitCare.cutting(f),
                 FitCare.heat(f),
-                FitFrames.read(f));
+                FitFrames.read(f, stations));
     }
 
     private static FitStation station(Fields s) {

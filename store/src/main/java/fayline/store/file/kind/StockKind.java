@@ -5,6 +5,7 @@ import static fayline.basis.units.QuantityKind.AREAL_MASS;
 import static fayline.basis.units.QuantityKind.DENSITY;
 import static fayline.basis.units.QuantityKind.LENGTH;
 import static fayline.basis.units.QuantityKind.MASS;
+import static fayline.basis.units.QuantityKind.STRESS;
 import static fayline.basis.units.QuantityKind.TIME_SPAN;
 import static fayline.store.file.shape.Key.may;
 import static fayline.store.file.shape.Key.must;
@@ -13,6 +14,7 @@ import fayline.basis.units.Entered;
 import fayline.basis.units.Quantity;
 import fayline.basis.units.QuantityParser;
 import fayline.flow.project.stock.Delivery;
+import fayline.flow.project.stock.Lamina;
 import fayline.flow.project.stock.Lot;
 import fayline.flow.project.stock.Material;
 import fayline.flow.project.stock.Price;
@@ -22,6 +24,7 @@ import fayline.store.file.shape.Listed;
 import fayline.store.file.shape.Measure;
 import fayline.store.file.shape.Numeral;
 import fayline.store.file.shape.Words;
+import fayline.store.file.shape.YesNo;
 import java.util.Optional;
 
 /** The kinds {@code materials}, {@code lots} and {@code deliveries}. */
@@ -34,6 +37,15 @@ public final class StockKind {
                     Words.of("kg", "g", "lb", "oz", "m2", "ft2", "yd2", "m", "ft", "yd", "in", "each"),
                     "The unit that it buys."));
 
+    private static final Keys LAMINA = Keys.of(
+            "a lamina",
+            must("along", Measure.above(STRESS), "Modulus along the fibres."),
+            must("across", Measure.above(STRESS), "Modulus across them; of a balanced cloth the same."),
+            must("shear", Measure.above(STRESS), "Shear modulus in the plane."),
+            must("poisson", Numeral.number(0, 1, ""), "Contraction across when pulled along."),
+            must("origin", Forms.TEXT, "Where the figures are from."),
+            may("assumed", new YesNo(), "Whether they are assumed; then they are shown so."));
+
     static final Keys MATERIAL = Keys.of(
             "a material",
             must("id", Forms.ID, "Its id."),
@@ -45,7 +57,8 @@ public final class StockKind {
             may("roll-width", Measure.above(LENGTH), "Usable width of the roll or sheet."),
             may("roll-length", Measure.above(LENGTH), "Length of a roll or sheet."),
             may("price", PRICE, "Its price."),
-            may("lead-time", Measure.zeroUp(TIME_SPAN), "Time from order to delivery."));
+            may("lead-time", Measure.zeroUp(TIME_SPAN), "Time from order to delivery."),
+            may("lamina", LAMINA, "How stiff cloth or tape is once laid and cured, in its own directions."));
 
     static final Keys LOT = Keys.of(
             "a lot",
@@ -100,7 +113,18 @@ public final class StockKind {
                 f.entered("roll-width", LENGTH),
                 f.entered("roll-length", LENGTH),
                 price(f),
-                f.measure("lead-time", TIME_SPAN));
+                f.measure("lead-time", TIME_SPAN),
+                f.below("lamina").flatMap(l -> Fields.attempt("", t -> lamina(l))));
+    }
+
+    private static Lamina lamina(Fields l) {
+        return new Lamina(
+                l.measure("along", STRESS).orElseThrow(),
+                l.measure("across", STRESS).orElseThrow(),
+                l.measure("shear", STRESS).orElseThrow(),
+                l.number("poisson", 0),
+                l.text("origin", ""),
+                l.yes("assumed"));
     }
 
     /** Reads one lot. */

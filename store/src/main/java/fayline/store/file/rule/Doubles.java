@@ -28,6 +28,11 @@ final class Doubles {
             once(f.at().down("schemes"), "name", "a scheme");
             once(f.at().down("marks"), "name", "a marked place");
             once(f.at().down("widths"), "id", "a width");
+            Tree frame = f.at().down("frame");
+            once(frame.down("places"), "id", "a place");
+            once(frame.down("sections"), "id", "a section");
+            once(frame.down("clamps"), "id", "a clamp");
+            once(frame.down("fittings"), "id", "a fitting");
         });
         d.chains().forEach(c -> {
             once(c.at().down("links"), "name", "a link");

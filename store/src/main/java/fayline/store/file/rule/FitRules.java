@@ -40,6 +40,7 @@ final class FitRules {
 
     void check() {
         stationNeighbours();
+        new FrameRules(fit, at, problems).check(at);
         Optional<PartOutline> outline = outline();
         if (!placed.sound()) {
             return;

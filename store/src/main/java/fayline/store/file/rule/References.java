@@ -86,6 +86,11 @@ final class References {
         d.fits().forEach(f -> {
             one(f.at().get("part"), parts, "a part", Kind.PARTS);
             many(f.at(), "against", parts, "a part", Kind.PARTS);
+            f.at().down("frame")
+                    .down("sections")
+                    .items()
+                    .forEach(s -> one(
+                            s.down("laid").get("laminate"), Draft.ids(d.laminates()), "a laminate", Kind.LAMINATES));
         });
         chains();
     }

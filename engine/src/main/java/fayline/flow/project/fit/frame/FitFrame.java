@@ -7,10 +7,11 @@ import java.util.Optional;
  * A frame that springs when its sheet is clamped on, or that is pulled in to its place.
  *
  * @param widths the widths that are tried at the bench, in order
+ * @param beams the frame as beams, where it is told so
  */
-public record FitFrame(List<FrameWidth> widths) {
+public record FitFrame(List<FrameWidth> widths, Optional<FrameBeams> beams) {
     /** A frame of which nothing is said. */
-    public static final FitFrame NONE = new FitFrame(List.of());
+    public static final FitFrame NONE = new FitFrame(List.of(), Optional.empty());
 
     /** Copies the list. */
     public FitFrame {

@@ -3,6 +3,7 @@ package fayline.flow.project.fit.frame;
 import fayline.basis.units.Entered;
 import fayline.basis.units.Length;
 import fayline.flow.project.catalog.Keyed;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -14,6 +15,7 @@ import java.util.Optional;
  * @param tolerance how far off it may be; above nothing
  * @param deviation standard uncertainty of one width as it is measured; above nothing
  * @param bondTakes by how much the width changes from trial-clamped to bonded, where that is entered; negative where it narrows
+ * @param between two places of the frame's beams between which it is measured; empty where they are not named
  */
 public record FrameWidth(
         String id,
@@ -21,5 +23,11 @@ public record FrameWidth(
         Entered<Length> wanted,
         Entered<Length> tolerance,
         Entered<Length> deviation,
-        Optional<Entered<Length>> bondTakes)
-        implements Keyed {}
+        Optional<Entered<Length>> bondTakes,
+        List<String> between)
+        implements Keyed {
+    /** Copies the list. */
+    public FrameWidth {
+        between = List.copyOf(between);
+    }
+}

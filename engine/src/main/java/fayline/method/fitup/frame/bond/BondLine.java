@@ -86,7 +86,7 @@ public record BondLine(Frame part, Frame structure, List<BondSpring> bonds, Opti
             f[way.place()] = bond.stiffness(way) * apart[way.place()];
         }
         NodeMotion force = new NodeMotion(f[0], f[1], f[2], f[3], f[4], f[5]);
-        double run = part.tributaryMm(bond.partNode());
+        double run = bond.runMm().orElse(part.tributaryMm(bond.partNode()));
         Optional<Axis> way = opening(bond);
         if (way.isEmpty()) {
             return new BondForce(

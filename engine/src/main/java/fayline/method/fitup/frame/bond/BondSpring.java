@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
  * @param kzNPerMm along z; 0 in a plane frame
  * @param krNMmPerRad against a difference of turn about z, in space about every axis
  * @param thicknessMm thickness of the adhesive, where it is known: closing farther is overlap
+ * @param runMm length of bond line that the place stands for; half the part's beams there where empty
  */
 public record BondSpring(
         int partNode,
@@ -24,7 +25,20 @@ public record BondSpring(
         double kyNPerMm,
         double kzNPerMm,
         double krNMmPerRad,
-        OptionalDouble thicknessMm) {
+        OptionalDouble thicknessMm,
+        OptionalDouble runMm) {
+    /** A bond that stands for half the part's beams at its place. */
+    public BondSpring(
+            int partNode,
+            int structureNode,
+            double kxNPerMm,
+            double kyNPerMm,
+            double kzNPerMm,
+            double krNMmPerRad,
+            OptionalDouble thicknessMm) {
+        this(partNode, structureNode, kxNPerMm, kyNPerMm, kzNPerMm, krNMmPerRad, thicknessMm, OptionalDouble.empty());
+    }
+
     /** Springs in a plane frame. */
     public static BondSpring inPlane(int partNode, int structureNode, double kx, double ky, double kr) {
         return new BondSpring(partNode, structureNode, kx, ky, 0, kr, OptionalDouble.empty());
@@ -68,6 +82,19 @@ public record BondSpring(
                 peel.z() != 0 ? open : shear,
                 0,
                 OptionalDouble.of(thicknessMm));
+    }
+
+    /** This bond, standing for a length of bond line in mm. */
+    public BondSpring over(double run) {
+        return new BondSpring(
+                partNode,
+                structureNode,
+                kxNPerMm,
+                kyNPerMm,
+                kzNPerMm,
+                krNMmPerRad,
+                thicknessMm,
+                OptionalDouble.of(run));
     }
 
     /** As springs between nodes; those without stiffness are left out. */

@@ -50,8 +50,9 @@ final class Release {
         NodalField clamped = sum(shapes, position);
         NodalField movement = sum(moved, pulled);
         DenseMatrix sensitivity = sensitivity();
-        Optional<DenseMatrix> covariance =
-                question.deviationCovariance().map(c -> sensitivity.times(c).times(sensitivity.transposed()));
+        Optional<DenseMatrix> covariance = question.deviationCovariance()
+                .filter(c -> !question.watches().isEmpty())
+                .map(c -> sensitivity.times(c).times(sensitivity.transposed()));
         List<Watched> watched = watched(movement, clamped, sensitivity, covariance);
         BondLine line = question.bondLine();
         return new SpringBackShape(

@@ -20,7 +20,13 @@ import org.junit.jupiter.api.Test;
 
 class WidthsCalculatorTest {
     private static final FrameWidth REAR = new FrameWidth(
-            "rear", "rear arch", Widths.mm("690 mm"), Widths.mm("1.5 mm"), Widths.mm("0.3 mm"), Optional.empty());
+            "rear",
+            "rear arch",
+            Widths.mm("690 mm"),
+            Widths.mm("1.5 mm"),
+            Widths.mm("0.3 mm"),
+            Optional.empty(),
+            List.of());
 
     private final List<TakenReading> taken = new ArrayList<>();
 
@@ -39,14 +45,18 @@ class WidthsCalculatorTest {
 
     private WidthAnswer answer(FrameWidth width, WidthLesson... taught) {
         return WidthsCalculator.calculate(new WidthsQuestion(
-                        Widths.fit(new FitFrame(List.of(width))), WidthReadings.of(taken, "pane"), List.of(taught)))
+                        Widths.fit(new FitFrame(List.of(width), Optional.empty())),
+                        WidthReadings.of(taken, "pane"),
+                        List.of(taught)))
                 .widths()
                 .get(0);
     }
 
     private List<WidthLesson> teaches() {
         return WidthsCalculator.teaches(WidthsCalculator.calculate(new WidthsQuestion(
-                Widths.fit(new FitFrame(List.of(REAR))), WidthReadings.of(taken, "pane"), List.of())));
+                Widths.fit(new FitFrame(List.of(REAR), Optional.empty())),
+                WidthReadings.of(taken, "pane"),
+                List.of())));
     }
 
     @Test
@@ -128,7 +138,8 @@ class WidthsCalculatorTest {
                 REAR.wanted(),
                 REAR.tolerance(),
                 REAR.deviation(),
-                Optional.of(Widths.mm("-1 mm")));
+                Optional.of(Widths.mm("-1 mm")),
+                List.of());
         WidthAnswer a = answer(entered, lesson);
         assertThat(a.aimMm()).isEqualTo(691, within(1e-9));
         assertThat(a.allowance().origin()).isEqualTo("entered in the definition");

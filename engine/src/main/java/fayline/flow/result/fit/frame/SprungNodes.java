@@ -1,0 +1,135 @@
+package fayline.flow.result.fit.frame;
+
+import fayline.flow.project.fit.frame.FrameBeams;
+import fayline.flow.project.fit.frame.FramePlace;
+import fayline.flow.project.fit.frame.FrameRun;
+import fayline.method.fitup.frame.Beam;
+import fayline.method.fitup.frame.BeamSection;
+import fayline.method.fitup.frame.Frame;
+import fayline.method.fitup.frame.FramePoint;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Places as the nodes of beams. A place at which both have beams is one node where they are tied hard, and two where adhesive
+ * lies between them.
+ */
+final class SprungNodes {
+    private static final Pattern NODE =
+            Pattern.compile("([Nn]ode |Beam )(\\d+)(?: (ux|uy|uz|rx|ry|rz))?(?: to (\\d+))?");
+    private static final Map<String, String> WAYS = Map.of(
+            "ux",
+            "along",
+            "uy",
+            "up",
+            "uz",
+            "out",
+            "rx",
+            "turning about along",
+            "ry",
+            "turning about up",
+            "rz",
+            "turning in its plane");
+
+    private final FrameBeams beams;
+    private final List<FramePoint> nodes = new ArrayList<>();
+    private final List<String> names = new ArrayList<>();
+    private final Map<String, Integer> part = new HashMap<>();
+    private final Map<String, Integer> carrier = new HashMap<>();
+
+    SprungNodes(FrameBeams beams) {
+        this.beams = beams;
+        Set<String> ofPart = used(beams.part());
+        Set<String> ofCarrier = used(beams.carrier());
+        for (FramePlace p : beams.places()) {
+            boolean both = ofPart.contains(p.id()) && ofCarrier.contains(p.id());
+            if (ofPart.contains(p.id())) {
+                part.put(p.id(), add(p));
+            }
+            if (ofCarrier.contains(p.id())) {
+                carrier.put(p.id(), both && beams.adhesive().isEmpty() ? part.get(p.id()) : add(p));
+            }
+        }
+    }
+
+    private static Set<String> used(List<FrameRun> runs) {
+        Set<String> all = new LinkedHashSet<>();
+        runs.forEach(r -> all.addAll(r.through()));
+        return all;
+    }
+
+    private int add(FramePlace p) {
+        nodes.add(p.at());
+        names.add(p.id());
+        return nodes.size() - 1;
+    }
+
+    /** The node of the part at a place. */
+    Optional<Integer> part(String place) {
+        return Optional.ofNullable(part.get(place));
+    }
+
+    /** The node of the carrier at a place. */
+    Optional<Integer> carrier(String place) {
+        return Optional.ofNullable(carrier.get(place));
+    }
+
+    /** The place of a node. */
+    String name(int node) {
+        return names.get(node);
+    }
+
+    /** Places at which part and carrier are bonded, in order. */
+    List<FramePlace> bonded() {
+        return beams.places().stream()
+                .filter(p -> part.containsKey(p.id()) && carrier.containsKey(p.id()))
+                .toList();
+    }
+
+    Frame part(Map<String, BeamSection> sections) {
+        return frame(beams.part(), part, sections);
+    }
+
+    Frame carrier(Map<String, BeamSection> sections) {
+        return frame(beams.carrier(), carrier, sections);
+    }
+
+    private Frame frame(List<FrameRun> runs, Map<String, Integer> at, Map<String, BeamSection> sections) {
+        List<Beam> all = new ArrayList<>();
+        for (FrameRun r : runs) {
+            for (int i = 1; i < r.through().size(); i++) {
+                all.add(new Beam(
+                        at.get(r.through().get(i - 1)),
+                        at.get(r.through().get(i)),
+                        sections.get(r.section()),
+                        r.facing().axis()));
+            }
+        }
+        return new Frame(nodes, all, beams.plane());
+    }
+
+    /** A sentence about nodes as one about places. */
+    String named(String sentence) {
+        Matcher m = NODE.matcher(sentence);
+        StringBuilder s = new StringBuilder();
+        while (m.find()) {
+            String of = m.group(1).startsWith("Beam") ? "Beam " : "";
+            String way = m.group(3) == null ? "" : " " + WAYS.get(m.group(3));
+            String to = m.group(4) == null ? "" : " to " + name(m.group(4));
+            m.appendReplacement(s, Matcher.quoteReplacement(of + name(m.group(2)) + way + to));
+        }
+        return m.appendTail(s).toString();
+    }
+
+    private String name(String node) {
+        int n = Integer.parseInt(node);
+        return n < names.size() ? names.get(n) : node;
+    }
+}
