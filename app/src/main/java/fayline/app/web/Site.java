@@ -4,6 +4,7 @@ import fayline.app.usecase.forecast.Trials;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.view.LeastFinish;
 import fayline.app.usecase.view.LookAtShop;
+import fayline.app.usecase.view.WhatIf;
 import fayline.app.web.card.CardPage;
 import fayline.app.web.card.PaperPage;
 import fayline.app.web.chain.ChainPage;
@@ -32,6 +33,7 @@ import fayline.app.web.plan.WeeksPage;
 import fayline.app.web.shop.DefinitionPage;
 import fayline.app.web.shop.ShopPage;
 import fayline.app.web.stores.StoresPage;
+import fayline.app.web.whatif.WhatIfPage;
 import fayline.app.web.why.WhyPage;
 import java.util.List;
 
@@ -41,6 +43,7 @@ public final class Site implements WebServer.Pages {
     private final LookAtShop looking;
     private final LeastFinish least;
     private final Trials trials = new Trials();
+    private final WhatIf whatIf;
     private final String version;
 
     /**
@@ -55,6 +58,7 @@ public final class Site implements WebServer.Pages {
         this.shop = shop;
         this.looking = looking;
         this.least = least;
+        this.whatIf = new WhatIf(shop);
         this.version = version;
     }
 
@@ -66,6 +70,7 @@ public final class Site implements WebServer.Pages {
                 new WeeksPage(sights, least),
                 new ForecastPage(sights, trials),
                 new RatesPage(sights),
+                new WhatIfPage(sights, whatIf),
                 new AirframePage(sights),
                 new MadePage(sights),
                 new HeatPage(sights),

@@ -75,4 +75,29 @@ class ForecastSiteTest {
         assertThat(browser.page("/weeks")).contains("/forecast");
         assertThat(browser.page("/recipes")).contains("/rates");
     }
+
+    @Test
+    void should_stand_what_might_be_beside_what_is_without_touching_the_record() throws Exception {
+        String head = open.shop().state().head().toString();
+        String page = browser.page("/what-if?w=away/bram/2026-03-05/2026-03-20&ask=late&delivery=d-resin&days=14");
+        assertThat(page)
+                .contains("As it is")
+                .contains("Bram away")
+                .contains("14 days later")
+                .contains("All of these together")
+                .contains("All planned work ends")
+                .contains("Windows missed")
+                .contains(" later");
+        assertThat(open.shop().state().head().toString()).isEqualTo(head);
+    }
+
+    @Test
+    void should_say_what_was_expected_when_a_question_cannot_be_read() throws Exception {
+        assertThat(browser.page("/what-if?ask=away&person=nobody&from=2026-03-05&to=2026-03-06"))
+                .contains("Found &#34;nobody&#34;, expected one of the crew.");
+        assertThat(browser.page("/what-if?ask=air&air=cosy&from=2026-03-05&days=7"))
+                .contains("16 degC or 61 degF");
+        assertThat(browser.page("/what-if?ask=late&delivery=d-resin&days=0")).contains("a number from 1 to 60");
+        assertThat(browser.page("/what-if?ask=day&day=soon")).contains("a day such as 2026-03-09");
+    }
 }

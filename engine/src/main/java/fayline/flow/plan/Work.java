@@ -45,6 +45,33 @@ public record Work(
         holds = List.copyOf(holds);
     }
 
+    /** The same with other people. */
+    public Work withPeople(List<Worker> others) {
+        return with(others, places, holds);
+    }
+
+    /** The same with other places and what stays in them. */
+    public Work withPlaces(List<Place> others, List<Hold> stays) {
+        return with(people, others, stays);
+    }
+
+    private Work with(List<Worker> crew, List<Place> where, List<Hold> stays) {
+        return new Work(
+                version,
+                definition,
+                revision,
+                now,
+                zone,
+                horizon,
+                dustSettlesMin,
+                crew,
+                where,
+                clocks,
+                deliveries,
+                steps,
+                stays);
+    }
+
     /**
      * An awaited delivery.
      *

@@ -13,6 +13,7 @@ import fayline.flow.project.stock.Delivery;
 import fayline.flow.project.stock.Lot;
 import fayline.flow.project.stock.Material;
 import fayline.flow.project.stock.ResinSystem;
+import java.util.List;
 
 /**
  * One project in its shop, whole: what the definition folder says, with every reference resolved by id.
@@ -48,4 +49,38 @@ public record Definition(
         Catalog<Joint> joints,
         Catalog<Fit> fits,
         Catalog<FitChain> chains,
-        Climate climate) {}
+        Climate climate) {
+    /** The same in another shop. */
+    public Definition withShop(Shop other) {
+        return with(other, deliveries, climate);
+    }
+
+    /** The same with other things on order. */
+    public Definition withDeliveries(List<Delivery> others) {
+        return with(shop, new Catalog<>(others), climate);
+    }
+
+    /** The same in another climate. */
+    public Definition withClimate(Climate other) {
+        return with(shop, deliveries, other);
+    }
+
+    private Definition with(Shop inShop, Catalog<Delivery> ordered, Climate inClimate) {
+        return new Definition(
+                hash,
+                facts,
+                inShop,
+                materials,
+                systems,
+                lots,
+                ordered,
+                laminates,
+                assemblies,
+                parts,
+                recipes,
+                joints,
+                fits,
+                chains,
+                inClimate);
+    }
+}

@@ -4,6 +4,7 @@ import fayline.flow.project.catalog.Keyed;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -26,6 +27,13 @@ public record Person(
         skills = Set.copyOf(skills);
         hours = List.copyOf(hours);
         absences = List.copyOf(absences);
+    }
+
+    /** The same, away once more. */
+    public Person withAbsence(Absence absence) {
+        List<Absence> all = new ArrayList<>(absences);
+        all.add(absence);
+        return new Person(id, name, skills, volunteer, hours, all);
     }
 
     /**

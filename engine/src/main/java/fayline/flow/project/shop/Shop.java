@@ -7,6 +7,7 @@ import fayline.basis.units.TemperatureDifference;
 import fayline.basis.units.TimeSpan;
 import fayline.flow.project.catalog.Catalog;
 import java.time.ZoneId;
+import java.util.List;
 
 /**
  * The shop, which one or more projects share.
@@ -41,6 +42,25 @@ public record Shop(
         Catalog<Stand> stands,
         Catalog<Port> ports,
         Catalog<Mould> moulds) {
+    /** The same with another crew. */
+    public Shop withPeople(List<Person> crew) {
+        return new Shop(
+                name,
+                zone,
+                elevation,
+                limits,
+                dustSettles,
+                mixing,
+                lifeTrusted,
+                resinWaste,
+                clothWaste,
+                weights,
+                new Catalog<>(crew),
+                stands,
+                ports,
+                moulds);
+    }
+
     /**
      * The climate in which wet work may begin.
      *

@@ -1,0 +1,167 @@
+package fayline.app.usecase.view;
+
+import fayline.app.usecase.shop.ShopRecord;
+import fayline.flow.audit.PlanAuditor;
+import fayline.flow.plan.Plan;
+import fayline.flow.plan.Plan.PlannedStep;
+import fayline.flow.plan.Work;
+import fayline.flow.planner.PlanSolver;
+import fayline.flow.planner.SerialPlanner;
+import fayline.flow.planner.goal.PlanGoal;
+import fayline.flow.planner.goal.PlanGoal.Dated;
+import fayline.flow.planner.goal.PlanGoals;
+import fayline.flow.planner.goal.PlanScore;
+import fayline.flow.planner.goal.PlanScorer;
+import fayline.flow.project.Definition;
+import fayline.flow.result.ProjectCalculator;
+import fayline.flow.result.ProjectResult;
+import fayline.flow.result.ShopWork;
+import fayline.flow.result.rate.LearnedRates;
+import fayline.flow.result.rate.ProjectTimes;
+import fayline.flow.result.state.ShopState;
+import fayline.flow.whatif.Change;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Plans the shop as it is and as it might be, all by the same planner so that they can be compared, and touches neither record nor
+ * plan.
+ */
+public final class WhatIf {
+    private final ShopRecord shop;
+    private final PlanSolver planner = new SerialPlanner();
+    private Optional<Base> kept = Optional.empty();
+    private final Map<List<Change>, Outcome> known = new HashMap<>();
+
+    /** Questions to a shop. */
+    public WhatIf(ShopRecord shop) {
+        this.shop = shop;
+    }
+
+    private record Base(long seq, Instant now, List<Project> projects, LearnedRates rates, Outcome outcome) {}
+
+    private record Project(Definition definition, ShopState state) {}
+
+    /**
+     * How it would come out.
+     *
+     * @param finish the end of all; empty where nothing is planned
+     * @param score every term that makes a plan better
+     * @param missed windows missed
+     * @param goals the day on which each dated goal is reached
+     * @param broken rules that the plan breaks, known ones left out
+     * @param starts when each step begins
+     */
+    public record Outcome(
+            Optional<Instant> finish,
+            PlanScore score,
+            int missed,
+            List<Goal> goals,
+            int broken,
+            Map<String, Instant> starts) {
+        /** Copies the collections. */
+        public Outcome {
+            goals = List.copyOf(goals);
+            starts = Map.copyOf(starts);
+        }
+
+        /** How many steps begin at another time than in another outcome. */
+        public long moved(Outcome other) {
+            return starts.entrySet().stream()
+                    .filter(e -> !e.getValue().equals(other.starts.get(e.getKey())))
+                    .count();
+        }
+    }
+
+    /**
+     * A dated goal.
+     *
+     * @param name what is reached
+     * @param due the moment by which
+     * @param end when it is; empty where a step of it has no place in the plan or all is done
+     */
+    public record Goal(String name, Instant due, Optional<Instant> end) {}
+
+    /**
+     * Asks.
+     *
+     * @param changes what might be otherwise, each list together; an empty list is the shop as it is
+     * @return an outcome for each; empty while the shop has no project that can be read
+     */
+    public synchronized List<Outcome> ask(List<List<Change>> changes) {
+        Instant now = shop.minute();
+        long seq = shop.state().head().seq();
+        if (kept.filter(b -> b.seq() == seq && b.now().equals(now)).isEmpty()) {
+            known.clear();
+            kept = base(seq, now);
+        }
+        List<Outcome> outcomes = new ArrayList<>();
+        for (List<Change> c : kept.isEmpty() ? List.<List<Change>>of() : changes) {
+            outcomes.add(known.computeIfAbsent(List.copyOf(c), x -> outcome(kept.orElseThrow(), x)));
+        }
+        return List.copyOf(outcomes);
+    }
+
+    private Optional<Base> base(long seq, Instant now) {
+        List<Project> projects = new ArrayList<>();
+        List<ProjectTimes> times = new ArrayList<>();
+        for (Definition d : shop.definitions()) {
+            ShopState state = RecordedState.of(shop.state(), d.facts().id(), now);
+            projects.add(new Project(d, state));
+            times.add(ProjectTimes.of(
+                    d, state, ProjectCalculator.calculate(d, state).steps()));
+        }
+        if (projects.isEmpty()) {
+            return Optional.empty();
+        }
+        LearnedRates rates = LearnedRates.of(times);
+        return Optional.of(new Base(seq, now, projects, rates, outcome(projects, rates, List.of())));
+    }
+
+    private Outcome outcome(Base base, List<Change> changes) {
+        return changes.isEmpty() ? base.outcome() : outcome(base.projects(), base.rates(), changes);
+    }
+
+    private Outcome outcome(List<Project> projects, LearnedRates rates, List<Change> changes) {
+        List<Definition> definitions = new ArrayList<>();
+        List<ProjectResult> results = new ArrayList<>();
+        for (Project p : projects) {
+            Definition changed = p.definition();
+            for (Change c : changes) {
+                changed = c.in(changed);
+            }
+            definitions.add(changed);
+            results.add(ProjectCalculator.calculate(changed, p.state(), rates));
+        }
+        Work work = ShopWork.combine(results);
+        for (Change c : changes) {
+            work = c.in(work);
+        }
+        Plan plan = planner.plan(work);
+        PlanGoal goal = PlanGoals.of(definitions, work, shop.state().published());
+        Map<String, Instant> starts = new HashMap<>();
+        plan.steps().forEach(p -> starts.put(p.step(), p.start()));
+        return new Outcome(
+                plan.finish(),
+                new PlanScorer(work, goal).score(plan),
+                plan.steps().stream().mapToInt(p -> p.missed().size()).sum(),
+                goal.dates().stream().map(d -> goal(d, plan)).toList(),
+                (int) new PlanAuditor()
+                        .audit(work, plan).stream().filter(b -> !b.admitted()).count(),
+                starts);
+    }
+
+    private static Goal goal(Dated dated, Plan plan) {
+        boolean open = plan.unplanned().stream().anyMatch(u -> dated.steps().contains(u.step()));
+        Optional<Instant> end = plan.steps().stream()
+                .filter(p -> dated.steps().contains(p.step()))
+                .map(PlannedStep::end)
+                .max(Comparator.naturalOrder());
+        return new Goal(dated.name(), dated.due(), open ? Optional.empty() : end);
+    }
+}
