@@ -94,7 +94,7 @@ class ForecastSiteTest {
     @Test
     void should_say_what_was_expected_when_a_question_cannot_be_read() throws Exception {
         assertThat(browser.page("/what-if?ask=away&person=nobody&from=2026-03-05&to=2026-03-06"))
-                .contains("Found &#34;nobody&#34;, expected one of the crew.");
+                .contains("Found \"nobody\", expected one of the crew.");
         assertThat(browser.page("/what-if?ask=air&air=cosy&from=2026-03-05&days=7"))
                 .contains("16 degC or 61 degF");
         assertThat(browser.page("/what-if?ask=late&delivery=d-resin&days=0")).contains("a number from 1 to 60");
