@@ -33,8 +33,8 @@ import java.util.Set;
  * Invented shops with invented work, from a seed: people with absences, moulds, stands in rooms, ports, clocks with day and
  * night rates, staged skins, bonds with windows that open and shut, dust and wet, deliveries, and steps done and running.
  */
-final class RandomWork {
-    static final Instant NOW = Instant.parse("2026-03-02T07:10:00Z");
+public final class RandomWork {
+    public static final Instant NOW = Instant.parse("2026-03-02T07:10:00Z");
     private static final ZoneId ZONE = ZoneOffset.UTC;
 
     private final Random random;
@@ -52,7 +52,7 @@ final class RandomWork {
     }
 
     /** A shop of one to six people with so many parts, planned over so many days. */
-    static Work of(long seed, int parts, int days) {
+    public static Work of(long seed, int parts, int days) {
         return new RandomWork(seed, days).make(parts);
     }
 

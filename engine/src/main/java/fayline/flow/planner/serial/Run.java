@@ -13,7 +13,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeSet;
 
 /** One pass: blocks put in one after the other by a priority. */
@@ -187,9 +186,5 @@ final class Run {
                 }
             }
         }
-    }
-
-    Set<Integer> unplanned() {
-        return reasons.keySet();
     }
 }

@@ -56,6 +56,11 @@ final class Scene {
         return !places.get(keep).isEmpty();
     }
 
+    /** Whether all its steps are placed, so that its places are free again after the last. */
+    boolean isClosed(int keep) {
+        return left[keep] == 0;
+    }
+
     List<Integer> placesOf(int keep) {
         return places.get(keep);
     }

@@ -34,7 +34,17 @@ final class StartSearch {
     }
 
     /** How a step is to be placed. */
-    record Ask(Task task, int notBefore, int longestMin, boolean quickest, boolean neat) {}
+    record Ask(Task task, int notBefore, int longestMin, boolean quickest, boolean neat, Optional<Wanted> wanted) {
+        Ask(Task task, int notBefore, int longestMin, boolean quickest, boolean neat) {
+            this(task, notBefore, longestMin, quickest, neat, Optional.empty());
+        }
+    }
+
+    /**
+     * Who and where is wanted, by index. Before {@code othersFrom} nobody else is asked; from then on others may do it too.
+     * Where no people are named, anybody may be in a crew of that size.
+     */
+    record Wanted(List<Integer> people, int size, List<Integer> places, int othersFrom) {}
 
     /** A placement, or what stood in the way. */
     record Found(Optional<Placement> placement, Obstacle obstacle, int keep, int minutes) {}
@@ -50,6 +60,8 @@ final class StartSearch {
     private int keepInWay = -1;
     private int keepMinutes;
     private int clashWith = -1;
+    private List<Integer> preferred = List.of();
+    private boolean onlyPreferred;
 
     StartSearch(Net net, Board board, Scene scene) {
         this.net = net;
@@ -65,23 +77,48 @@ final class StartSearch {
 
     Found find(Ask ask) {
         Task task = ask.task();
-        List<CrewTime> options = options(ask);
-        List<Person> order = task.hasHands() ? crews.order() : List.of();
+        Choice anybody = new Choice(options(ask), task.hasHands() ? crews.order() : List.of());
+        Choice own = ask.wanted().map(w -> own(w, anybody)).orElse(anybody);
+        Choice ownFirst = ask.wanted().isPresent() ? own.then(anybody) : anybody;
+        int othersFrom = ask.wanted().map(Wanted::othersFrom).orElse(-TimeLine.FOREVER);
+        preferred = ask.wanted().map(Wanted::places).orElse(List.of());
         clashWith = -1;
         int t = aligned(task, ask.notBefore());
         for (int i = 0; i < MOST_STARTS && t <= net.horizon; i++) {
             keepInWay = -1;
             next = TimeLine.FOREVER;
-            Optional<Placement> placed = tryAt(task, t, options, order);
+            Choice choice = t < othersFrom ? own : ownFirst;
+            onlyPreferred = t < othersFrom && !preferred.isEmpty();
+            Optional<Placement> placed = tryAt(task, t, choice.options(), choice.order());
             if (placed.isPresent()) {
-                return new Found(neat(ask, placed.get(), options, order), obstacle, -1, 0);
+                return new Found(neat(ask, placed.get(), choice.options(), choice.order()), obstacle, -1, 0);
             }
             if (keepInWay >= 0) {
                 return new Found(Optional.empty(), Obstacle.HOLD, keepInWay, keepMinutes);
             }
-            t = aligned(task, Math.max(t + 1, next));
+            int then = Math.max(t + 1, next);
+            t = aligned(task, t < othersFrom ? Math.min(then, othersFrom) : then);
         }
         return new Found(Optional.empty(), obstacle, -1, 0);
+    }
+
+    /** Crews to ask: by sizes and by people, each in the order in which they are tried. */
+    private record Choice(List<CrewTime> options, List<Person> order) {
+        Choice then(Choice others) {
+            List<CrewTime> sizes = new ArrayList<>(options);
+            others.options.stream().filter(o -> !options.contains(o)).forEach(sizes::add);
+            List<Person> people = new ArrayList<>(order);
+            others.order.stream().filter(p -> !order.contains(p)).forEach(people::add);
+            return new Choice(sizes, people);
+        }
+    }
+
+    private Choice own(Wanted wanted, Choice anybody) {
+        List<CrewTime> sizes = anybody.options.stream()
+                .filter(o -> o.people() == wanted.size())
+                .toList();
+        List<Person> people = wanted.people().stream().map(board.people::get).toList();
+        return new Choice(sizes.isEmpty() ? anybody.options : sizes, people.isEmpty() ? anybody.order : people);
     }
 
     /** A quarter hour is easier to keep than a start at five past, where nothing hurries. */
@@ -281,8 +318,11 @@ final class StartSearch {
     private List<Integer> chosen(Task task, Keep keep, int t, int end, List<int[]> stretches, List<Integer> taken) {
         List<Integer> places = new ArrayList<>();
         int to = Math.max(end, t + scene.least(keep.index));
-        for (int place : keep.usable) {
-            if (places.size() < keep.hold.count() && !taken.contains(place)) {
+        List<Integer> usable = new ArrayList<>(keep.usable);
+        usable.sort(Comparator.comparing((Integer p) -> !preferred.contains(p)));
+        for (int place : usable) {
+            boolean asked = !onlyPreferred || preferred.contains(place);
+            if (asked && places.size() < keep.hold.count() && !taken.contains(place)) {
                 int clear = board.clearFor(place, t, to - t, keep);
                 if (clear > t) {
                     clashWith = clashOr(clashWith, place, t, to - t, keep);
