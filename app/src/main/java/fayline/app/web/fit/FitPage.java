@@ -72,6 +72,7 @@ public final class FitPage implements Page {
                 r.missing(),
                 r.assumed().stream().map(sight::say).toList(),
                 FitStates.strip(r),
+                FitOver.of(sight, r),
                 answer.map(FitPage::sure).orElse(""),
                 "Gap " + wanted(r.fit().wanted().gap(), r.fit().wanted().gapTolerance()),
                 FitStates.of(sight, r),

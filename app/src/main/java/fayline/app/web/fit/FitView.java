@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param missing what nobody has given, so that no chance is told
  * @param assumed what is assumed instead
  * @param strip every state in its order, read or to come
+ * @param over the gaps over the states; empty for a single state with nothing to come
  * @param sure how sure the chosen way to locate it is, in a line; empty where no chance is told
  * @param wanted gap and flush wanted, in a line
  * @param states what was read, the state read last first
@@ -42,6 +43,7 @@ public record FitView(
         List<String> missing,
         List<String> assumed,
         List<Strip> strip,
+        Optional<Over> over,
         String sure,
         String wanted,
         List<State> states,
@@ -70,6 +72,19 @@ public record FitView(
     /** Whether it belongs to a part. */
     public boolean attached() {
         return parts.stream().anyMatch(Frame.Choice::chosen);
+    }
+
+    /**
+     * How the gaps went through the states.
+     *
+     * @param drawing drawn, states to come foretold
+     * @param words the move into each state, a sentence each
+     */
+    public record Over(String drawing, List<String> words) {
+        /** Copies the list. */
+        public Over {
+            words = List.copyOf(words);
+        }
     }
 
     /**
