@@ -190,4 +190,17 @@ class FitMendSiteTest {
                 .find("side-pane")
                 .orElseThrow();
     }
+
+    @Test
+    void should_lead_from_today_and_from_the_card_to_the_gaps_when_a_dry_fit_is_due() throws Exception {
+        String today = browser.page("/");
+        assertThat(today).contains("Fits due within two weeks").contains("href=\"/fit/pane-right/read\"");
+        assertThat(browser.page("/card/pane-to-frame-right/1/dry-fit"))
+                .contains("href=\"/fit/pane-right/read\"")
+                .contains("Read the gaps");
+        assertThat(browser.page("/card/pane-to-frame-right/1/first-pass"))
+                .contains("href=\"/fit/pane-right\"")
+                .contains("See the move");
+        assertThat(browser.page("/card/pane-to-frame-right/1/mask")).doesNotContain("/fit/");
+    }
 }

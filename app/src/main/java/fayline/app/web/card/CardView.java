@@ -1,6 +1,7 @@
 package fayline.app.web.card;
 
 import fayline.app.pdf.CardSheet;
+import fayline.app.web.fit.FitLinks;
 import fayline.app.web.frame.Frame;
 import fayline.app.web.frame.StateWord;
 import java.util.List;
@@ -21,6 +22,7 @@ import java.util.List;
  * @param record what is recorded of it
  * @param answered the answer to which way round; empty where none was given
  * @param figures figures that can be asked why
+ * @param fits what of a fit is read or seen at this step
  * @param refused why what was just sent was not taken
  * @param nowField the shop's minute, for fields of time
  */
@@ -38,6 +40,7 @@ public record CardView(
         List<Recorded> record,
         String answered,
         List<Asked> figures,
+        List<FitLinks.Link> fits,
         List<String> refused,
         String nowField) {
     /** Copies the lists. */
@@ -48,6 +51,7 @@ public record CardView(
         places = List.copyOf(places);
         record = List.copyOf(record);
         figures = List.copyOf(figures);
+        fits = List.copyOf(fits);
         refused = List.copyOf(refused);
     }
 

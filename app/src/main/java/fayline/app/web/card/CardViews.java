@@ -2,6 +2,7 @@ package fayline.app.web.card;
 
 import fayline.app.pdf.CardSheet;
 import fayline.app.pdf.CardWords;
+import fayline.app.web.fit.FitLinks;
 import fayline.app.web.frame.Frame;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.StateWord;
@@ -55,6 +56,7 @@ final class CardViews {
                 CardRecord.of(sight, state, step),
                 kept.whichWay(),
                 figures(card),
+                FitLinks.of(sight, step),
                 refused,
                 sight.time().field(sight.time().now()));
     }

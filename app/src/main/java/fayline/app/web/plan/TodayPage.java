@@ -1,5 +1,6 @@
 package fayline.app.web.plan;
 
+import fayline.app.web.fit.FitLinks;
 import fayline.app.web.frame.Frame;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Sight;
@@ -28,6 +29,7 @@ import java.util.stream.Stream;
 /** Today: who does what now and next, which clocks run, which windows close, what blocks what, what moved. */
 public final class TodayPage implements Page {
     private static final Duration AHEAD = Duration.ofDays(3);
+    private static final Duration FITS_AHEAD = Duration.ofDays(14);
     private static final int MOST_NEXT = 4;
     private static final int MOST_HOLDING = 8;
     private final Sights sights;
@@ -64,6 +66,7 @@ public final class TodayPage implements Page {
                 cures.others(),
                 cures.reached(),
                 sight.result().windows().stream().map(w -> window(sight, w)).toList(),
+                due(sight),
                 holding(sight),
                 sight.view().moved().stream().map(m -> m.sentence(time.zone())).toList(),
                 air(sight, sight.result().airNow()),
@@ -121,7 +124,30 @@ public final class TodayPage implements Page {
                 sight.time().range(s.start(), s.handsEnd()),
                 others.isEmpty() ? "" : "with " + sight.personNames(others),
                 Sight.cardLink(s.step()),
-                StateWord.of(work, sight.time().now()));
+                StateWord.of(work, sight.time().now()),
+                FitLinks.of(sight, s.step()));
+    }
+
+    /** Fits to read or bond within two weeks, so that a dry fit is not left to its last day; the soonest first. */
+    private static List<TodayView.Due> due(Sight sight) {
+        Instant until = sight.time().now().plus(FITS_AHEAD);
+        return sight.plan().steps().stream()
+                .filter(s -> s.start().isBefore(until))
+                .filter(s -> sight.work(s.step())
+                        .filter(w -> w.state() != WorkStep.State.DONE)
+                        .isPresent())
+                .filter(s -> !FitLinks.of(sight, s.step()).isEmpty())
+                .sorted(Comparator.comparing(Plan.PlannedStep::start))
+                .map(s -> {
+                    WorkStep work = sight.work(s.step()).orElseThrow();
+                    return new TodayView.Due(
+                            work.title(),
+                            sight.madeName(work.made()),
+                            sight.time().range(s.start(), s.handsEnd()),
+                            Sight.cardLink(s.step()),
+                            FitLinks.of(sight, s.step()));
+                })
+                .toList();
     }
 
     private static TodayView.Window window(Sight sight, OpenWindow w) {

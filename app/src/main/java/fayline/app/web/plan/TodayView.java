@@ -1,5 +1,6 @@
 package fayline.app.web.plan;
 
+import fayline.app.web.fit.FitLinks;
 import fayline.app.web.frame.StateWord;
 import java.util.List;
 
@@ -12,6 +13,7 @@ import java.util.List;
  * @param others states on their way that nothing waits for
  * @param reached states that were reached since yesterday
  * @param windows windows that count
+ * @param due fits to read or bond within two weeks
  * @param holding what holds other work up
  * @param moved what moved since the last plan, in sentences
  * @param air the shop's air
@@ -26,6 +28,7 @@ public record TodayView(
         List<Clock> others,
         List<Clock> reached,
         List<Window> windows,
+        List<Due> due,
         List<Holding> holding,
         List<String> moved,
         Air air,
@@ -41,6 +44,7 @@ public record TodayView(
         others = List.copyOf(others);
         reached = List.copyOf(reached);
         windows = List.copyOf(windows);
+        due = List.copyOf(due);
         holding = List.copyOf(holding);
         moved = List.copyOf(moved);
         troubles = List.copyOf(troubles);
@@ -87,8 +91,37 @@ public record TodayView(
      * @param with with whom; empty for alone
      * @param link its card
      * @param state how far it is
+     * @param fits what of a fit is read or seen at it
      */
-    public record Job(String title, String on, String when, String with, String link, StateWord state) {}
+    public record Job(
+            String title,
+            String on,
+            String when,
+            String with,
+            String link,
+            StateWord state,
+            List<FitLinks.Link> fits) {
+        /** Copies the list. */
+        public Job {
+            fits = List.copyOf(fits);
+        }
+    }
+
+    /**
+     * A fit that is due: a step at which it is read dry or bonded, within sight.
+     *
+     * @param title the step
+     * @param on on what
+     * @param when when, in words
+     * @param link its card
+     * @param fits what of the fit is read or seen there
+     */
+    public record Due(String title, String on, String when, String link, List<FitLinks.Link> fits) {
+        /** Copies the list. */
+        public Due {
+            fits = List.copyOf(fits);
+        }
+    }
 
     /**
      * A cure that runs.

@@ -26,37 +26,10 @@ final class BondOfFit {
         this.plan = plan;
     }
 
-    /**
-     * The joint of the part that takes adhesive: one with a neighbour of the fit before one of the part alone, which bonds it to
-     * what it lies against, before any other; of equals one with work to do.
-     */
+    /** The joint that bonds a fit; empty where none is known. */
     Optional<FitBond> of(Fit fit) {
-        if (fit.part().isEmpty()) {
-            return Optional.empty();
-        }
-        String part = fit.part().get();
-        List<Joint> joints = definition.joints().stream()
-                .filter(j -> j.between().contains(part) && isGlued(j))
-                .sorted(Comparator.comparingInt((Joint j) -> farness(j, fit)).thenComparing(this::isDone))
-                .toList();
+        List<Joint> joints = new FitWork(definition, result).joints(fit);
         return joints.stream().findFirst().flatMap(j -> bond(j, joints));
-    }
-
-    private static int farness(Joint joint, Fit fit) {
-        if (joint.between().stream().anyMatch(fit.against()::contains)) {
-            return 0;
-        }
-        return joint.between().size() == 1 ? 1 : 2;
-    }
-
-    private boolean isGlued(Joint joint) {
-        return result.joint(joint.id())
-                .filter(r -> r.adhesive().kilograms() > 0)
-                .isPresent();
-    }
-
-    private boolean isDone(Joint joint) {
-        return result.stepsOf(joint.id()).stream().allMatch(s -> s.work().state() == WorkStep.State.DONE);
     }
 
     private Optional<FitBond> bond(Joint joint, List<Joint> all) {

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param name the name
  * @param hand the hand where no part is named yet; a part's own hand counts before it
  * @param part the part that is fitted; empty where it was begun on the spot and no part is named yet
+ * @param joint the joint that bonds it, where the fit names it
  * @param against its neighbours
  * @param wanted gap and flush wanted where a station says nothing else
  * @param stations marked places along the edge, in order
@@ -34,6 +35,7 @@ public record Fit(
         String name,
         Hand hand,
         Optional<String> part,
+        Optional<String> joint,
         List<String> against,
         FitWanted wanted,
         List<FitStation> stations,
@@ -55,7 +57,7 @@ public record Fit(
         states = List.copyOf(states);
     }
 
-    /** A fit whose hand is its part's, without a frame. */
+    /** A fit whose hand is its part's, without a joint or frame named. */
     public Fit(
             String id,
             String name,
@@ -76,6 +78,7 @@ public record Fit(
                 name,
                 Hand.NONE,
                 part,
+                Optional.empty(),
                 against,
                 wanted,
                 stations,

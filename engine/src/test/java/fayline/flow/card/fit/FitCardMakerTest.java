@@ -198,4 +198,41 @@ class FitCardMakerTest {
                 .anyMatch(f -> f.severity() == Severity.CAUTION && f.sentence().contains("U2, F1"))
                 .anyMatch(f -> f.severity() == Severity.NOTE && f.sentence().endsWith("Hung."));
     }
+
+    private static Fit with(Hand hand, Optional<String> part, Optional<String> joint) {
+        Fit f = fit();
+        return new Fit(
+                f.id(), f.name(), hand, part, joint, f.against(), f.wanted(), f.stations(), f.outline(), f.marks(), f.room(),
+                f.gauge(), f.states(), f.holding(), f.cutting(), f.heat(), f.frame());
+    }
+
+    private static FitCard card(Fit fit) {
+        return FitCardMaker.make(
+                SHOP, RESULT, PLAN, FitCalculator.calculate(new FitQuestion(fit, Side.RIGHT, List.of(), List.of(), false)),
+                new WidthsResult(fit, List.of()));
+    }
+
+    @Test
+    void should_tell_the_fits_own_hand_when_no_part_is_named_and_the_parts_before_it() {
+        assertThat(card(with(Hand.RIGHT, Optional.empty(), Optional.empty())).hand())
+                .isEqualTo(Hand.RIGHT);
+        assertThat(card(with(Hand.RIGHT, Optional.of("lid"), Optional.empty())).hand())
+                .isEqualTo(Hand.LEFT);
+    }
+
+    @Test
+    void should_take_the_joint_that_the_fit_names_and_the_parts_own_where_it_names_none() {
+        assertThat(card(with(Hand.LEFT, Optional.empty(), Optional.empty())).bond())
+                .isEmpty();
+        assertThat(card(with(Hand.LEFT, Optional.empty(), Optional.of("seam")))
+                        .bond()
+                        .orElseThrow()
+                        .joint()
+                        .id())
+                .isEqualTo("seam");
+        FitWork work = new FitWork(SHOP, RESULT);
+        assertThat(work.joints(with(Hand.LEFT, Optional.of("lid"), Optional.empty())))
+                .extracting(j -> j.id())
+                .startsWith("seam");
+    }
 }

@@ -61,6 +61,10 @@ public final class FitKind {
                     Words.of(Fields.words(Hand.class)),
                     "The hand where no part is named yet, for aft and nose-up; left where nothing is said."),
             may("part", Forms.REF, "The part that is fitted; none where the fit was begun on the spot."),
+            may(
+                    "joint",
+                    Forms.REF,
+                    "The joint that bonds it: its dry fit and bond lead here; the part's nearest joint where nothing is said."),
             may("against", Listed.of(Forms.REF), "Its neighbours, the first one first."),
             must("gap", Measure.zeroUp(LENGTH), "Nominal gap."),
             must("gap-tolerance", Measure.zeroUp(LENGTH), "Allowed deviation of the gap either way."),
@@ -119,6 +123,7 @@ public final class FitKind {
                 f.text("name", ""),
                 f.word("hand", Hand.class).orElse(Hand.NONE),
                 f.text("part"),
+                f.text("joint"),
                 f.texts("against"),
                 new FitWanted(
                         length(f, "gap"),

@@ -85,6 +85,7 @@ final class References {
         });
         d.fits().forEach(f -> {
             one(f.at().get("part"), parts, "a part", Kind.PARTS);
+            one(f.at().get("joint"), Draft.ids(d.joints()), "a joint", Kind.JOINTS);
             many(f.at(), "against", parts, "a part", Kind.PARTS);
             f.at().down("frame")
                     .down("sections")

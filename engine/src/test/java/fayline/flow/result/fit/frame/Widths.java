@@ -31,6 +31,7 @@ final class Widths {
                 "Pane",
                 Hand.LEFT,
                 Optional.empty(),
+                Optional.empty(),
                 List.of(),
                 new FitWanted(mm("3 mm"), mm("0.5 mm"), mm("0 mm"), mm("0.5 mm"), Optional.empty()),
                 List.of(stations),
