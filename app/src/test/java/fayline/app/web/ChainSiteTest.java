@@ -10,6 +10,9 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -94,6 +97,22 @@ class ChainSiteTest {
         assertThat(browser.page("/fits")).contains("/chain/canopy-chain-right").contains("/chain/canopy-chain-left");
         assertThat(browser.page("/fit/pane-right")).contains("/chain/canopy-chain-right");
         assertThat(browser.page("/fit/canopy-left")).contains("/chain/canopy-chain-left");
+    }
+
+    @Test
+    void should_print_a_sheet_for_the_bench_with_the_drawing_and_the_stations() throws Exception {
+        try (PDDocument pdf = Loader.loadPDF(browser.bytes("/chain/canopy-chain-right/sheet.pdf"))) {
+            String words = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+            assertThat(words)
+                    .contains("Frame onto hinge arms")
+                    .contains("0.84 mm forward")
+                    .contains("On the bench: 0.84 mm against its x")
+                    .contains("scribe on the rear arch")
+                    .contains("Edge goes here");
+            assertThat(pdf.getNumberOfPages()).isEqualTo(1);
+        }
+        assertThat(browser.get("/chain/canopy-chain-right/sheet.pdf?paper=a9").statusCode()).isEqualTo(422);
+        assertThat(browser.get("/chain/no-such/sheet.pdf").statusCode()).isEqualTo(404);
     }
 
     @Test

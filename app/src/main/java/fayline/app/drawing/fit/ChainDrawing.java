@@ -20,7 +20,7 @@ public final class ChainDrawing {
     static final double PART_MM = 8;
     static final double BOND_MM = 17;
     static final double BAR_LEFT_MM = 16;
-    static final double BAR_FULL_MM = 58;
+    static final double BAR_FULL_MM = 54;
     static final double BAR_MM = 4;
     private static final double TOP_MM = 2;
     private static final double LINE_MM = 8;

@@ -1,6 +1,6 @@
 package fayline.app.web.chain;
 
-import fayline.app.drawing.SvgRenderer;
+import fayline.app.drawing.Drawing;
 import fayline.app.drawing.fit.ChainDrawing;
 import fayline.app.drawing.fit.ChainPicture;
 import fayline.app.usecase.fit.LookAtChains;
@@ -42,7 +42,7 @@ final class ChainLinks {
         return all;
     }
 
-    static String drawing(Sight sight, FitChainResult r) {
+    static Drawing drawing(Sight sight, FitChainResult r) {
         List<String> corrected = r.correction().stream()
                 .flatMap(c -> c.moves().stream())
                 .map(m -> m.name())
@@ -64,18 +64,20 @@ final class ChainLinks {
                         new ChainPicture.Rest("States to come", w.later())))
                 .orElse(List.of());
         ChainLink last = r.chain().links().get(r.chain().links().size() - 1);
-        return SvgRenderer.forScreen()
-                .render(ChainDrawing.of(new ChainPicture(
-                        r.chain().name(),
-                        bonds,
-                        named(sight, last.carrier()),
-                        rest,
-                        worst(r).map(ChainResult.StationShares::id).orElse(""))));
+        return ChainDrawing.of(new ChainPicture(
+                r.chain().name(),
+                bonds,
+                named(sight, last.carrier()),
+                rest,
+                worst(r).map(ChainResult.StationShares::id).orElse("")));
     }
 
     /** What people call a part; one that is not in the parts list is called by its id, as words. */
     static String named(Sight sight, String part) {
-        return sight.made(part).isPresent() ? sight.madeName(part) : part.replace('-', ' ');
+        String words = part.replace('-', ' ');
+        return sight.made(part).isPresent()
+                ? sight.madeName(part)
+                : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     static String percent(double share) {

@@ -129,7 +129,12 @@ public record ChainView(
      * @param cost what it costs; empty where that is not asked
      */
     public record Way(
-            String name, String does, String worst, boolean fits, String outside, String chance, String cost) {}
+            String name, String does, String worst, boolean fits, String outside, String chance, String cost) {
+        /** Whether all gaps come inside, and which do not, in words. */
+        public String inside() {
+            return fits ? "yes" : outside.isEmpty() ? "no" : "no: " + outside;
+        }
+    }
 
     /**
      * Readings carried to a bench.

@@ -44,7 +44,7 @@ class ChainDrawingTest {
         assertThat(bars)
                 .extracting(ChainDrawingTest::length)
                 .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-9 ? 0 : Double.compare(a, b))
-                .containsExactly(14.5, 29.0, 11.6, 2.9);
+                .containsExactly(13.5, 27.0, 10.8, 2.7);
         assertThat(bars.stream().mapToDouble(ChainDrawingTest::length).sum())
                 .isCloseTo(ChainDrawing.BAR_FULL_MM, within(1e-9));
         assertThat(bars)
