@@ -100,18 +100,18 @@ class ChainSiteTest {
     }
 
     @Test
-    void should_print_a_sheet_for_the_bench_with_the_drawing_and_the_stations() throws Exception {
+    void should_print_a_sheet_for_the_bench_on_one_page_with_moves_marks_and_stations() throws Exception {
         try (PDDocument pdf = Loader.loadPDF(browser.bytes("/chain/canopy-chain-right/sheet.pdf"))) {
             String words = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
             assertThat(words)
-                    .contains("Frame onto hinge arms")
                     .contains("0.84 mm forward")
                     .contains("On the bench: 0.84 mm against its x")
                     .contains("scribe on the rear arch")
                     .contains("Edge goes here");
             assertThat(pdf.getNumberOfPages()).isEqualTo(1);
         }
-        assertThat(browser.get("/chain/canopy-chain-right/sheet.pdf?paper=a9").statusCode()).isEqualTo(422);
+        assertThat(browser.get("/chain/canopy-chain-right/sheet.pdf?paper=a9").statusCode())
+                .isEqualTo(422);
         assertThat(browser.get("/chain/no-such/sheet.pdf").statusCode()).isEqualTo(404);
     }
 

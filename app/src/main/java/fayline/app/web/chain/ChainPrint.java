@@ -58,7 +58,13 @@ final class ChainPrint {
                 new ChainSheet.Table(
                         "On the bench: " + b.link(),
                         b.lies() + (b.doubtful().isEmpty() ? "" : " " + b.doubtful()),
-                        List.of("Station", "Place on the bench", "Gap read", "Wanted now", "Edge goes here", "Marks add"),
+                        List.of(
+                                "Station",
+                                "Place on the bench",
+                                "Gap read",
+                                "Wanted now",
+                                "Edge goes here",
+                                "Marks add"),
                         b.stations().stream()
                                 .map(s -> List.of(s.id(), s.bench(), s.gap(), s.wanted(), s.goes(), s.marks()))
                                 .toList()),
