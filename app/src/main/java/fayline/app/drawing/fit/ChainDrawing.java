@@ -54,6 +54,11 @@ public final class ChainDrawing {
         double y = topOfPart(picture.bonds().size());
         box(y, picture.ground(), true);
         y += PART_MM + 3;
+        for (String n : picture.moving()) {
+            y += 1;
+            neighbour(y, n);
+            y += PART_MM;
+        }
         for (ChainPicture.Rest r : picture.rest()) {
             y += 4;
             shapes.add(Shape.text(BAR_LEFT_MM, y, r.name(), LETTERS_MM, Ink.INK));
@@ -93,21 +98,41 @@ public final class ChainDrawing {
             bar(y + 10.4, b.share(), b.most());
         }
         if (b.corrected()) {
-            double middle = y + BOND_MM / 2;
-            shapes.add(new Shape.Group(
-                    "The correction goes here: " + b.name(),
-                    "",
-                    List.of(
-                            Shape.line(0.5, middle, LINE_MM - 3, middle, Ink.HANDS, 1.2),
-                            new Shape.Polygon(
-                                    List.of(List.of(
-                                            new Point(LINE_MM - 4.2, middle - 2.2),
-                                            new Point(LINE_MM - 0.9, middle),
-                                            new Point(LINE_MM - 4.2, middle + 2.2))),
-                                    Ink.HANDS,
-                                    Ink.HANDS,
-                                    0.2))));
+            arrow(LINE_MM - 0.9, y + BOND_MM / 2, "The correction goes here: " + b.name());
         }
+    }
+
+    private void arrow(double tip, double y, String words) {
+        shapes.add(new Shape.Group(
+                words,
+                "",
+                List.of(
+                        Shape.line(tip - 6.6, y, tip - 2.1, y, Ink.HANDS, 1.2),
+                        new Shape.Polygon(
+                                List.of(List.of(
+                                        new Point(tip - 3.3, y - 2.2),
+                                        new Point(tip, y),
+                                        new Point(tip - 3.3, y + 2.2))),
+                                Ink.HANDS,
+                                Ink.HANDS,
+                                0.2))));
+    }
+
+    /** A neighbour beside the chain: its edge broken, for it is not held fast. */
+    private void neighbour(double y, String name) {
+        double right = WIDTH_MM - LEFT_MM;
+        shapes.add(new Shape.Polyline(
+                List.of(
+                        new Point(BAR_LEFT_MM, y),
+                        new Point(right, y),
+                        new Point(right, y + PART_MM),
+                        new Point(BAR_LEFT_MM, y + PART_MM),
+                        new Point(BAR_LEFT_MM, y)),
+                Ink.INK,
+                0.5,
+                true));
+        shapes.add(Shape.bold(BAR_LEFT_MM + 2, y + 5.3, name + " moves too", LETTERS_MM, Ink.INK));
+        arrow(BAR_LEFT_MM - 0.9, y + PART_MM / 2, "A neighbour that moves: " + name);
     }
 
     private void bar(double y, OptionalDouble share, boolean most) {
@@ -140,6 +165,8 @@ public final class ChainDrawing {
             }
             words.append(b.corrected() ? ", the correction goes here; " : "; ");
         }
-        return words.append("then ").append(picture.ground()).append('.').toString();
+        words.append("then ").append(picture.ground()).append('.');
+        picture.moving().forEach(n -> words.append(' ').append(n).append(" moves too."));
+        return words.toString();
     }
 }

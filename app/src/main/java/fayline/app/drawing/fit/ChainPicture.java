@@ -9,12 +9,15 @@ import java.util.OptionalDouble;
  * @param title its name
  * @param bonds the bonds, from the part outward
  * @param ground what does not move, at the end
+ * @param moving neighbours that move in the correction
  * @param rest what else spreads the gap: readings, states to come; empty where no share is told
  * @param station the station whose spread is shared out; empty where no share is told
  */
-public record ChainPicture(String title, List<Bond> bonds, String ground, List<Rest> rest, String station) {
+public record ChainPicture(
+        String title, List<Bond> bonds, String ground, List<String> moving, List<Rest> rest, String station) {
     /** Copies the lists. */
     public ChainPicture {
+        moving = List.copyOf(moving);
         bonds = List.copyOf(bonds);
         rest = List.copyOf(rest);
     }

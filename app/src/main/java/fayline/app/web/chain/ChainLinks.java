@@ -9,6 +9,7 @@ import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Visit;
 import fayline.flow.project.chain.ChainLink;
 import fayline.flow.result.fit.chain.FitChainResult;
+import fayline.flow.result.fit.chain.MoveTold;
 import fayline.method.fitup.chain.ChainResult;
 import java.util.ArrayList;
 import java.util.List;
@@ -68,6 +69,11 @@ final class ChainLinks {
                 r.chain().name(),
                 bonds,
                 named(sight, last.carrier()),
+                r.correction().stream()
+                        .flatMap(c -> c.moves().stream())
+                        .filter(MoveTold::neighbour)
+                        .map(m -> named(sight, m.name()))
+                        .toList(),
                 rest,
                 worst(r).map(ChainResult.StationShares::id).orElse("")));
     }

@@ -23,6 +23,7 @@ class ChainDrawingTest {
             "Hatch",
             List.of(bond("first", false, 0.25, false, true), bond("second", true, 0.5, true, false)),
             "hull",
+            List.of("door"),
             List.of(new ChainPicture.Rest("Readings", 0.2), new ChainPicture.Rest("States to come", 0.05)),
             "F1");
 
@@ -66,7 +67,10 @@ class ChainDrawingTest {
                 .filter(Shape.Polyline.class::isInstance)
                 .map(Shape.Polyline.class::cast)
                 .toList();
-        assertThat(bonds).extracting(Shape.Polyline::dashed).containsExactly(true, false);
+        // the third is the neighbour's broken edge, below the ground
+        assertThat(bonds).extracting(Shape.Polyline::dashed).containsExactly(true, false, true);
+        assertThat(bonds.get(2).points().get(0))
+                .isEqualTo(new Point(ChainDrawing.BAR_LEFT_MM, ChainDrawing.topOfPart(2) + ChainDrawing.PART_MM + 4));
         assertThat(bonds.get(0).points()).containsExactly(new Point(8, 10), new Point(8, ChainDrawing.topOfPart(1)));
         assertThat(ChainDrawing.topOfPart(1)).isEqualTo(27);
     }
@@ -93,6 +97,7 @@ class ChainDrawingTest {
                 "Hatch",
                 List.of(new ChainPicture.Bond("first", "pane", "open", false, OptionalDouble.empty(), false, false)),
                 "hull",
+                List.of(),
                 List.of(),
                 "");
         assertThat(bars(ChainDrawing.of(silent))).isEmpty();
