@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Time with its nights: a row for each person, mould, stand or port. Hands-on work is a solid bar, unattended time a thin one
@@ -33,6 +34,7 @@ public final class WeekChart {
      * @param now the moment of the today line, where it lies within
      * @param open when anyone works, in order, not overlapping; the rest is night
      * @param lanes the rows
+     * @param holding addresses of the steps that hold the end of all, underlined
      */
     public record Frame(
             Instant from,
@@ -41,11 +43,13 @@ public final class WeekChart {
             double mmPerDay,
             Optional<Instant> now,
             List<Stretch> open,
-            List<Lane> lanes) {
+            List<Lane> lanes,
+            Set<String> holding) {
         /** Copies the lists. */
         public Frame {
             open = List.copyOf(open);
             lanes = List.copyOf(lanes);
+            holding = Set.copyOf(holding);
         }
 
         double x(Instant at) {
@@ -246,6 +250,9 @@ public final class WeekChart {
         }
         double first =
                 bar.hands().isEmpty() ? hands : clamp(frame, bar.hands().get(0).to());
+        if (frame.holding().contains(bar.link()) && end > left) {
+            shapes.add(Shape.line(left, y + 5.5, end, y + 5.5, Ink.INK, 0.9));
+        }
         String inside = Drawing.fit(bar.title(), 2.6, first - left - 0.8);
         shapes.add(Shape.text(left + 0.5, y + 3.5, inside, 2.6, Ink.PAPER));
         bar.shuts().ifPresent(at -> window(frame, shapes, bar.end(), at, y));

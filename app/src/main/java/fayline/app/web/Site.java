@@ -5,6 +5,7 @@ import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.view.LeastFinish;
 import fayline.app.usecase.view.LookAtShop;
 import fayline.app.usecase.view.WhatIf;
+import fayline.app.usecase.view.WhyHere;
 import fayline.app.web.card.CardPage;
 import fayline.app.web.card.PaperPage;
 import fayline.app.web.chain.ChainPage;
@@ -28,6 +29,7 @@ import fayline.app.web.frame.Door;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.ScreenPage;
 import fayline.app.web.frame.Sights;
+import fayline.app.web.plan.CalendarPage;
 import fayline.app.web.plan.TodayPage;
 import fayline.app.web.plan.WeeksPage;
 import fayline.app.web.shop.DefinitionPage;
@@ -44,6 +46,7 @@ public final class Site implements WebServer.Pages {
     private final LeastFinish least;
     private final Trials trials = new Trials();
     private final WhatIf whatIf;
+    private final WhyHere why = new WhyHere();
     private final String version;
 
     /**
@@ -67,7 +70,8 @@ public final class Site implements WebServer.Pages {
         Sights sights = new Sights(looking, shop, door, version);
         return List.of(
                 new TodayPage(sights),
-                new WeeksPage(sights, least),
+                new WeeksPage(sights, least, why),
+                new CalendarPage(sights),
                 new ForecastPage(sights, trials),
                 new RatesPage(sights),
                 new WhatIfPage(sights, whatIf),
@@ -87,7 +91,7 @@ public final class Site implements WebServer.Pages {
                 new ChainPage(sights),
                 new StoresPage(sights),
                 new RecipesPage(sights),
-                new CardPage(sights, shop),
+                new CardPage(sights, shop, why),
                 new ShopPage(sights, shop),
                 new DefinitionPage(sights, shop),
                 new PaperPage(sights),

@@ -17,6 +17,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class DrawingTest {
@@ -165,12 +166,18 @@ class DrawingTest {
                 24,
                 Optional.of(monday.plusSeconds(9 * 3600)),
                 List.of(new WeekChart.Stretch(monday.plusSeconds(8 * 3600), monday.plusSeconds(16 * 3600))),
-                List.of(new WeekChart.Lane("Ada", List.of(bar))));
+                List.of(new WeekChart.Lane("Ada", List.of(bar))),
+                Set.of("/card/hull/1/lay-up"));
         Drawing d = WeekChart.of(frame, "Week");
         List<Shape.Polygon> hands = polygons(d, Ink.HANDS);
         assertThat(hands).hasSize(1);
         assertThat(width(hands.get(0))).isCloseTo(4, within(1e-9)); // four hours at a millimetre an hour
         assertThat(width(polygons(d, Ink.WET).get(0))).isCloseTo(24, within(1e-9));
+        // What holds the end is underlined from its first hands to its end.
+        assertThat(d.flat())
+                .anyMatch(s -> s instanceof Shape.Polyline l
+                        && l.widthMm() == 0.9
+                        && Math.abs(l.points().get(1).xMm() - l.points().get(0).xMm() - 28) < 1e-9);
         assertThat(polygons(d, Ink.NIGHT)).hasSize(2);
         assertThat(width(polygons(d, Ink.NIGHT).get(0))).isCloseTo(8, within(1e-9));
         assertThat(texts(d)).anyMatch(t -> t.text().equals("now"));

@@ -100,4 +100,23 @@ class ForecastSiteTest {
         assertThat(browser.page("/what-if?ask=late&delivery=d-resin&days=0")).contains("a number from 1 to 60");
         assertThat(browser.page("/what-if?ask=day&day=soon")).contains("a day such as 2026-03-09");
     }
+
+    @Test
+    void should_say_why_each_step_is_where_it_is_and_what_holds_the_end() throws Exception {
+        String weeks = browser.page("/weeks?weeks=6");
+        assertThat(weeks)
+                .contains("What holds the end")
+                .contains("waits for the delivery")
+                .contains("why then")
+                .containsAnyOf("without moving anything else", "without moving something else")
+                .contains("/calendar/runa.ics");
+        assertThat(browser.page("/card/canopy-frame-right/1/cut")).contains("Why then");
+    }
+
+    @Test
+    void should_give_each_of_the_crew_a_calendar_of_their_own_work() throws Exception {
+        String own = browser.page("/calendar/runa.ics");
+        assertThat(own).startsWith("BEGIN:VCALENDAR").contains("BEGIN:VEVENT", "Runa");
+        assertThat(browser.get("/calendar/nobody.ics").statusCode()).isEqualTo(404);
+    }
 }

@@ -19,6 +19,11 @@ public final class WritePlan {
         CALENDAR
     }
 
+    /** The work of one person as a calendar. */
+    public static String calendar(ShopView view, String person) {
+        return PlanCalendar.write(view.work(), view.plan(), Optional.of(person));
+    }
+
     /** The text of the plan that is seen. */
     public static String of(ShopView view, Form form) {
         return switch (form) {

@@ -10,12 +10,14 @@ import fayline.app.usecase.act.TakeReading;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
+import fayline.app.usecase.view.WhyHere;
 import fayline.app.web.frame.Answers;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.Visit;
+import fayline.app.web.plan.ReasonWords;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Instant;
@@ -30,14 +32,17 @@ public final class CardPage implements Page {
     private static final String CARD = "/card/{made}/{n}/{key}";
     private final Sights sights;
     private final ShopRecord shop;
+    private final WhyHere why;
 
     /**
      * Makes the page.
      *
      * @param sights looks at the shop
      * @param shop the record to add to
+     * @param why says why a step is where it is
      */
-    public CardPage(Sights sights, ShopRecord shop) {
+    public CardPage(Sights sights, ShopRecord shop, WhyHere why) {
+        this.why = why;
         this.sights = sights;
         this.shop = shop;
     }
@@ -145,7 +150,13 @@ public final class CardPage implements Page {
     }
 
     private void show(Visit visit, Sight sight, String step, List<String> refused) {
-        CardView view = CardViews.of(sight, shop.state(), step, visit.person(), refused);
+        CardView view = CardViews.of(
+                sight,
+                shop.state(),
+                step,
+                visit.person(),
+                refused,
+                why.of(sight.view(), step).map(r -> ReasonWords.of(sight, r)).orElse(""));
         sights.show(visit, "card.jte", sights.frame(visit, sight, view.sheet().title(), ""), view);
     }
 

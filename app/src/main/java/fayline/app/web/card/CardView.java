@@ -24,6 +24,7 @@ import java.util.List;
  * @param figures figures that can be asked why
  * @param fits what of a fit is read or seen at this step
  * @param refused why what was just sent was not taken
+ * @param why why the plan has it there and by how much it may slip; empty for what is begun
  * @param nowField the shop's minute, for fields of time
  */
 public record CardView(
@@ -42,6 +43,7 @@ public record CardView(
         List<Asked> figures,
         List<FitLinks.Link> fits,
         List<String> refused,
+        String why,
         String nowField) {
     /** Copies the lists. */
     public CardView {

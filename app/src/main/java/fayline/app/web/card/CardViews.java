@@ -25,7 +25,7 @@ import java.util.Optional;
 final class CardViews {
     private CardViews() {}
 
-    static CardView of(Sight sight, RecordState state, String step, String person, List<String> refused) {
+    static CardView of(Sight sight, RecordState state, String step, String person, List<String> refused, String why) {
         StepResult result = sight.step(step).orElseThrow();
         Card card = CardMaker.make(sight.definition(), sight.result(), sight.plan(), step);
         CardSheet sheet =
@@ -58,6 +58,7 @@ final class CardViews {
                 figures(card),
                 FitLinks.of(sight, step),
                 refused,
+                why,
                 sight.time().field(sight.time().now()));
     }
 

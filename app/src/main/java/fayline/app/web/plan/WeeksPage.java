@@ -4,6 +4,7 @@ import fayline.app.drawing.Drawing;
 import fayline.app.drawing.SvgRenderer;
 import fayline.app.drawing.WeekChart;
 import fayline.app.usecase.view.LeastFinish;
+import fayline.app.usecase.view.WhyHere;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
@@ -12,6 +13,7 @@ import fayline.flow.plan.Place;
 import fayline.flow.plan.Plan;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.plan.Worker;
+import fayline.flow.planner.PlanReasons.Reason;
 import io.javalin.config.RoutesConfig;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -23,15 +25,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** The weeks: time with its nights, a row for each person, mould, stand or port, and the same as a list. */
 public final class WeeksPage implements Page {
     private static final double MM_PER_WEEK = 462;
     private final Sights sights;
     private final LeastFinish least;
+    private final WhyHere why;
 
     /** Makes the page. */
-    public WeeksPage(Sights sights, LeastFinish least) {
+    public WeeksPage(Sights sights, LeastFinish least, WhyHere why) {
+        this.why = why;
         this.sights = sights;
         this.least = least;
     }
@@ -62,7 +67,7 @@ public final class WeeksPage implements Page {
                 .orElse("What no plan can beat cannot be computed on this machine.");
     }
 
-    static WeeksView view(Sight sight, String asked, String by, String span, String least) {
+    private WeeksView view(Sight sight, String asked, String by, String span, String least) {
         LocalDate first = first(sight, asked);
         int weeks = span.equals("2") ? 2 : span.equals("6") ? 6 : 1;
         String rows = List.of("people", "moulds", "stands", "ports").contains(by) ? by : "people";
@@ -81,7 +86,7 @@ public final class WeeksPage implements Page {
                         new WeeksView.Group("1 week", link(rows, 1, first), weeks == 1),
                         new WeeksView.Group("2 weeks", link(rows, 2, first), weeks == 2),
                         new WeeksView.Group("6 weeks", link(rows, 6, first), weeks == 6)),
-                SvgRenderer.forScreen().render(chart(sight, first, weeks, rows)),
+                SvgRenderer.forScreen().render(chart(sight, first, weeks, rows, why.chain(sight.view()))),
                 days(sight, first, weeks),
                 sight.plan().finish().map(sight.time()::at).orElse(""),
                 least,
@@ -89,7 +94,8 @@ public final class WeeksPage implements Page {
                 sight.plan().unplanned().stream()
                         .map(u -> sight.stepName(u.step()) + ": " + sight.named(u.reason()))
                         .toList(),
-                GoalsAgainstPlan.of(sight));
+                GoalsAgainstPlan.of(sight),
+                why.chain(sight.view()).stream().map(r -> link(sight, r)).toList());
     }
 
     private static String singular(String group) {
@@ -113,7 +119,15 @@ public final class WeeksPage implements Page {
         }
     }
 
-    private static Drawing chart(Sight sight, LocalDate first, int weeks, String rows) {
+    private static WeeksView.Link link(Sight sight, Reason r) {
+        return new WeeksView.Link(
+                sight.stepName(r.step()),
+                Sight.cardLink(r.step()),
+                sight.planned(r.step()).map(p -> sight.time().at(p.start())).orElse(""),
+                sight.named(r.words()));
+    }
+
+    private static Drawing chart(Sight sight, LocalDate first, int weeks, String rows, List<Reason> chain) {
         Instant from = first.atStartOfDay(sight.time().zone()).toInstant();
         Instant to = first.plusWeeks(weeks).atStartOfDay(sight.time().zone()).toInstant();
         List<WeekChart.Lane> lanes = new ArrayList<>();
@@ -137,7 +151,8 @@ public final class WeeksPage implements Page {
                 MM_PER_WEEK / Math.min(weeks, 3) / 7,
                 Optional.of(sight.time().now()),
                 open(sight, first),
-                lanes);
+                lanes,
+                chain.stream().map(r -> Sight.cardLink(r.step())).collect(Collectors.toSet()));
         return WeekChart.of(
                 frame,
                 "Weeks from " + sight.time().day(first) + ", a row for each " + singular(rows)
@@ -228,7 +243,7 @@ public final class WeeksPage implements Page {
                 .min(Comparator.naturalOrder());
     }
 
-    private static List<WeeksView.Day> days(Sight sight, LocalDate first, int weeks) {
+    private List<WeeksView.Day> days(Sight sight, LocalDate first, int weeks) {
         Map<LocalDate, List<WeeksView.Row>> byDay = new TreeMap<>();
         LocalDate end = first.plusWeeks(weeks);
         sight.plan().steps().stream()
@@ -244,7 +259,7 @@ public final class WeeksPage implements Page {
                 .toList();
     }
 
-    private static WeeksView.Row row(Sight sight, Plan.PlannedStep s) {
+    private WeeksView.Row row(Sight sight, Plan.PlannedStep s) {
         boolean oneDay = s.handsEnd()
                 .atZone(sight.time().zone())
                 .toLocalDate()
@@ -258,6 +273,9 @@ public final class WeeksPage implements Page {
                 sight.personNames(s.people()),
                 sight.placeNames(s.places()),
                 s.end().isAfter(s.handsEnd()) ? sight.time().at(s.end()) : "",
-                Sight.cardLink(s.step()));
+                Sight.cardLink(s.step()),
+                why.of(sight.view(), s.step())
+                        .map(r -> ReasonWords.of(sight, r))
+                        .orElse(""));
     }
 }

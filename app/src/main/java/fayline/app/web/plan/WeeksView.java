@@ -19,6 +19,7 @@ import java.util.List;
  * @param askLeast address that asks
  * @param unplanned steps that could not be planned, in sentences
  * @param goals dated goals against the plan
+ * @param chain the steps that hold the end, the last one leading
  */
 public record WeeksView(
         String from,
@@ -33,7 +34,8 @@ public record WeeksView(
         String least,
         String askLeast,
         List<String> unplanned,
-        List<Goal> goals) {
+        List<Goal> goals,
+        List<Link> chain) {
     /** Copies the lists. */
     public WeeksView {
         groups = List.copyOf(groups);
@@ -41,7 +43,18 @@ public record WeeksView(
         days = List.copyOf(days);
         unplanned = List.copyOf(unplanned);
         goals = List.copyOf(goals);
+        chain = List.copyOf(chain);
     }
+
+    /**
+     * A step on the chain that holds the end.
+     *
+     * @param name the step
+     * @param link its card
+     * @param at when it begins
+     * @param why why then
+     */
+    public record Link(String name, String link, String at, String why) {}
 
     /**
      * A dated goal.
@@ -84,6 +97,7 @@ public record WeeksView(
      * @param where where
      * @param alone until when it goes on without hands; empty for not at all
      * @param link its card
+     * @param why why it begins then and by how much it may slip; empty for what is begun
      */
-    public record Row(String time, String what, String who, String where, String alone, String link) {}
+    public record Row(String time, String what, String who, String where, String alone, String link, String why) {}
 }
