@@ -24,6 +24,7 @@ public final class Program {
         CommandLine line = new CommandLine(new RootCommand())
                 .addSubcommand(new ServeCommand(s))
                 .addSubcommand(new CardsCommand(s))
+                .addSubcommand(new FitCommand(s))
                 .addSubcommand(new VerifyCommand(s))
                 .addSubcommand(new PlanCommand(s))
                 .addSubcommand(new ForecastCommand(s))

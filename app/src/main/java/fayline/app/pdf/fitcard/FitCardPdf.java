@@ -18,6 +18,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** The card of a fit on paper, with a code that opens it on a screen. */
 public final class FitCardPdf {
+    private static final double DRAWING_SCALE = 0.85;
     private static final double CODE_MM = 24;
     private static final double MARK_SCALE = 0.55;
     private static final double USUAL_PT = 10;
@@ -112,12 +113,15 @@ public final class FitCardPdf {
     }
 
     private static void move(Markup m, FitSheet s) {
+        m.open("table", "beside").open("tr").open("td", "half");
         m.element("h2", "Set it");
         m.element("p", "move", s.move().isEmpty() ? "No move can be told yet." : s.move());
         if (!s.atMarks().isEmpty()) {
             m.element("p", String.join("; ", s.atMarks()) + ".");
         }
         pairs(m, s.located());
+        m.close().open("td", "half").svg(SvgRenderer.forPaper().render(s.drawing(), DRAWING_SCALE));
+        m.close().close().close();
     }
 
     private static void holds(Markup m, FitSheet s) {

@@ -1,5 +1,7 @@
 package fayline.app.pdf.fitcard;
 
+import fayline.app.drawing.fit.HoldDrawing;
+import fayline.app.drawing.fit.HoldPicture;
 import fayline.app.pdf.CardSheet.Pair;
 import fayline.basis.finding.Finding;
 import fayline.basis.finding.Phrase;
@@ -14,9 +16,13 @@ import fayline.flow.card.fit.FitBond;
 import fayline.flow.card.fit.FitCard;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.project.design.Hand;
+import fayline.flow.project.fit.FitHolding;
 import fayline.flow.project.fit.FitState;
+import fayline.flow.result.fit.FitResult;
 import fayline.flow.result.mix.MixList;
 import fayline.flow.result.step.ClockRunning;
+import fayline.method.fitup.Spot;
+import fayline.method.fitup.Station;
 import fayline.method.fitup.shim.ShimStack;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -25,6 +31,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -38,8 +45,13 @@ public record FitCardWords(QuantityFormat format, ZoneId zone) {
     private static final int HASH_SHOWN = 12;
     private static final double LEAST_FILLED_MM = 0.005;
 
-    /** A card in words. */
-    public FitSheet sheet(FitCard c) {
+    /**
+     * A card in words and drawn.
+     *
+     * @param c the card
+     * @param r what follows from the fit's readings
+     */
+    public FitSheet sheet(FitCard c, FitResult r) {
         return new FitSheet(
                 c.fit(),
                 path(c.fit()),
@@ -52,7 +64,7 @@ public record FitCardWords(QuantityFormat format, ZoneId zone) {
                 verdict(c),
                 c.stops().stream().map(this::say).toList(),
                 c.reasons().stream()
-                        .filter(r -> r.severity() != Severity.STOP)
+                        .filter(x -> x.severity() != Severity.STOP)
                         .map(this::say)
                         .toList(),
                 c.set().map(s -> s.sentence().in(format.system())).orElse(""),
@@ -67,8 +79,36 @@ public record FitCardWords(QuantityFormat format, ZoneId zone) {
                 c.bond().map(this::adhesive).orElse(List.of()),
                 c.bond().map(this::working).orElse(List.of()),
                 lastChance(c),
+                HoldDrawing.of(picture(c, r)),
                 c.lastChance().stream().map(this::reading).toList(),
                 c.cautions().stream().map(FitCardWords::caution).toList());
+    }
+
+    private HoldPicture picture(FitCard c, FitResult r) {
+        List<Station> stations = new ArrayList<>();
+        r.fit()
+                .stations()
+                .forEach(s -> Optional.ofNullable(r.places().get(s.id())).ifPresent(stations::add));
+        List<FitHolding.Point> points = r.fit().holding().points();
+        List<HoldPicture.Hold> holds = new ArrayList<>();
+        for (int i = 0; i < Math.min(points.size(), c.holds().size()); i++) {
+            FitCard.Hold h = c.holds().get(i);
+            String words = h.stack()
+                    .map(s -> fine(s.heightMm()))
+                    .or(() -> h.exactMm().isPresent()
+                            ? Optional.of(fine(h.exactMm().getAsDouble()))
+                            : Optional.empty())
+                    .orElse("");
+            holds.add(new HoldPicture.Hold(points.get(i).stop().contact(), words));
+        }
+        return new HoldPicture(
+                c.name(),
+                r.side(),
+                r.outline(),
+                stations,
+                holds,
+                c.set().map(FitCard.Setting::move),
+                c.set().map(FitCard.Setting::pivot).orElse(new Spot(0, 0)));
     }
 
     /** The address of a fit's card within the program. */

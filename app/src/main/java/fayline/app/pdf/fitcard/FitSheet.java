@@ -1,5 +1,6 @@
 package fayline.app.pdf.fitcard;
 
+import fayline.app.drawing.Drawing;
 import fayline.app.pdf.CardSheet;
 import java.util.List;
 
@@ -25,6 +26,7 @@ import java.util.List;
  * @param adhesive the joint, its adhesive and bond line, as pairs
  * @param working how long the adhesive can be worked, as pairs
  * @param lastChance what to do with the stations below
+ * @param drawing how it is set and where it is held, drawn
  * @param readings stations to read under clamps before gel
  * @param cautions dangers and what to do about them
  */
@@ -48,6 +50,7 @@ public record FitSheet(
         List<CardSheet.Pair> adhesive,
         List<CardSheet.Pair> working,
         String lastChance,
+        Drawing drawing,
         List<Reading> readings,
         List<CardSheet.Pair> cautions) {
     /** Copies the lists. */

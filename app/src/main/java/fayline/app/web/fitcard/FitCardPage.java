@@ -64,13 +64,15 @@ public final class FitCardPage implements Page {
         FitSight fit = LookAtFits.of(sight.view(), visit.inPath("id"), assume(visit))
                 .orElseThrow(() -> Refusal.absent("fit of that name"));
         return new FitCardWords(sight.format(), sight.time().zone())
-                .sheet(FitCardMaker.make(
-                        sight.definition(),
-                        sight.result(),
-                        sight.plan(),
-                        fit.result(),
-                        LookAtFrames.of(sight.view(), visit.inPath("id"))
-                                .orElseThrow()
-                                .widths()));
+                .sheet(
+                        FitCardMaker.make(
+                                sight.definition(),
+                                sight.result(),
+                                sight.plan(),
+                                fit.result(),
+                                LookAtFrames.of(sight.view(), visit.inPath("id"))
+                                        .orElseThrow()
+                                        .widths()),
+                        fit.result());
     }
 }
