@@ -27,6 +27,7 @@ class ReachWalkTest {
             "/card/canopy-frame-right/1/lay-up-1",
             "/card/float-shell-left/1/bag-2",
             "/fits",
+            "/fits/new",
             "/fit/canopy-left",
             "/fit/canopy-left?assume=yes",
             "/fit/canopy-right/read",

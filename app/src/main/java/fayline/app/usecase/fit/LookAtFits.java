@@ -6,6 +6,7 @@ import fayline.flow.project.design.Hand;
 import fayline.flow.project.design.Part;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.reading.FitReadings;
+import fayline.flow.record.Head;
 import fayline.flow.record.TakenReading;
 import fayline.flow.result.fit.FitCalculator;
 import fayline.flow.result.fit.FitQuestion;
@@ -17,12 +18,14 @@ import java.util.Optional;
 
 /** Every fit of a project with all that follows from its readings and from those of the opposite hand. */
 public final class LookAtFits {
+    private static final FitMemory MEMORY = new FitMemory(128);
+
     private LookAtFits() {}
 
     /** All fits of the chosen project, in the definition's order. */
     public static List<FitSight> all(ShopView view, boolean assume) {
         return view.definition().fits().stream()
-                .map(f -> sight(view.definition(), readings(view), f, assume))
+                .map(f -> sight(view, f, assume))
                 .toList();
     }
 
@@ -34,7 +37,16 @@ public final class LookAtFits {
      * @param assume whether uncertainties that nobody gave may be replaced by the named defaults
      */
     public static Optional<FitSight> of(ShopView view, String fit, boolean assume) {
-        return view.definition().fits().find(fit).map(f -> sight(view.definition(), readings(view), f, assume));
+        return view.definition().fits().find(fit).map(f -> sight(view, f, assume));
+    }
+
+    private static FitSight sight(ShopView view, Fit fit, boolean assume) {
+        Head head = view.record().head();
+        return head.seq() == 0
+                ? sight(view.definition(), readings(view), fit, assume)
+                : MEMORY.answer(
+                        new FitMemory.Question(head.hash(), view.project(), fit.id(), assume),
+                        () -> sight(view.definition(), readings(view), fit, assume));
     }
 
     /** One fit of a definition with readings from wherever they come. */

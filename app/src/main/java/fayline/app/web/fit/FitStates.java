@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Words what was read in each state and how the part moved between them. */
 final class FitStates {
@@ -76,7 +77,10 @@ final class FitStates {
                 s.stations().stream()
                         .map(v -> row(sight, r.fit(), s.state().id(), v))
                         .toList(),
-                s.since().map(c -> since(sight, r, c)).orElse(List.of()),
+                Stream.concat(
+                                sight.say(s.findings()).stream(),
+                                s.since().map(c -> since(sight, r, c)).orElse(List.of()).stream())
+                        .toList(),
                 last);
     }
 

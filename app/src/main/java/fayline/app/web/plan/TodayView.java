@@ -94,13 +94,7 @@ public record TodayView(
      * @param fits what of a fit is read or seen at it
      */
     public record Job(
-            String title,
-            String on,
-            String when,
-            String with,
-            String link,
-            StateWord state,
-            List<FitLinks.Link> fits) {
+            String title, String on, String when, String with, String link, StateWord state, List<FitLinks.Link> fits) {
         /** Copies the list. */
         public Job {
             fits = List.copyOf(fits);

@@ -50,7 +50,10 @@ public final class FitWork {
     }
 
     private boolean bonds(Fit fit, String joint) {
-        return joints(fit).stream().findFirst().filter(j -> j.id().equals(joint)).isPresent();
+        return joints(fit).stream()
+                .findFirst()
+                .filter(j -> j.id().equals(joint))
+                .isPresent();
     }
 
     private static boolean isNamed(Fit fit, Joint joint) {

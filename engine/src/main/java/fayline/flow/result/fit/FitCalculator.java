@@ -45,6 +45,7 @@ public final class FitCalculator {
         List<LaterState> later = later(question, now.map(n -> n.state().id()).orElse(""), places);
         Optional<FitAdvice> advised = now.flatMap(n -> advice.at(n, later));
         now.ifPresent(n -> findings.addAll(advice.tooEarly(n, later)));
+        now.ifPresent(n -> findings.addAll(n.findings()));
         Optional<SchemeComparison> beforehand =
                 advised.isEmpty() && !places.stations().isEmpty() ? advice.beforehand(later) : Optional.empty();
         Heats heats = heats(fit, places, now, findings);
@@ -165,8 +166,7 @@ public final class FitCalculator {
         if (rows.isEmpty()) {
             return new Heats(Optional.empty(), Optional.empty());
         }
-        Spot anchor = heat.anchor()
-                .orElseGet(() -> Station.middle(List.copyOf(places.stations().values())));
+        Spot anchor = places.anchor(heat);
         if (now.get().temperatureDegC().isEmpty()) {
             findings.add(new Finding(
                     Severity.CAUTION,

@@ -3,6 +3,7 @@ package fayline.flow.result.fit;
 import fayline.basis.finding.Finding;
 import fayline.basis.finding.Severity;
 import fayline.flow.project.fit.Fit;
+import fayline.flow.project.fit.FitHeat;
 import fayline.flow.project.fit.FitStation;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.Station;
@@ -92,6 +93,11 @@ final class FitPlaces {
 
     Optional<PartOutline> outline() {
         return outline;
+    }
+
+    /** Where part and surround are tied: as said, else in the middle of the stations. */
+    Spot anchor(FitHeat heat) {
+        return heat.anchor().orElseGet(() -> Station.middle(List.copyOf(stations.values())));
     }
 
     Map<String, Station> stations() {

@@ -60,7 +60,8 @@ final class ReadStates {
                                         now.stations(),
                                         Optional.of(
                                                 Changes.between(all.get(all.size() - 1), now, places, targets.side())),
-                                        now.temperatureDegC()));
+                                        now.temperatureDegC(),
+                                        now.findings()));
             }
         }
         return List.copyOf(all);
@@ -68,6 +69,13 @@ final class ReadStates {
 
     private StateReadings state(FitState state, List<FitReading> mine) {
         int round = mine.stream().mapToInt(FitReading::round).max().orElse(1);
+        OneTemperature warm = new OneTemperature(
+                fit,
+                places,
+                FitResult.isSet(fit, state.id()),
+                mine.stream()
+                        .filter(r -> r.round() == round && r.kind().tellsGap())
+                        .toList());
         List<StationValue> values = new ArrayList<>();
         for (FitStation s : fit.stations()) {
             List<FitReading> here =
@@ -80,7 +88,9 @@ final class ReadStates {
                     ? Optional.empty()
                     : Optional.of(ReadingCalculator.calculate(new StationReadings(
                             s.id(),
-                            gaps.stream().map(certainty::gaugeReading).toList(),
+                            gaps.stream()
+                                    .map(r -> warm.brought(r, certainty.gaugeReading(r)))
+                                    .toList(),
                             certainty.sharedMm().orElse(0))));
             OptionalDouble flush = counting.stream()
                     .filter(r -> r.kind() == Kind.FLUSH)
@@ -88,11 +98,8 @@ final class ReadStates {
                     .average();
             values.add(new StationValue(s, gap, flush, here, List.of()));
         }
-        OptionalDouble temperature = mine.stream()
-                .filter(r -> r.temperatureDegC().isPresent())
-                .mapToDouble(r -> r.temperatureDegC().getAsDouble())
-                .reduce((a, b) -> b);
-        return new StateReadings(state, suspected(values), Optional.empty(), temperature);
+        return new StateReadings(
+                state, suspected(values), Optional.empty(), warm.temperatureDegC(mine), warm.findings());
     }
 
     private List<StationValue> suspected(List<StationValue> values) {

@@ -1,5 +1,6 @@
 package fayline.flow.result.fit;
 
+import fayline.basis.finding.Finding;
 import fayline.flow.project.fit.FitState;
 import java.util.List;
 import java.util.Optional;
@@ -11,13 +12,25 @@ import java.util.OptionalDouble;
  * @param state the state
  * @param stations every station of the fit, in order
  * @param since what changed since the state read before; empty for the first
- * @param temperatureDegC the last temperature noted with a reading
+ * @param temperatureDegC the last temperature noted with a reading; gaps read at another are brought to it
+ * @param findings what is to be said of the temperatures
  */
 public record StateReadings(
-        FitState state, List<StationValue> stations, Optional<StateChange> since, OptionalDouble temperatureDegC) {
-    /** Copies the list. */
+        FitState state,
+        List<StationValue> stations,
+        Optional<StateChange> since,
+        OptionalDouble temperatureDegC,
+        List<Finding> findings) {
+    /** Copies the lists. */
     public StateReadings {
         stations = List.copyOf(stations);
+        findings = List.copyOf(findings);
+    }
+
+    /** Readings of whose temperatures nothing is to be said. */
+    public StateReadings(
+            FitState state, List<StationValue> stations, Optional<StateChange> since, OptionalDouble temperatureDegC) {
+        this(state, stations, since, temperatureDegC, List.of());
     }
 
     /** How many stations have a gap. */

@@ -72,9 +72,21 @@ public final class HeatCalculator {
     }
 
     private static double perKelvin(Heat heat, Station station, double gapMm) {
+        return perKelvinMm(heat.part(), heat.surround(), heat.anchor(), station, gapMm);
+    }
+
+    /**
+     * How much a gap widens for one kelvin of warming, in mm.
+     *
+     * @param part the part's expansion
+     * @param surround the surround's
+     * @param anchor where they are tied
+     * @param station where the gap is
+     * @param gapMm the gap, in mm
+     */
+    public static double perKelvinMm(Expansion part, Expansion surround, Spot anchor, Station station, double gapMm) {
         Spot across = station.at().plus(gapMm * station.nx(), gapMm * station.ny());
-        return heat.surround().alongNormalMm(station, across, heat.anchor())
-                - heat.part().alongNormalMm(station, station.at(), heat.anchor());
+        return surround.alongNormalMm(station, across, anchor) - part.alongNormalMm(station, station.at(), anchor);
     }
 
     private static OptionalDouble touch(Heat heat, HeatRow row, double rate) {

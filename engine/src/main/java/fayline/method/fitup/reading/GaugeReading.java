@@ -172,6 +172,48 @@ public sealed interface GaugeReading {
         }
     }
 
+    /**
+     * A reading taken at one temperature, brought to another: the gap as it would have been read there. It may come out below
+     * nothing, where the edges would overlap.
+     *
+     * @param read what the gauge showed
+     * @param byMm how much wider the gap is at the other temperature
+     * @param shiftDeviationMm standard uncertainty of that
+     */
+    record Warmed(GaugeReading read, double byMm, double shiftDeviationMm) implements GaugeReading {
+        /**
+         * Checks the numbers.
+         *
+         * @throws IllegalArgumentException if the shift is no number or its uncertainty negative
+         */
+        public Warmed {
+            requireNotNegative("an uncertainty", shiftDeviationMm);
+            if (!Double.isFinite(byMm)) {
+                throw new IllegalArgumentException("a gap does not widen by " + byMm + " mm");
+            }
+        }
+
+        @Override
+        public double gapMm() {
+            return read.gapMm() + byMm;
+        }
+
+        @Override
+        public double deviationMm() {
+            return Math.hypot(read.deviationMm(), shiftDeviationMm);
+        }
+
+        @Override
+        public boolean oneSided() {
+            return read.oneSided();
+        }
+
+        @Override
+        public boolean sharesBias() {
+            return read.sharesBias();
+        }
+    }
+
     private static void requireNotNegative(String what, double valueMm) {
         if (!(valueMm >= 0) || Double.isInfinite(valueMm)) {
             throw new IllegalArgumentException(what + " of " + valueMm + " mm is none");

@@ -34,22 +34,4 @@ public record StationGap(
     public double wholeDeviationMm() {
         return Math.hypot(deviationMm, commonMm);
     }
-
-    /**
-     * This gap shifted, as to a reference temperature.
-     *
-     * @param byMm what to add
-     * @param deviationMm standard uncertainty of the shift
-     */
-    public StationGap corrected(double byMm, double deviationMm) {
-        return new StationGap(
-                stationId,
-                gapMm + byMm,
-                spreadMm,
-                Math.hypot(this.deviationMm, deviationMm),
-                commonMm,
-                count,
-                oneSided,
-                findings);
-    }
 }

@@ -202,13 +202,31 @@ class FitCardMakerTest {
     private static Fit with(Hand hand, Optional<String> part, Optional<String> joint) {
         Fit f = fit();
         return new Fit(
-                f.id(), f.name(), hand, part, joint, f.against(), f.wanted(), f.stations(), f.outline(), f.marks(), f.room(),
-                f.gauge(), f.states(), f.holding(), f.cutting(), f.heat(), f.frame());
+                f.id(),
+                f.name(),
+                hand,
+                part,
+                joint,
+                f.against(),
+                f.wanted(),
+                f.stations(),
+                f.outline(),
+                f.marks(),
+                f.room(),
+                f.gauge(),
+                f.states(),
+                f.holding(),
+                f.cutting(),
+                f.heat(),
+                f.frame());
     }
 
     private static FitCard card(Fit fit) {
         return FitCardMaker.make(
-                SHOP, RESULT, PLAN, FitCalculator.calculate(new FitQuestion(fit, Side.RIGHT, List.of(), List.of(), false)),
+                SHOP,
+                RESULT,
+                PLAN,
+                FitCalculator.calculate(new FitQuestion(fit, Side.RIGHT, List.of(), List.of(), false)),
                 new WidthsResult(fit, List.of()));
     }
 

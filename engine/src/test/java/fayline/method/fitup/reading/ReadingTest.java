@@ -100,8 +100,8 @@ class ReadingTest {
     }
 
     @Test
-    void should_shift_the_gap_and_widen_it_when_corrected_to_another_temperature() {
-        StationGap g = gap(new GaugeReading.Direct(3, 0.03)).corrected(-0.2, 0.04);
+    void should_shift_the_gap_and_widen_it_when_brought_to_another_temperature() {
+        StationGap g = gap(new GaugeReading.Warmed(new GaugeReading.Direct(3, 0.03), -0.2, 0.04));
         assertEquals(2.8, g.gapMm(), 1e-12);
         assertEquals(0.05, g.deviationMm(), 1e-12);
     }

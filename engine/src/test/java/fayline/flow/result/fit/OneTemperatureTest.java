@@ -1,0 +1,197 @@
+package fayline.flow.result.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import fayline.basis.finding.Finding;
+import fayline.basis.units.Entered;
+import fayline.basis.units.Length;
+import fayline.basis.units.QuantityKind;
+import fayline.basis.units.QuantityParser;
+import fayline.flow.project.fit.Fit;
+import fayline.flow.project.fit.FitCutting;
+import fayline.flow.project.fit.FitGauge;
+import fayline.flow.project.fit.FitHeat;
+import fayline.flow.project.fit.FitHolding;
+import fayline.flow.project.fit.FitState;
+import fayline.flow.project.fit.FitStation;
+import fayline.flow.project.fit.FitWanted;
+import fayline.flow.reading.FitReading;
+import fayline.flow.reading.FitReading.Kind;
+import fayline.method.fitup.FitRow;
+import fayline.method.fitup.MoveLimits;
+import fayline.method.fitup.Spot;
+import fayline.method.fitup.heat.Expansion;
+import fayline.method.fitup.heat.Sheet;
+import fayline.method.fitup.motion.Side;
+import fayline.method.fitup.reading.StationGap;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/**
+ * An invented acrylic pane of 900 by 400 mm in carbon, tied in its middle: one kelvin of warming closes the aft gap of 3 mm by
+ * 72e-6 * 450 - 2e-6 * 453 = 0.031494 mm, and the upper one by 72e-6 * 200 - 2e-6 * 203 = 0.013994 mm.
+ */
+class OneTemperatureTest {
+    private static final double AFT_MM_PER_K = 72e-6 * 450 - 2e-6 * 453;
+    private static final double UPPER_MM_PER_K = 72e-6 * 200 - 2e-6 * 203;
+    private static final double NEAR = 1e-9;
+
+    private static Entered<Length> mm(String text) {
+        return QuantityParser.parse(text, QuantityKind.LENGTH);
+    }
+
+    private static FitStation station(String id, double x, double y, double nx, double ny) {
+        return new FitStation(
+                id,
+                "",
+                Optional.of(new Spot(x, y)),
+                Optional.of(new FitStation.Normal(nx, ny)),
+                "",
+                "",
+                Optional.empty(),
+                Optional.empty(),
+                1);
+    }
+
+    private static FitHeat heat(OptionalDouble bondMm) {
+        return new FitHeat(
+                Optional.of(new Spot(0, 0)),
+                Expansion.even(72e-6),
+                Expansion.even(2e-6),
+                20,
+                List.of(-30.0, 70.0),
+                Sheet.ACRYLIC,
+                bondMm);
+    }
+
+    private static Fit fit(Optional<FitHeat> heat) {
+        return new Fit(
+                "pane",
+                "Pane",
+                Optional.empty(),
+                List.of(),
+                new FitWanted(mm("3 mm"), mm("0.5 mm"), mm("0 mm"), mm("0.5 mm"), Optional.empty()),
+                List.of(
+                        station("A", 450, 0, 1, 0),
+                        station("F", -450, 0, -1, 0),
+                        station("U", 0, 200, 0, 1),
+                        station("L", 0, -200, 0, -1)),
+                Optional.empty(),
+                List.of(),
+                MoveLimits.of(5, 5, Math.toRadians(1)),
+                Optional.of(new FitGauge("taper gauge", OptionalDouble.of(0.06), OptionalDouble.of(0))),
+                List.of(FitState.of("dry", "Dry"), FitState.of("bonded", "Bonded")),
+                FitHolding.NONE,
+                FitCutting.ANY,
+                heat);
+    }
+
+    private static FitReading gap(long seq, String station, String state, double mm, OptionalDouble degC) {
+        return new FitReading(
+                seq,
+                Instant.EPOCH,
+                "runa",
+                Kind.GAP,
+                station,
+                state,
+                mm + " mm",
+                mm,
+                OptionalDouble.empty(),
+                "",
+                degC,
+                1);
+    }
+
+    /** Aft and upper read at noon, forward and lower in the evening. */
+    private static List<FitReading> noonAndEvening(String state) {
+        OptionalDouble noon = OptionalDouble.of(30);
+        OptionalDouble evening = OptionalDouble.of(20);
+        return List.of(
+                gap(1, "A", state, 3, noon),
+                gap(2, "U", state, 3, noon),
+                gap(3, "F", state, 3, evening),
+                gap(4, "L", state, 3, evening));
+    }
+
+    private static FitResult answer(Fit fit, List<FitReading> readings) {
+        return FitCalculator.calculate(new FitQuestion(fit, Side.LEFT, readings, List.of(), false));
+    }
+
+    private static StationGap at(FitResult r, String station) {
+        return r.now().orElseThrow().stations().stream()
+                .filter(v -> v.station().id().equals(station))
+                .findFirst()
+                .flatMap(StationValue::gap)
+                .orElseThrow();
+    }
+
+    @Test
+    void should_bring_gaps_to_the_last_temperature_when_expansions_are_known_and_move_by_them() {
+        FitResult r = answer(fit(Optional.of(heat(OptionalDouble.empty()))), noonAndEvening("dry"));
+        assertThat(r.now().orElseThrow().temperatureDegC()).hasValue(20);
+        // ten kelvin cooler the aft gap is 10 * 0.031494 wider
+        assertThat(at(r, "A").gapMm()).isCloseTo(3 + 10 * AFT_MM_PER_K, within(NEAR));
+        assertThat(at(r, "U").gapMm()).isCloseTo(3 + 10 * UPPER_MM_PER_K, within(NEAR));
+        assertThat(at(r, "F").gapMm()).isEqualTo(3);
+        assertThat(at(r, "F").deviationMm()).isCloseTo(0.06, within(NEAR));
+        // sqrt(0.06^2 + (0.031494 sqrt 2)^2 + (0.1 * 0.31494)^2)
+        double doubt = Math.sqrt(0.06 * 0.06 + 2 * AFT_MM_PER_K * AFT_MM_PER_K + AFT_MM_PER_K * AFT_MM_PER_K);
+        assertThat(at(r, "A").deviationMm()).isCloseTo(doubt, within(NEAR));
+        // the aft gap is wider by 0.315 than the forward one, so the part goes half of that aft
+        assertThat(r.advice()
+                        .orElseThrow()
+                        .best()
+                        .minimax()
+                        .orElseThrow()
+                        .move()
+                        .dxMm())
+                .isCloseTo(5 * AFT_MM_PER_K, within(1e-6));
+        assertThat(r.findings())
+                .extracting(Finding::sentence)
+                .anySatisfy(s -> assertThat(s)
+                        .contains("30 degC")
+                        .contains("brought to 20 degC")
+                        .contains("0.31 mm")
+                        .contains("station A"));
+        assertThat(r.advice().orElseThrow().rows()).extracting(FitRow::gapMm).contains(3 + 10 * AFT_MM_PER_K);
+    }
+
+    @Test
+    void should_average_repeats_without_an_alarm_when_only_the_temperature_set_them_apart() {
+        double warm = 3 - 10 * AFT_MM_PER_K;
+        FitResult r = answer(
+                fit(Optional.of(heat(OptionalDouble.empty()))),
+                List.of(gap(1, "A", "dry", warm, OptionalDouble.of(30)), gap(2, "A", "dry", 3, OptionalDouble.of(20))));
+        // the surround's share goes with the gap: 2e-6 * (3 - warm) * 10 K
+        assertThat(at(r, "A").gapMm()).isCloseTo(3, within(1e-5));
+        assertThat(at(r, "A").findings()).isEmpty();
+    }
+
+    @Test
+    void should_leave_gaps_as_read_and_say_so_when_expansions_are_not_known_or_the_part_is_bonded_all_round() {
+        FitResult unknown = answer(fit(Optional.empty()), noonAndEvening("dry"));
+        assertThat(at(unknown, "A").gapMm()).isEqualTo(3);
+        assertThat(unknown.findings())
+                .extracting(Finding::sentence)
+                .anySatisfy(s -> assertThat(s).contains("how part and surround grow is not said"));
+        FitResult bonded = answer(fit(Optional.of(heat(OptionalDouble.of(3)))), noonAndEvening("bonded"));
+        assertThat(at(bonded, "A").gapMm()).isEqualTo(3);
+        assertThat(bonded.findings())
+                .extracting(Finding::sentence)
+                .anySatisfy(s -> assertThat(s).contains("bonded all round"));
+    }
+
+    @Test
+    void should_say_nothing_when_all_is_read_at_one_temperature_or_none_was_noted() {
+        Fit fit = fit(Optional.of(heat(OptionalDouble.empty())));
+        for (OptionalDouble t : List.of(OptionalDouble.of(25), OptionalDouble.empty())) {
+            FitResult r = answer(fit, List.of(gap(1, "A", "dry", 3.2, t), gap(2, "F", "dry", 2.9, t)));
+            assertThat(at(r, "A").gapMm()).isEqualTo(3.2);
+            assertThat(r.now().orElseThrow().findings()).isEmpty();
+        }
+    }
+}
