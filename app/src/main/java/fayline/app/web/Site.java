@@ -35,6 +35,7 @@ import fayline.app.web.plan.WeeksPage;
 import fayline.app.web.shop.DefinitionPage;
 import fayline.app.web.shop.ShopPage;
 import fayline.app.web.stores.StoresPage;
+import fayline.app.web.whatif.ColdPage;
 import fayline.app.web.whatif.WhatIfPage;
 import fayline.app.web.why.WhyPage;
 import java.util.List;
@@ -75,6 +76,7 @@ public final class Site implements WebServer.Pages {
                 new ForecastPage(sights, trials),
                 new RatesPage(sights),
                 new WhatIfPage(sights, whatIf),
+                new ColdPage(sights, whatIf),
                 new AirframePage(sights),
                 new MadePage(sights),
                 new HeatPage(sights),

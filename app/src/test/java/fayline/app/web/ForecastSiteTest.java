@@ -119,4 +119,14 @@ class ForecastSiteTest {
         assertThat(own).startsWith("BEGIN:VCALENDAR").contains("BEGIN:VEVENT", "Runa");
         assertThat(browser.get("/calendar/nobody.ics").statusCode()).isEqualTo(404);
     }
+
+    @Test
+    void should_offer_other_work_and_heating_for_cold_days() throws Exception {
+        assertThat(browser.page("/cold"))
+                .contains("Fri 6 Mar")
+                .contains("Mon 9 Mar")
+                .contains("What can be done instead")
+                .contains("What heating would buy")
+                .contains("carbon monoxide");
+    }
 }
