@@ -17,6 +17,7 @@ import fayline.method.fitup.move.BestMoveCalculator;
 import fayline.method.fitup.move.BestMoveResult;
 import fayline.method.fitup.move.MinimaxMove;
 import fayline.method.fitup.move.MoveStatus;
+import fayline.method.fitup.outline.EdgeRun;
 import fayline.method.fitup.reading.StationGap;
 import fayline.method.fitup.scheme.ReadGap;
 import fayline.method.fitup.scheme.SchemeCalculator;
@@ -42,10 +43,12 @@ import fayline.method.fitup.trim.cut.CutStation;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** What to do at a state: move, shims, trim, scheme. */
 final class Advice {
@@ -214,7 +217,21 @@ final class Advice {
                 places.edges(),
                 places.outline().get().perimeterMm(),
                 sides,
-                fit.cutting().leaveOnMm())));
+                fit.cutting().leaveOnMm(),
+                uncut())));
+    }
+
+    /** Edges that may not be cut, where the definition names those that may. */
+    private Set<String> uncut() {
+        if (fit.cutting().edges().isEmpty()) {
+            return Set.of();
+        }
+        Set<String> all = new HashSet<>();
+        places.edges().stream()
+                .map(EdgeRun::name)
+                .filter(e -> !fit.cutting().edges().contains(e))
+                .forEach(all::add);
+        return all;
     }
 
     private Optional<SchemeComparison> schemes(List<FitRow> rows, List<Double> predictedMm, Spot pivot) {

@@ -4,6 +4,7 @@ import fayline.method.fitup.outline.EdgeRun;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * What is asked: the cut lines for these depths.
@@ -13,13 +14,15 @@ import java.util.OptionalDouble;
  * @param perimeterMm of the outline
  * @param sides which side each edge is cut on; the part where it is not named
  * @param leaveOnMm what to leave on at first; empty for the usual, the larger of 0.3 mm and two standard uncertainties
+ * @param uncut edges that must not be touched, not even by the run-out of a cut beside them
  */
 public record CutPlan(
         List<CutStation> stations,
         List<EdgeRun> edges,
         double perimeterMm,
         Map<String, CutSide> sides,
-        OptionalDouble leaveOnMm) {
+        OptionalDouble leaveOnMm,
+        Set<String> uncut) {
     /** What is usually left on at least (common practice, no source). */
     public static final double LEAVE_ON_MM = 0.3;
 
@@ -34,6 +37,7 @@ public record CutPlan(
         stations = List.copyOf(stations);
         edges = List.copyOf(edges);
         sides = Map.copyOf(sides);
+        uncut = Set.copyOf(uncut);
         if (!(perimeterMm > 0) || (leaveOnMm.isPresent() && !(leaveOnMm.getAsDouble() >= 0))) {
             throw new IllegalArgumentException("a perimeter of " + perimeterMm + " mm, leaving on " + leaveOnMm);
         }
@@ -42,6 +46,22 @@ public record CutPlan(
                 throw new IllegalArgumentException("station " + s.id() + " lies on no edge named " + s.edge());
             }
         }
+    }
+
+    /** A plan in which every edge may be touched. */
+    public CutPlan(
+            List<CutStation> stations,
+            List<EdgeRun> edges,
+            double perimeterMm,
+            Map<String, CutSide> sides,
+            OptionalDouble leaveOnMm) {
+        this(stations, edges, perimeterMm, sides, leaveOnMm, Set.of());
+    }
+
+    /** Arc length of a station counted on from the start of its edge, so that it rises along it. */
+    double placeMm(EdgeRun edge, CutStation s) {
+        double along = s.sMm() - edge.fromMm();
+        return edge.fromMm() + along - perimeterMm * Math.floor(along / perimeterMm);
     }
 
     /** What is left on at first at a station. */

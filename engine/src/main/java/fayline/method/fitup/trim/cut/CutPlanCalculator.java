@@ -27,10 +27,13 @@ public final class CutPlanCalculator {
         for (EdgeRun edge : plan.edges()) {
             lines.addAll(along(plan, edge));
         }
+        CornerRuns.Blended blended = CornerRuns.blend(plan, lines);
+        lines = blended.lines();
         double area = lines.stream().mapToDouble(CutLine::areaMm2).sum();
         List<Finding> findings = new ArrayList<>();
         if (!lines.isEmpty()) {
             findings.add(leaveOn(lines));
+            findings.addAll(blended.findings());
         }
         return new CutPlanResult(lines, area, CutWords.of(lines, area), findings);
     }
@@ -57,7 +60,7 @@ public final class CutPlanCalculator {
     private static List<CutLine> along(CutPlan plan, EdgeRun edge) {
         List<CutStation> on = plan.stations().stream()
                 .filter(s -> s.edge().equals(edge.name()))
-                .sorted(Comparator.comparingDouble(s -> place(plan, edge, s)))
+                .sorted(Comparator.comparingDouble(s -> plan.placeMm(edge, s)))
                 .toList();
         List<CutLine> lines = new ArrayList<>();
         int i = 0;
@@ -81,7 +84,7 @@ public final class CutPlanCalculator {
         double start = edge.fromMm();
         if (first > 0) {
             stops.add(station(plan, edge, on.get(first - 1)));
-        } else if (place(plan, edge, on.get(first)) > start + SAME_PLACE_MM) {
+        } else if (plan.placeMm(edge, on.get(first)) > start + SAME_PLACE_MM) {
             stops.add(end(plan, on.get(first), "the start of the " + edge.name() + " edge", start));
         }
         for (int k = first; k <= last; k++) {
@@ -89,7 +92,7 @@ public final class CutPlanCalculator {
         }
         if (last + 1 < on.size()) {
             stops.add(station(plan, edge, on.get(last + 1)));
-        } else if (place(plan, edge, on.get(last)) < edge.toMm() - SAME_PLACE_MM) {
+        } else if (plan.placeMm(edge, on.get(last)) < edge.toMm() - SAME_PLACE_MM) {
             stops.add(end(plan, on.get(last), "the end of the " + edge.name() + " edge", edge.toMm()));
         }
         return new CutLine(edge.name(), plan.sides().getOrDefault(edge.name(), CutSide.PART), rising(stops));
@@ -111,15 +114,9 @@ public final class CutPlanCalculator {
         return all;
     }
 
-    /** Arc length counted on from the start of the edge, so that it rises along it. */
-    private static double place(CutPlan plan, EdgeRun edge, CutStation s) {
-        double along = s.sMm() - edge.fromMm();
-        return edge.fromMm() + along - plan.perimeterMm() * Math.floor(along / plan.perimeterMm());
-    }
-
     private static CutLine.Stop station(CutPlan plan, EdgeRun edge, CutStation s) {
         return new CutLine.Stop(
-                s.id(), true, place(plan, edge, s), clean(s.depthMm()), clean(s.depthMm() - plan.leaveOnMm(s)));
+                s.id(), true, plan.placeMm(edge, s), clean(s.depthMm()), clean(s.depthMm() - plan.leaveOnMm(s)));
     }
 
     private static CutLine.Stop end(CutPlan plan, CutStation beside, String name, double sMm) {

@@ -16,15 +16,19 @@ final class CutWords {
         if (lines.isEmpty()) {
             return Phrase.plain("Nothing to cut.");
         }
-        List<String> edges = lines.stream().map(CutLine::edge).distinct().toList();
+        List<CutLine> asked = lines.stream()
+                .filter(l -> l.stops().stream().anyMatch(CutLine.Stop::isStation))
+                .toList();
+        List<String> edges = asked.stream().map(CutLine::edge).distinct().toList();
         List<Phrase> parts = new ArrayList<>();
-        for (CutLine line : lines) {
+        for (CutLine line : asked) {
             String edge = edges.size() == 1 ? "" : ", " + line.edge() + " edge";
             String neighbour = line.side() == CutSide.NEIGHBOUR ? " off the neighbour" : "";
             parts.add(Phrase.of("%s%s%s", along(line), neighbour, edge));
         }
         String only = edges.size() == 1 ? ", " + edges.get(0) + " edge only" : "";
-        return Phrase.of("%s%s; %s in all", Phrase.joined("; ", parts), only, Amount.mm2(areaMm2));
+        String round = asked.size() < lines.size() ? ", run out round the corner" : "";
+        return Phrase.of("%s%s%s; %s in all", Phrase.joined("; ", parts), only, round, Amount.mm2(areaMm2));
     }
 
     private static Phrase along(CutLine line) {
