@@ -29,7 +29,6 @@ public record Template(
     /** How far a chord may be from the curve it stands for: a tenth of the width of a scribed line. */
     public static final double CHORD_ERROR_MM = 0.01;
 
-    private static final double STEP_MM = 1;
     private static final double SAME_PLACE_MM = 1e-6;
 
     /** Copies the lists. */
@@ -72,12 +71,14 @@ public record Template(
             Heading heading, Hand hand, PartOutline outline, List<CutLine> cuts, List<Station> others) {
         List<Scribe> scribes = new ArrayList<>();
         List<TemplateMark> marks = new ArrayList<>();
-        for (CutLine cut : cuts) {
+        for (ScribedCut cut : ScribedCut.joined(cuts, outline.perimeterMm())) {
             scribes.add(new Scribe(
                     cut.edge(),
                     cut.side(),
                     line(outline, cut.finished(), cut.side()),
                     line(outline, cut.first(), cut.side())));
+        }
+        for (CutLine cut : cuts) {
             for (CutLine.Stop stop : cut.stops()) {
                 marks.add(mark(outline, cut.side(), stop));
             }
@@ -140,25 +141,8 @@ public record Template(
     private static List<Spot> line(PartOutline outline, List<DepthAt> depths, CutSide side) {
         return switch (side) {
             case PART -> CutOutline.line(outline, depths, CHORD_ERROR_MM);
-            case NEIGHBOUR -> outwards(outline, depths);
+            case NEIGHBOUR -> CutOutline.outwards(outline, depths, CHORD_ERROR_MM);
         };
-    }
-
-    /** The neighbour's cut: from the edge that both follow, into the neighbour. */
-    private static List<Spot> outwards(PartOutline outline, List<DepthAt> depths) {
-        List<Spot> points = new ArrayList<>();
-        for (int i = 1; i < depths.size(); i++) {
-            DepthAt a = depths.get(i - 1);
-            DepthAt b = depths.get(i);
-            int steps = Math.max(1, (int) Math.ceil((b.sMm() - a.sMm()) / STEP_MM));
-            for (int k = i == 1 ? 0 : 1; k <= steps; k++) {
-                double share = (double) k / steps;
-                EdgePoint p = outline.at(a.sMm() + share * (b.sMm() - a.sMm()));
-                double depth = a.depthMm() + share * (b.depthMm() - a.depthMm());
-                points.add(p.at().plus(depth * p.nx(), depth * p.ny()));
-            }
-        }
-        return points;
     }
 
     /** The smallest upright rectangle round every line and mark, as its lower left and upper right corner. */

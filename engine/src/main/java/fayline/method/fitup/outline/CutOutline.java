@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The line to cut to: the outline moved inwards, square to itself, by a depth that is linear in the arc length between given
+ * The line to cut to: the outline moved inwards (a neighbour's outwards), square to itself, by a depth that is linear in the arc length between given
  * places. On a sharp corner the two moved sides are brought to their intersection.
  */
 public final class CutOutline {
@@ -26,7 +26,21 @@ public final class CutOutline {
     public static List<Spot> line(PartOutline outline, List<DepthAt> depths, double chordErrorMm) {
         PartOutline.needError(chordErrorMm);
         check(outline, depths);
-        return List.copyOf(walk(outline, depths, chordErrorMm));
+        return List.copyOf(walk(outline, depths, chordErrorMm, 1));
+    }
+
+    /**
+     * The same of the neighbour that lies along the outline: its cut moves outwards. At a sharp corner both sides are brought to
+     * their intersection, so that the neighbour's corner is whole.
+     *
+     * @param outline the edge that both follow
+     * @param depths as for {@link #line}
+     * @param chordErrorMm how far a chord may be from the curve of a blend; positive
+     */
+    public static List<Spot> outwards(PartOutline outline, List<DepthAt> depths, double chordErrorMm) {
+        PartOutline.needError(chordErrorMm);
+        check(outline, depths);
+        return List.copyOf(walk(outline, depths, chordErrorMm, -1));
     }
 
     /**
@@ -69,7 +83,7 @@ public final class CutOutline {
             all.add(new DepthAt(done, 0));
             all.add(new DepthAt(end, 0));
         }
-        List<Spot> ring = walk(outline, all, chordErrorMm);
+        List<Spot> ring = walk(outline, all, chordErrorMm, 1);
         close(outline, ring, start);
         return List.copyOf(ring);
     }
@@ -91,7 +105,7 @@ public final class CutOutline {
         }
     }
 
-    private static List<Spot> walk(PartOutline outline, List<DepthAt> depths, double chordErrorMm) {
+    private static List<Spot> walk(PartOutline outline, List<DepthAt> depths, double chordErrorMm, int inwards) {
         int n = outline.pieces().size();
         double p = outline.perimeterMm();
         double turn = p * Math.floor(depths.get(0).sMm() / p);
@@ -102,7 +116,7 @@ public final class CutOutline {
             if (start >= to - SAME_PLACE) {
                 return line;
             }
-            List<Spot> part = part(outline, k % n, start, depths, chordErrorMm);
+            List<Spot> part = part(outline, k % n, start, depths, chordErrorMm, inwards);
             if (!part.isEmpty()) {
                 join(line, part, outline.sharpBefore(k % n));
             }
@@ -111,7 +125,7 @@ public final class CutOutline {
 
     /** The moved line of one piece; where the depth jumps, both depths in turn. */
     private static List<Spot> part(
-            PartOutline outline, int i, double start, List<DepthAt> depths, double chordErrorMm) {
+            PartOutline outline, int i, double start, List<DepthAt> depths, double chordErrorMm, int inwards) {
         Piece piece = outline.pieces().get(i);
         double end = start + piece.lengthMm();
         List<DepthAt> at = new ArrayList<>();
@@ -135,7 +149,8 @@ public final class CutOutline {
         List<Spot> points = new ArrayList<>();
         for (DepthAt d : at) {
             EdgePoint p = outline.point(d.sMm(), i, Math.min(piece.lengthMm(), Math.max(0, d.sMm() - start)), false);
-            append(points, p.at().plus(-d.depthMm() * p.nx(), -d.depthMm() * p.ny()));
+            double by = -inwards * d.depthMm();
+            append(points, p.at().plus(by * p.nx(), by * p.ny()));
         }
         return points;
     }
