@@ -27,7 +27,7 @@ public final class LookAtChains {
         return view.definition()
                 .chains()
                 .find(chain)
-                .map(c -> sight(view.definition(), view.record().readings(view.project()), c, assume));
+                .flatMap(c -> LookAtFits.of(view, c.endsAt(), assume).map(f -> of(view.definition(), f, c, assume)));
     }
 
     /** The chains that end at a fit or have a link at it, in the definition's order. */
@@ -51,11 +51,11 @@ public final class LookAtChains {
     /** One chain of a definition with readings from wherever they come. */
     public static FitChainResult sight(
             Definition definition, List<TakenReading> readings, FitChain chain, boolean assume) {
-        return FitChainCalculator.calculate(new FitChainQuestion(
-                chain,
-                LookAtFits.sight(definition, readings, definition.fits().get(chain.endsAt()), assume)
-                        .result(),
-                definition.fits(),
-                assume));
+        FitSight end = LookAtFits.sight(definition, readings, definition.fits().get(chain.endsAt()), assume);
+        return of(definition, end, chain, assume);
+    }
+
+    private static FitChainResult of(Definition definition, FitSight end, FitChain chain, boolean assume) {
+        return FitChainCalculator.calculate(new FitChainQuestion(chain, end.result(), definition.fits(), assume));
     }
 }
