@@ -7,13 +7,13 @@ import fayline.flow.planner.serial.WishedSchedule.Sooner;
 import fayline.flow.planner.serial.WishedSchedule.Wish;
 import fayline.solver.shop.ShopCase.Item;
 import fayline.solver.shop.ShopCase.Tie;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.function.Function;
 
 /**
  * Small changes of the order in which a plan is put together: a part or a step sooner, a part later, other crews, another order
@@ -25,13 +25,15 @@ final class OrderMoves {
 
     private final ShopCase shop;
     private final WishedSchedule schedule;
+    private final Function<Plan, List<Wish>> wishesOf;
     private final SplittableRandom random;
     private final List<String> made;
     private final List<Item> byTies;
 
-    OrderMoves(ShopCase shop, WishedSchedule schedule, int seed) {
+    OrderMoves(ShopCase shop, WishedSchedule schedule, Function<Plan, List<Wish>> wishesOf, int seed) {
         this.shop = shop;
         this.schedule = schedule;
+        this.wishesOf = wishesOf;
         random = new SplittableRandom(seed);
         made = shop.items.stream().map(OrderMoves::made).distinct().toList();
         byTies = tiesFirst(shop);
@@ -39,11 +41,14 @@ final class OrderMoves {
 
     /** A plan with one change; empty where the change leads nowhere. */
     Optional<Plan> next(Plan from) {
-        List<Wish> wishes = new ArrayList<>(schedule.of(from));
-        Wish[] of = new Wish[shop.items.size()];
-        wishes.forEach(w -> of[shop.itemOf(w.step()).orElseThrow()] = w);
+        Wish[] was = new Wish[shop.items.size()];
+        wishesOf.apply(from).forEach(w -> was[shop.itemOf(w.step()).orElseThrow()] = w);
+        Wish[] of = was.clone();
         change(of);
         inOrder(of);
+        for (int i = 0; i < of.length; i++) {
+            of[i] = was[i].stays() ? was[i] : of[i];
+        }
         return schedule.plan(List.of(of), random.nextBoolean() ? Sooner.BY_ANYBODY : Sooner.BY_THE_SAME);
     }
 

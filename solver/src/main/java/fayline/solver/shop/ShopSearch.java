@@ -55,6 +55,9 @@ final class ShopSearch {
     private final PlanScorer scorer;
     private Plan best;
     private PlanScore score;
+    /** Steps of the next two days that had to move already; no more of them may. */
+    private final long nearMoved;
+
     private double used;
     private int rounds;
     private int found;
@@ -69,15 +72,16 @@ final class ShopSearch {
         scorer = new PlanScorer(work, goal);
         best = base;
         score = scorer.score(base);
+        nearMoved = scorer.nearMoved(base);
         shop = new ShopCase(work, base, goal);
     }
 
     Improved go() {
         for (Sooner sooner : Sooner.values()) {
-            schedule.plan(schedule.of(best), sooner).ifPresent(this::consider);
+            schedule.plan(wishes(best), sooner).ifPresent(this::consider);
         }
         if (!shop.items.isEmpty()) {
-            OrderMoves moves = new OrderMoves(shop, schedule, limits.seed());
+            OrderMoves moves = new OrderMoves(shop, schedule, this::wishes, limits.seed());
             moves(moves);
             whole();
             parts(moves);
@@ -85,10 +89,17 @@ final class ShopSearch {
         return new Improved(best, score, stopped, used, rounds, found, refused);
     }
 
+    /** A plan's own wishes; what the crew was told of the next two days stays. */
+    private List<Wish> wishes(Plan plan) {
+        return schedule.of(plan).stream()
+                .map(w -> scorer.isNear(w.step()) ? w.staying() : w)
+                .toList();
+    }
+
     /** Whether a plan is better than the best, or as good; then it is the best. */
     private boolean consider(Plan plan) {
         PlanScore s = scorer.score(plan);
-        if (s.total() > score.total() + EPS || plan.equals(best)) {
+        if (s.total() > score.total() + EPS || plan.equals(best) || scorer.nearMoved(plan) > nearMoved) {
             return false;
         }
         if (!watch.counts(plan)) {
@@ -138,6 +149,7 @@ final class ShopSearch {
     /** Plans some steps anew; says whether the solver was done with them. */
     private boolean run(boolean[] free, double effort) {
         Standing standing = new Standing(shop, best);
+        shop.items.forEach(i -> free[i.index] &= !scorer.isNear(i.step.id()));
         ShopModel model = new ShopModel(shop, standing, free, true);
         Improving improving = new Improving(standing, model);
         RunAnswer answer =
@@ -180,7 +192,7 @@ final class ShopSearch {
         Map<Integer, List<String>> crews =
                 CrewChoice.of(library, shop, standing, spots, ModelCrew.busy(shop, standing, free));
         List<Wish> wishes = new ArrayList<>();
-        for (Wish w : schedule.of(standing.plan)) {
+        for (Wish w : wishes(standing.plan)) {
             int item = shop.itemOf(w.step()).orElseThrow();
             Optional<Spot> spot =
                     spots.stream().filter(s -> s.item().index == item).findFirst();

@@ -27,6 +27,9 @@ public final class PlanScorer {
     /** A start that moves by less is no move to the crew. */
     public static final int NOTICED_MIN = 15;
 
+    /** What the crew was told of the time before this does not move unless it must. */
+    public static final Duration NEAR = Duration.ofHours(48);
+
     private static final Duration FORTNIGHT = Duration.ofDays(14);
     private static final double MIN_PER_HOUR = 60;
 
@@ -207,6 +210,29 @@ public final class PlanScorer {
         return Math.abs(minutes(t.start(), p.start())) >= NOTICED_MIN
                 || !new HashSet<>(t.people()).equals(new HashSet<>(p.people()))
                 || !new HashSet<>(t.places()).equals(new HashSet<>(p.places()));
+    }
+
+    /**
+     * Whether the crew was told that a step begins within the next two days.
+     *
+     * @param step a step's id
+     */
+    public boolean isNear(String step) {
+        PublishedPlan.Step t = told.get(step);
+        return t != null
+                && !t.start().isBefore(work.now())
+                && t.start().isBefore(work.now().plus(NEAR));
+    }
+
+    /**
+     * How many steps moved though the crew was told that they begin within two days.
+     *
+     * @param plan a plan of the work
+     */
+    public long nearMoved(Plan plan) {
+        return plan.steps().stream()
+                .filter(p -> isNear(p.step()) && isMoved(p))
+                .count();
     }
 
     private static int leastPersonMinutes(WorkStep step) {

@@ -61,14 +61,36 @@ public final class WishedSchedule {
      * @param people who, or nobody for whom it may be
      * @param places where, as far as there is a wish
      * @param missed earlier steps whose priced windows may be missed; others are kept where that can be
+     * @param stays whether it is put in before the others, and no sooner than wished
      */
     public record Wish(
-            String step, int start, int crew, List<String> people, List<String> places, List<String> missed) {
+            String step,
+            int start,
+            int crew,
+            List<String> people,
+            List<String> places,
+            List<String> missed,
+            boolean stays) {
         /** Copies the lists. */
         public Wish {
             people = List.copyOf(people);
             places = List.copyOf(places);
             missed = List.copyOf(missed);
+        }
+
+        /** A wish that gives way. */
+        public Wish(
+                String step, int start, int crew, List<String> people, List<String> places, List<String> missed) {
+            this(step, start, crew, people, places, missed, false);
+        }
+
+        private Wish giving() {
+            return new Wish(step, start, crew, people, places, missed, false);
+        }
+
+        /** The same, to stay. */
+        public Wish staying() {
+            return new Wish(step, start, crew, people, places, missed, true);
         }
     }
 
@@ -101,7 +123,10 @@ public final class WishedSchedule {
      * @return the plan; empty where the order leads into a corner
      */
     public Optional<Plan> plan(List<Wish> wishes, Sooner sooner) {
-        return new Putting(wishes, sooner, false).go().or(() -> new Putting(wishes, sooner, true).go());
+        return new Putting(wishes, sooner, false)
+                .go()
+                .or(() -> new Putting(wishes, sooner, true).go())
+                .or(() -> new Putting(wishes.stream().map(Wish::giving).toList(), sooner, false).go());
     }
 
     private final class Putting {
@@ -127,7 +152,8 @@ public final class WishedSchedule {
             order = IntStream.range(0, wished.length)
                     .filter(t -> wished[t])
                     .boxed()
-                    .sorted(Comparator.<Integer>comparingInt(t -> wishes[t].start())
+                    .sorted(Comparator.<Integer, Boolean>comparing(t -> !wishes[t].stays())
+                            .thenComparingInt(t -> wishes[t].start())
                             .thenComparingInt(t -> rank[t]))
                     .toList();
             Arrays.fill(place, -1);
@@ -135,8 +161,10 @@ public final class WishedSchedule {
                 place[order.get(i)] = i;
             }
             Arrays.fill(notBefore, -TimeLine.FOREVER);
-            for (Wish w : asWished ? all : List.<Wish>of()) {
-                notBefore[Objects.requireNonNull(net.taskOf.get(w.step()))] = w.start();
+            for (Wish w : all) {
+                if (asWished || w.stays()) {
+                    notBefore[Objects.requireNonNull(net.taskOf.get(w.step()))] = w.start();
+                }
             }
             Board board = new Board(net);
             scene = new Scene(net, board);
