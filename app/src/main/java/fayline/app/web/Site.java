@@ -1,11 +1,13 @@
 package fayline.app.web;
 
+import fayline.app.usecase.better.ImprovePlan;
 import fayline.app.usecase.forecast.Trials;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.view.LeastFinish;
 import fayline.app.usecase.view.LookAtShop;
 import fayline.app.usecase.view.WhatIf;
 import fayline.app.usecase.view.WhyHere;
+import fayline.app.web.better.BetterPage;
 import fayline.app.web.card.CardPage;
 import fayline.app.web.card.PaperPage;
 import fayline.app.web.chain.ChainPage;
@@ -73,6 +75,7 @@ public final class Site implements WebServer.Pages {
                 new TodayPage(sights),
                 new WeeksPage(sights, least, why),
                 new CalendarPage(sights),
+                new BetterPage(sights, shop, looking, least.improver().map(i -> new ImprovePlan(looking, i, least))),
                 new ForecastPage(sights, trials),
                 new RatesPage(sights),
                 new WhatIfPage(sights, whatIf),

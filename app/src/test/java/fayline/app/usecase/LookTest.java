@@ -89,7 +89,7 @@ class LookTest {
         LookAtShop look = new LookAtShop(teasel.shop);
         ShopView view = look.look("").orElseThrow();
         assertThat(new PublishPlan(teasel.shop)
-                        .publish(by("ada"), view.definition().hash(), view.plan())
+                        .publish(by("ada"), view.definition().hash(), view.plan(), "Put together chain by chain.")
                         .stands())
                 .isTrue();
         ShopView after = look.look("").orElseThrow();

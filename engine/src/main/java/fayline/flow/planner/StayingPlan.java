@@ -46,7 +46,7 @@ public final class StayingPlan {
      * @param fresh a plan of it that knows nothing of earlier ones
      * @param goal what is wanted, with what the crew was told
      * @param kept a better plan that was searched for before, of this work or of what it was then
-     * @return the fresh plan among them
+     * @return the fresh plan among them; the kept one too, which may break rules where the work is not what it was
      */
     public static List<Plan> of(Work work, Plan fresh, PlanGoal goal, Optional<Plan> kept) {
         return new StayingPlan(work, fresh, goal).plans(kept);
@@ -55,7 +55,11 @@ public final class StayingPlan {
     private List<Plan> plans(Optional<Plan> kept) {
         List<Plan> plans = new ArrayList<>();
         plans.add(fresh);
-        kept.ifPresent(k -> add(k.steps(), plans));
+        kept.ifPresent(k -> {
+            // As it is, where nothing has happened since; whether that is so, the auditor finds.
+            plans.add(k);
+            add(k.steps(), plans);
+        });
         if (!told.isEmpty()) {
             add(fresh.steps(), plans);
             add(told.values().stream().map(StayingPlan::planned).toList(), plans);
@@ -98,16 +102,16 @@ public final class StayingPlan {
 
     /** Whether all who were told are in: the others' steps look for somebody else only when these have found their places. */
     private boolean areIn(PublishedPlan.Step t) {
-        return t.people().stream().allMatch(id -> work.people().stream()
-                .filter(p -> p.id().equals(id))
-                .flatMap(p -> p.present().stream())
-                .anyMatch(s -> !s.from().isAfter(t.start()) && s.to().isAfter(t.start())));
+        return t.people().stream()
+                .allMatch(id -> work.people().stream()
+                        .filter(p -> p.id().equals(id))
+                        .flatMap(p -> p.present().stream())
+                        .anyMatch(s -> !s.from().isAfter(t.start()) && s.to().isAfter(t.start())));
     }
 
     private Wish wish(PlannedStep p, Wish w) {
         int start = Math.max(time.floor(p.start()), time.ceil(work.now()));
         boolean crew = !p.people().isEmpty() || w.crew() == 0;
-        return new Wish(
-                w.step(), start, crew ? p.people().size() : w.crew(), p.people(), p.places(), p.missed());
+        return new Wish(w.step(), start, crew ? p.people().size() : w.crew(), p.people(), p.places(), p.missed());
     }
 }

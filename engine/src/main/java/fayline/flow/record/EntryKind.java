@@ -26,7 +26,7 @@ public enum EntryKind {
     CORRECTED,
     /** A measured value as typed: {@code kind, of, at, values, station, state}. */
     READING_TAKEN,
-    /** The plan that the crew was told: {@code definition, hash, steps}. */
+    /** The plan that the crew was told: {@code definition, hash, made, steps}. */
     PLAN_PUBLISHED;
 
     /** The word in the entry, as {@code file-saved}. */

@@ -25,8 +25,9 @@ public final class PublishPlan {
      * @param sent who sends it under which id
      * @param definition hash of the definition it was made from
      * @param plan the plan
+     * @param origin how it came about, in a sentence
      */
-    public Outcome publish(Sent sent, String definition, Plan plan) {
+    public Outcome publish(Sent sent, String definition, Plan plan, String origin) {
         List<Value> steps = new ArrayList<>();
         for (Plan.PlannedStep s : plan.steps()) {
             steps.add(Value.Fields.NONE
@@ -44,6 +45,8 @@ public final class PublishPlan {
                 shop.now(),
                 "",
                 EntryKind.PLAN_PUBLISHED,
-                planned.with("definition", definition).with("hash", planned.sha256())));
+                planned.with("definition", definition)
+                        .with("hash", planned.sha256())
+                        .with("made", origin)));
     }
 }

@@ -3,8 +3,10 @@ package fayline.app.usecase.view;
 import fayline.flow.plan.Plan;
 import fayline.flow.plan.Work;
 import fayline.flow.planner.PlanBound;
+import fayline.flow.planner.PlanImprover;
 import fayline.solver.CpSatBound;
 import fayline.solver.CpSatLibrary;
+import fayline.solver.shop.ShopPlanner;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
@@ -15,6 +17,7 @@ public final class LeastFinish {
     private static final double EFFORT = 2;
 
     private final PlanBound bound;
+    private final Optional<PlanImprover> improver;
     private Optional<Kept> kept = Optional.empty();
 
     private record Kept(Work work, Plan plan, Optional<Instant> least) {}
@@ -25,12 +28,23 @@ public final class LeastFinish {
      * @param library folder into which its library is unpacked at the first question
      */
     public LeastFinish(Path library) {
-        this(new CpSatBound(new CpSatLibrary(library), EFFORT));
+        this(new CpSatLibrary(library));
+    }
+
+    private LeastFinish(CpSatLibrary library) {
+        bound = new CpSatBound(library, EFFORT);
+        improver = Optional.of(new ShopPlanner(library));
     }
 
     /** With some bound. */
     public LeastFinish(PlanBound bound) {
         this.bound = bound;
+        improver = Optional.empty();
+    }
+
+    /** Who searches for better plans with the same solver; empty where there is none. */
+    public Optional<PlanImprover> improver() {
+        return improver;
     }
 
     /**

@@ -2,8 +2,11 @@ package fayline.app.usecase.view;
 
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.shop.UnreadableDefinitionException;
+import fayline.flow.plan.Plan;
+import fayline.flow.plan.Work;
 import fayline.flow.planner.PlanSolver;
 import fayline.flow.planner.SerialPlanner;
+import fayline.flow.planner.goal.PlanGoal;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -20,6 +23,8 @@ public final class LookAtShop {
     private final PlanSolver planner;
     private final Morning morning;
     private Optional<Kept> kept = Optional.empty();
+    private Optional<Plan> better = Optional.empty();
+    private PlanOrigin origin = PlanOrigin.SERIAL;
 
     /** With the serial planner. */
     public LookAtShop(ShopRecord shop) {
@@ -52,12 +57,46 @@ public final class LookAtShop {
         return kept().flatMap(k -> k.picture().project(chosen).map(s -> view(k, s)));
     }
 
+    /**
+     * What a search for a better plan begins with.
+     *
+     * @param work the work of all projects
+     * @param plan the plan as it is
+     * @param goal what the shop wants
+     * @param definition hash of the definition
+     * @param origin how the plan came about
+     */
+    public record Standing(Work work, Plan plan, PlanGoal goal, String definition, PlanOrigin origin) {}
+
+    /** The plan as it stands; empty while no project can be read. */
+    public synchronized Optional<Standing> standing() {
+        return kept().map(Kept::picture)
+                .map(p -> new Standing(p.work(), p.plan(), p.goal(), p.work().definition(), origin));
+    }
+
+    /**
+     * Follows a better plan from now on, in its order and with its crews, as far as what happens allows.
+     *
+     * @param work the work that it is a plan of
+     * @param plan the plan
+     * @param by how it came about
+     */
+    public synchronized void follow(Work work, Plan plan, PlanOrigin by) {
+        better = Optional.of(plan);
+        origin = by;
+        // The work stands as computed: only the plan is another.
+        kept = kept.filter(k -> k.picture().work().equals(work)).map(k -> {
+            Picture p = k.picture().following(List.of(plan));
+            return new Kept(k.seq(), k.quarter(), p, morning.moved(shop, p));
+        });
+    }
+
     private synchronized Optional<Kept> kept() {
         Instant now = shop.minute();
         long seq = shop.state().head().seq();
         long quarter = now.getEpochSecond() / FRESH.toSeconds();
         if (kept.isEmpty() || kept.get().seq() != seq || kept.get().quarter() != quarter) {
-            kept = Picture.of(shop, now, planner)
+            kept = Picture.of(shop, now, planner, better)
                     .map(p -> new Kept(p.record().head().seq(), quarter, p, morning.moved(shop, p)));
         }
         return kept;

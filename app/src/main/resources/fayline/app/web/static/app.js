@@ -7,3 +7,4 @@ import "/static/folds.js";
 import "/static/pack.js";
 import "/static/keypad.js";
 import "/static/files.js";
+import "/static/better.js";

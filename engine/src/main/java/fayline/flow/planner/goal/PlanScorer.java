@@ -230,9 +230,7 @@ public final class PlanScorer {
      * @param plan a plan of the work
      */
     public long nearMoved(Plan plan) {
-        return plan.steps().stream()
-                .filter(p -> isNear(p.step()) && isMoved(p))
-                .count();
+        return plan.steps().stream().filter(p -> isNear(p.step()) && isMoved(p)).count();
     }
 
     private static int leastPersonMinutes(WorkStep step) {

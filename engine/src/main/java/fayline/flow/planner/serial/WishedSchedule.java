@@ -79,8 +79,7 @@ public final class WishedSchedule {
         }
 
         /** A wish that gives way. */
-        public Wish(
-                String step, int start, int crew, List<String> people, List<String> places, List<String> missed) {
+        public Wish(String step, int start, int crew, List<String> people, List<String> places, List<String> missed) {
             this(step, start, crew, people, places, missed, false);
         }
 

@@ -1,0 +1,178 @@
+package fayline.app.usecase.better;
+
+import fayline.app.usecase.better.Progress.Found;
+import fayline.app.usecase.view.LeastFinish;
+import fayline.app.usecase.view.LookAtShop;
+import fayline.app.usecase.view.LookAtShop.Standing;
+import fayline.app.usecase.view.PlanOrigin;
+import fayline.app.usecase.view.PlanOrigin.Kind;
+import fayline.flow.audit.BrokenRule;
+import fayline.flow.audit.PlanAuditor;
+import fayline.flow.plan.Plan;
+import fayline.flow.planner.PlanImprover;
+import fayline.flow.planner.PlanImprover.Improved;
+import fayline.flow.planner.PlanImprover.Limits;
+import fayline.flow.planner.PlanImprover.Watch;
+import fayline.flow.planner.goal.PlanScore;
+import fayline.flow.planner.goal.PlanScorer;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+
+/**
+ * Searches for a better plan in the background, one search at a time. Each better plan that the auditor finds clean is followed
+ * at once; a stop keeps the best. Whoever listens hears of each step.
+ */
+public final class ImprovePlan implements AutoCloseable {
+    private final LookAtShop looking;
+    private final PlanImprover improver;
+    private final LeastFinish least;
+    private final List<Consumer<Progress>> listeners = new CopyOnWriteArrayList<>();
+    private Optional<Search> search = Optional.empty();
+
+    /** On a shop, with a searcher and a bound. */
+    public ImprovePlan(LookAtShop looking, PlanImprover improver, LeastFinish least) {
+        this.looking = looking;
+        this.improver = improver;
+        this.least = least;
+    }
+
+    /**
+     * Begins, unless a search is under way.
+     *
+     * @param limits how far to search
+     * @return whether it began
+     */
+    public synchronized boolean start(Limits limits) {
+        if (search.filter(s -> s.progress.running()).isPresent()) {
+            return false;
+        }
+        Optional<Standing> standing = looking.standing();
+        search = standing.map(s -> new Search(s, limits));
+        search.ifPresent(Search::begin);
+        return standing.isPresent();
+    }
+
+    /** Stops the search under way, if there is one; the best plan is kept. */
+    public synchronized void stop() {
+        search.ifPresent(s -> s.asked = true);
+    }
+
+    /** How the search under way stands, or the last one; empty where none was made since the start. */
+    public synchronized Optional<Progress> progress() {
+        return search.map(s -> s.progress);
+    }
+
+    /**
+     * Listens.
+     *
+     * @param listener hears of each step, from the searching thread
+     * @return ends the listening
+     */
+    public Runnable listen(Consumer<Progress> listener) {
+        listeners.add(listener);
+        return () -> listeners.remove(listener);
+    }
+
+    /** Stops, and waits for the end. */
+    @Override
+    public void close() {
+        Optional<Search> last;
+        synchronized (this) {
+            stop();
+            last = search;
+        }
+        last.ifPresent(Search::await);
+    }
+
+    private final class Search implements Watch {
+        private final Standing standing;
+        private final Limits limits;
+        private final PlanAuditor auditor = new PlanAuditor();
+        private final List<Found> found = new ArrayList<>();
+        private final Thread thread = new Thread(this::run, "better-plan");
+        private volatile boolean asked;
+        private volatile Progress progress;
+
+        Search(Standing standing, Limits limits) {
+            this.standing = standing;
+            this.limits = limits;
+            PlanScore score = new PlanScorer(standing.work(), standing.goal()).score(standing.plan());
+            progress = new Progress(
+                    true, score, score, standing.plan().finish(), Optional.empty(), List.of(), standing.origin(), "");
+            thread.setDaemon(true);
+        }
+
+        void begin() {
+            thread.start();
+        }
+
+        void await() {
+            try {
+                thread.join();
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        }
+
+        private void run() {
+            try {
+                Improved improved = improver.improve(standing.work(), standing.plan(), standing.goal(), limits, this);
+                Kind kind = improved.stopped() ? Kind.STOPPED_BY_HAND : Kind.SEARCHED;
+                PlanOrigin origin = improved.found() == 0 ? standing.origin() : origin(kind);
+                if (improved.found() > 0) {
+                    looking.follow(standing.work(), improved.plan(), origin);
+                }
+                tell(new Progress(
+                        false,
+                        progress.before(),
+                        improved.score(),
+                        improved.plan().finish(),
+                        least.of(standing.work(), improved.plan()),
+                        found,
+                        origin,
+                        ""));
+            } catch (UncheckedIOException | UnsatisfiedLinkError e) {
+                fail("The solver's library cannot be loaded on this machine. The plan stays as it is.");
+            } catch (RuntimeException e) {
+                fail("The search broke off. The best plan so far is kept.");
+                throw e;
+            }
+        }
+
+        private void fail(String words) {
+            Progress p = progress;
+            tell(new Progress(false, p.before(), p.best(), p.finish(), p.least(), p.steps(), p.origin(), words));
+        }
+
+        private PlanOrigin origin(Kind kind) {
+            return new PlanOrigin(kind, limits.effortS(), limits.seed());
+        }
+
+        private void tell(Progress now) {
+            progress = now;
+            listeners.forEach(l -> l.accept(now));
+        }
+
+        @Override
+        public boolean counts(Plan plan) {
+            return auditor.audit(standing.work(), plan).stream().allMatch(BrokenRule::admitted);
+        }
+
+        @Override
+        public void better(Plan plan, PlanScore score) {
+            found.add(new Found(score.total(), plan.finish()));
+            PlanOrigin origin = origin(Kind.SEARCHING);
+            looking.follow(standing.work(), plan, origin);
+            tell(new Progress(true, progress.before(), score, plan.finish(), progress.least(), found, origin, ""));
+        }
+
+        @Override
+        public boolean stop() {
+            return asked;
+        }
+    }
+}

@@ -1,0 +1,99 @@
+package fayline.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fayline.app.usecase.open.OpenShop;
+import fayline.app.usecase.view.LeastFinish;
+import fayline.app.usecase.view.LookAtShop;
+import fayline.app.usecase.view.PlanOrigin;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Arrays;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A search for a better plan of the demonstration, as a reader of the pages sees it. */
+class BetterSiteTest {
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-03T12:00:00Z"), ZoneOffset.UTC);
+
+    @TempDir
+    Path folder;
+
+    private OpenShop open;
+    private LookAtShop looking;
+    private WebServer server;
+    private Browser browser;
+
+    @BeforeEach
+    void start() throws Exception {
+        open = OpenShop.openWith(folder.resolve("data"), Path.of("../demo/ousel"), CLOCK, Optional.empty());
+        looking = new LookAtShop(open.shop());
+        server = WebServer.start(0, new Site(open.shop(), looking, new LeastFinish(folder.resolve("library")), "test"));
+        browser = new Browser(server);
+    }
+
+    @AfterEach
+    void stop() {
+        server.close();
+        open.close();
+    }
+
+    private String send(String path, String... fields) throws Exception {
+        String page = browser.page("/better");
+        String[] base = {"csrf", Browser.hidden(page, "csrf"), "once", Browser.hidden(page, "once")};
+        String[] all = Arrays.copyOf(base, base.length + fields.length);
+        System.arraycopy(fields, 0, all, base.length, fields.length);
+        return browser.post(path, all).body();
+    }
+
+    private String whenOver() throws Exception {
+        String page = browser.page("/better");
+        for (int i = 0; page.contains("searching") && i < 1200; i++) {
+            Thread.sleep(100);
+            page = browser.page("/better");
+        }
+        return page;
+    }
+
+    @Test
+    void should_follow_the_best_plan_of_a_search_and_tell_the_crew_how_it_came_about() throws Exception {
+        String before = browser.page("/better");
+        assertThat(before)
+                .contains("From now to the end of all")
+                .contains("Put together chain by chain.")
+                .contains("The crew was told no plan yet.");
+        send("/better/search", "effort", "1", "seed", "1");
+        String after = whenOver();
+        assertThat(after).contains("was ").contains("Best of a search to its limit (effort 1, seed 1)");
+        assertThat(looking.look("").orElseThrow().audit()).isEmpty();
+        assertThat(looking.standing().orElseThrow().origin().kind()).isEqualTo(PlanOrigin.Kind.SEARCHED);
+
+        send("/better/tell", "by", "runa");
+        assertThat(browser.page("/better")).contains(": this one.");
+        assertThat(open.shop().entries(1)).anySatisfy(e -> {
+            assertThat(e.kind()).isEqualTo("plan-published");
+            assertThat(e.fields().text("made")).startsWith("Best of a search to its limit");
+        });
+    }
+
+    @Test
+    void should_say_that_a_search_was_stopped_and_keep_its_best() throws Exception {
+        send("/better/search", "effort", "100", "seed", "1");
+        for (int i = 0; browser.page("/better").contains("chain by chain") && i < 600; i++) {
+            Thread.sleep(100);
+        }
+        send("/better/stop");
+        assertThat(whenOver()).contains("stopped by hand (effort 100, seed 1)");
+    }
+
+    @Test
+    void should_refuse_an_effort_without_measure() throws Exception {
+        assertThat(send("/better/search", "effort", "0", "seed", "1"))
+                .contains("expected a whole number from 1 to 600");
+    }
+}
