@@ -1,5 +1,6 @@
 package fayline.app.bench;
 
+import fayline.app.usecase.net.NetShelf;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
@@ -51,14 +52,20 @@ public final class BenchRun {
         if (checks || "plan".equals(topic)) {
             if (folder.isEmpty()) {
                 err.println("bench " + topic + ": expected a folder"
-                        + (checks ? " of case files" : ", a project's definition"));
+                        + (checks
+                                ? " of case files"
+                                : ": a project's definition, or sets of nets with their best known"));
                 return BAD_INPUT;
             }
-            return checks
-                    ? new ChecksBench(out, err).run(folder.get(), only, json)
-                    : new PlanBench(out, err).run(folder.get(), seconds, json);
+            return checks ? new ChecksBench(out, err).run(folder.get(), only, json) : plan(folder.get(), seconds, json);
         }
         err.println("bench: found the topic \"" + topic + "\", expected one of: " + TOPICS);
         return BAD_INPUT;
+    }
+
+    private int plan(Path folder, int seconds, boolean json) {
+        return NetShelf.isAt(folder)
+                ? new NetBench(out, err).run(folder, seconds, json)
+                : new PlanBench(out, err).run(folder, seconds, json);
     }
 }
