@@ -98,7 +98,8 @@ class BeginWalkTest {
         assertThat(begun).isLessThanOrEqualTo(8);
         assertThat(page.locator("[data-move]").innerText())
                 .isEqualTo(new MoveWords(Side.LEFT, new Spot(0, 0), "the middle of the stations")
-                        .sentence(expected().move()));
+                        .sentence(expected().move())
+                        .toString());
         inSight(page.locator("#h-fits"), page);
         assertThat(shop.errors()).isEmpty();
     }
