@@ -148,7 +148,9 @@ public final class PlanReasons {
         hands(p, t, candidates);
         Candidate last = candidates.get(0);
         for (Candidate c : candidates) {
-            if (c.until <= t && c.until >= last.until) {
+            // Of several that end together the first listed counts: without an earlier step no person and no place
+            // would help.
+            if (c.until <= t && c.until > last.until) {
                 last = c;
             }
         }
@@ -304,6 +306,13 @@ public final class PlanReasons {
     private Optional<Candidate> hours(PlannedStep p, int t, Candidate last) {
         for (String person : p.people()) {
             Worker w = people.get(person);
+            for (Stretch b : w == null ? List.<Stretch>of() : w.breaks()) {
+                int over = time.ceil(b.to());
+                if (over <= t && t - over < CLOSE_MIN && last.until >= time.floor(b.from()) && last.until < over) {
+                    return Optional.of(new Candidate(
+                            last.until, last.cause, last.on, last.via, last.words + ", then for the break to end"));
+                }
+            }
             for (int i = 0; w != null && i < w.present().size(); i++) {
                 int from = time.ceil(w.present().get(i).from());
                 if (from <= t && t - from < CLOSE_MIN) {

@@ -117,4 +117,104 @@ class PlanReasonsTest {
         assertThat(PlanChanges.between(after.plan(), after.work(), after.plan()).changes())
                 .isEmpty();
     }
+
+    /** The step's start once what its reason names is gone and all is planned anew. */
+    private static void assertMovesWithout(Work with, Work without, String step, Cause cause) {
+        Plan before = new SerialPlanner().plan(with);
+        Reason reason = PlanReasons.of(with, before).stream()
+                .filter(r -> r.step().equals(step))
+                .findFirst()
+                .orElseThrow();
+        assertThat(reason.cause()).isEqualTo(cause);
+        assertThat(start(new SerialPlanner().plan(without), step)).isBefore(start(before, step));
+    }
+
+    private static java.time.Instant start(Plan plan, String step) {
+        return plan.steps().stream()
+                .filter(p -> p.step().equals(step))
+                .findFirst()
+                .orElseThrow()
+                .start();
+    }
+
+    private static SmallShop shop(String... people) {
+        SmallShop shop = new SmallShop(MON + "08:00");
+        for (String p : people) {
+            shop.person(p);
+        }
+        return shop;
+    }
+
+    @Test
+    void should_move_a_step_when_the_earlier_step_that_it_names_is_taken_away() {
+        Work with = shop("ada", "bo")
+                .step(new Step("a", 1, 60))
+                .step(new Step("b", 1, 30).after("a"))
+                .work();
+        Work without = shop("ada", "bo")
+                .step(new Step("a", 1, 60))
+                .step(new Step("b", 1, 30))
+                .work();
+        assertMovesWithout(with, without, "b", Cause.STEP);
+    }
+
+    @Test
+    void should_move_a_step_when_the_cure_that_it_names_is_taken_away() {
+        Work with = shop("ada")
+                .step(new Step("a", 1, 60).alone(720, ""))
+                .step(new Step("b", 1, 30).after("a"))
+                .work();
+        Work without = shop("ada")
+                .step(new Step("a", 1, 60))
+                .step(new Step("b", 1, 30).after("a"))
+                .work();
+        assertMovesWithout(with, without, "b", Cause.CURE);
+    }
+
+    @Test
+    void should_move_a_step_when_there_is_one_more_of_the_place_that_it_names() {
+        Work with = shop("ada", "bo")
+                .mould("m")
+                .step(new Step("a", 1, 60))
+                .step(new Step("b", 1, 60))
+                .hold(Kind.MOULD, List.of("m"), "a")
+                .hold(Kind.MOULD, List.of("m"), "b")
+                .work();
+        Work without = shop("ada", "bo")
+                .mould("m")
+                .mould("n")
+                .step(new Step("a", 1, 60))
+                .step(new Step("b", 1, 60))
+                .hold(Kind.MOULD, List.of("m"), "a")
+                .hold(Kind.MOULD, List.of("m", "n"), "b")
+                .work();
+        assertMovesWithout(with, without, "b", Cause.PLACE);
+    }
+
+    @Test
+    void should_move_a_step_when_there_is_one_more_like_the_person_that_it_names() {
+        Work with = shop("ada")
+                .step(new Step("a", 1, 60))
+                .step(new Step("b", 1, 60))
+                .work();
+        Work without = shop("ada", "bo")
+                .step(new Step("a", 1, 60))
+                .step(new Step("b", 1, 60))
+                .work();
+        assertMovesWithout(with, without, "b", Cause.PERSON);
+    }
+
+    @Test
+    void should_name_what_ended_in_the_break_and_then_the_break() {
+        Work work = shop("ada", "bo")
+                .step(new Step("a", 1, 245))
+                .step(new Step("b", 1, 30).after("a").stops())
+                .work();
+        Reason b = PlanReasons.of(work, new SerialPlanner().plan(work)).stream()
+                .filter(r -> r.step().equals("b"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(b.cause()).isEqualTo(Cause.STEP);
+        assertThat(b.words()).endsWith("then for the break to end");
+    }
 }
