@@ -21,6 +21,7 @@ public final class Topics {
             VacuumTopic.topic(),
             AirfoilTopic.topic(),
             StackTopic.topic(),
+            ForecastTopic.topic(),
             UnitsTopic.topic());
 
     private Topics() {}
