@@ -24,6 +24,7 @@ import fayline.app.web.fit.FitTemplatePage;
 import fayline.app.web.fit.FitsPage;
 import fayline.app.web.fitcard.FitCardPage;
 import fayline.app.web.fitcard.FitFramePage;
+import fayline.app.web.fitcard.FrameWhyPage;
 import fayline.app.web.fitwhy.FitWhyPage;
 import fayline.app.web.forecast.ForecastPage;
 import fayline.app.web.forecast.RatesPage;
@@ -93,6 +94,7 @@ public final class Site implements WebServer.Pages {
                 new FitMendPage(sights, shop),
                 new FitCardPage(sights),
                 new FitFramePage(sights, shop),
+                new FrameWhyPage(sights),
                 new ChainPage(sights),
                 new StoresPage(sights),
                 new RecipesPage(sights),

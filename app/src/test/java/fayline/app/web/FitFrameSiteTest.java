@@ -181,4 +181,40 @@ class FitFrameSiteTest {
         assertThat(r.statusCode()).isEqualTo(422);
         assertThat(r.body()).contains("value=\"wide\"");
     }
+
+    @Test
+    void should_show_clamp_forces_spring_back_and_pins_and_say_why() throws Exception {
+        String page = browser.page("/fit/pane-right");
+        assertThat(page)
+                .contains("The frame, clamped and let go")
+                .contains("Latch pin, rear")
+                .contains("Assumed strength")
+                .contains("That is no verdict")
+                .contains("times as large as they are")
+                .doesNotContain("Within the entered strength");
+        for (String of : List.of("clamps", "release", "pins", "bond", "stiffness")) {
+            String why = browser.page("/fit/pane-right/frame/why?of=" + of);
+            assertThat(why).as(of).contains("fits.yaml, line ").contains("assumed");
+        }
+        assertThat(browser.page("/fit/pane-right/frame/why?of=clamps"))
+                .contains("[liu-hu1997]")
+                .contains("8.0 mm");
+        assertThat(browser.get("/fit/pane-right/frame/why?of=nothing").statusCode())
+                .isEqualTo(404);
+        assertThat(browser.get("/fit/canopy-right/frame/why?of=clamps").statusCode())
+                .isEqualTo(404);
+        assertThat(browser.page("/fit/pane-right/card"))
+                .contains("The frame: clamps, and what they leave")
+                .contains("Do not force a frame shut")
+                .contains("peel lets go first");
+    }
+
+    @Test
+    void should_tell_the_frame_in_pounds_and_inches_to_who_reads_those() throws Exception {
+        browser.cookie("units", "inch");
+        assertThat(browser.page("/fit/pane-right"))
+                .contains(" lbf")
+                .contains("lbf per in")
+                .doesNotContain(" N down");
+    }
 }

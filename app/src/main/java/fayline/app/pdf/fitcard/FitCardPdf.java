@@ -8,10 +8,13 @@ import fayline.app.pdf.CardsPdf;
 import fayline.app.pdf.Markup;
 import fayline.app.pdf.PdfPrinter;
 import fayline.app.pdf.QrCode;
+import fayline.flow.card.fit.FitCard;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -25,6 +28,10 @@ public final class FitCardPdf {
     private static final double LEAST_PT = 7.5;
     private static final double STEP_PT = 0.5;
     private static final int MOST_ROWS = 5;
+    private static final int FEW_PINS = 2;
+    /** What a card on paper needs of a width; the page tells the rest. */
+    private static final Set<String> ON_PAPER = Set.of(
+            WidthWords.WANTED, WidthWords.TO_FIND, WidthWords.BEGIN, WidthWords.SET, WidthWords.BONDED);
     private static final String MORE = """
             body { font-size: %1$spt; line-height: 1.15; } .small { font-size: %2$spt; } h2 { font-size: %3$spt; margin-top: 1.6mm; }
             table.beside { width: 100%%; } table.beside td.half { width: 50%%; padding-right: 5mm; }
@@ -67,6 +74,7 @@ public final class FitCardPdf {
         move(m, s);
         holds(m, s);
         widths(m, s);
+        s.sprung().filter(SprungSheet::told).ifPresent(x -> sprung(m, x));
         m.element("h2", "Adhesive, bond line, working time");
         if (s.adhesive().isEmpty()) {
             m.element("p", "No joint is known.");
@@ -157,10 +165,41 @@ public final class FitCardPdf {
                                 "Width " + w.id() + ", " + w.where(),
                                 w.verdict() + ". "
                                         + w.facts().stream()
+                                                .filter(f -> ON_PAPER.contains(f.name()))
                                                 .map(f -> f.name() + ": " + f.value())
                                                 .collect(Collectors.joining("; "))
                                         + "."))
                         .toList());
+    }
+
+    private static void sprung(Markup m, SprungSheet s) {
+        m.element("h2", "The frame: clamps, and what they leave");
+        List<Pair> all = new ArrayList<>();
+        all.add(new Pair(
+                "Clamps",
+                s.clamps().stream()
+                        .map(c -> c.mark() + " at " + c.place() + ": " + c.force()
+                                + (c.beyond() ? ", do not pull in" : ""))
+                        .collect(Collectors.joining("; "))));
+        if (s.pins().stream().anyMatch(p -> p.binds() || s.pins().size() <= FEW_PINS)) {
+            all.add(new Pair(
+                    "When they come off",
+                    s.pins().stream()
+                            .filter(p -> p.binds() || s.pins().size() <= FEW_PINS)
+                            .map(p -> p.name() + " goes " + p.shift() + (p.binds() ? " and binds" : "") + ", left "
+                                    + p.left())
+                            .collect(Collectors.joining("; "))));
+        }
+        String open = s.bonds().stream()
+                .filter(SprungSheet.Bond::open)
+                .map(b -> b.place() + " " + b.peel())
+                .collect(Collectors.joining(", "));
+        all.add(new Pair("Bond line", (open.isEmpty() ? "" : "Pulled open at " + open + ". ") + s.strength()));
+        if (!s.assumed().isEmpty()) {
+            all.add(new Pair("Assumed", "stiffness or strength, see the fit's page"));
+        }
+        pairs(m, all);
+        m.element("p", "small", String.join(" ", FitCard.FRAME_CARE));
     }
 
     private static void pairs(Markup m, List<Pair> pairs) {

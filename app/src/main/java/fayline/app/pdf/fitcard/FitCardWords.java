@@ -23,6 +23,7 @@ import fayline.flow.result.mix.MixList;
 import fayline.flow.result.step.ClockRunning;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.Station;
+import fayline.method.fitup.motion.Side;
 import fayline.method.fitup.shim.ShimStack;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -75,6 +76,8 @@ public record FitCardWords(QuantityFormat format, ZoneId zone) {
                         .orElse(List.of()),
                 c.holds().stream().map(this::hold).toList(),
                 c.widths().stream().map(new WidthWords(format)::sheet).toList(),
+                c.sprung()
+                        .map(new SprungWords(format.system(), c.hand() == Hand.RIGHT ? Side.RIGHT : Side.LEFT)::sheet),
                 c.located().map(l -> located(l, c.assumed())).orElse(List.of()),
                 c.bond().map(this::adhesive).orElse(List.of()),
                 c.bond().map(this::working).orElse(List.of()),

@@ -3,6 +3,7 @@ package fayline.app.pdf.fitcard;
 import fayline.app.drawing.Drawing;
 import fayline.app.pdf.CardSheet;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The card of a fit in words, in a reader's units: what both the screen and the paper show.
@@ -22,6 +23,7 @@ import java.util.List;
  * @param atMarks where marked places go
  * @param holds places where it is held and clamped
  * @param widths the widths of its frame
+ * @param sprung its frame clamped and let go, where it is told as beams
  * @param located how it is located and how sure that is, as pairs
  * @param adhesive the joint, its adhesive and bond line, as pairs
  * @param working how long the adhesive can be worked, as pairs
@@ -46,6 +48,7 @@ public record FitSheet(
         List<String> atMarks,
         List<Hold> holds,
         List<WidthSheet> widths,
+        Optional<SprungSheet> sprung,
         List<CardSheet.Pair> located,
         List<CardSheet.Pair> adhesive,
         List<CardSheet.Pair> working,

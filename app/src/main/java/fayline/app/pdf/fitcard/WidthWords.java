@@ -24,6 +24,13 @@ import java.util.Optional;
  * @param format the reader's units
  */
 public record WidthWords(QuantityFormat format) {
+    /** Names of the facts that a card on paper needs. */
+    static final String WANTED = "Wanted once bonded";
+
+    static final String TO_FIND = "To find with the sheet clamped on";
+    static final String BEGIN = "Begin with the bare frame at";
+    static final String SET = "Set the bare frame to";
+    static final String BONDED = "As bonded";
     private static final double LEAST_MM = 0.05;
 
     /** One width in words. */
@@ -74,7 +81,7 @@ public record WidthWords(QuantityFormat format) {
     private List<Pair> facts(WidthAnswer a) {
         List<Pair> all = new ArrayList<>();
         all.add(new Pair(
-                "Wanted once bonded",
+                WANTED,
                 a.width().wanted().asTyped() + " ± " + a.width().tolerance().asTyped()));
         a.bonded().ifPresent(b -> bonded(b, all));
         if (a.stage() != Stage.BONDED && !a.allowance().origin().isEmpty()) {
@@ -85,11 +92,11 @@ public record WidthWords(QuantityFormat format) {
                                     ? ", standard uncertainty "
                                             + width(a.allowance().deviationMm().getAsDouble())
                                     : "")));
-            all.add(new Pair("To find with the sheet clamped on", width(a.aimMm())));
+            all.add(new Pair(TO_FIND, width(a.aimMm())));
         }
         a.startMm()
                 .ifPresent(s -> all.add(new Pair(
-                        "Begin with the bare frame at",
+                        BEGIN,
                         width(s) + ", from what "
                                 + a.lesson().map(WidthLesson::from).orElse("") + " taught")));
         a.trial().filter(t -> t.verdict() != Verdict.READ_AGAIN).ifPresent(t -> trial(a, t, all));
@@ -97,7 +104,7 @@ public record WidthWords(QuantityFormat format) {
     }
 
     private void bonded(Bonded b, List<Pair> all) {
-        all.add(new Pair("As bonded", width(b.mm()) + ", " + off(b.offMm())));
+        all.add(new Pair(BONDED, width(b.mm()) + ", " + off(b.offMm())));
         b.tookMm().ifPresent(t -> all.add(new Pair("Since the last trial", change(t))));
     }
 
@@ -107,7 +114,7 @@ public record WidthWords(QuantityFormat format) {
 
     private void trial(WidthAnswer a, TrialFitResult r, List<Pair> all) {
         if (a.stage() != Stage.BONDED) {
-            all.add(new Pair("Set the bare frame to", width(r.bareMm())));
+            all.add(new Pair(SET, width(r.bareMm())));
             all.add(new Pair(
                     "Standard uncertainty of that",
                     width(r.stdMm())

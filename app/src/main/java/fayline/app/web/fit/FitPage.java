@@ -83,6 +83,7 @@ public final class FitPage implements Page {
                         sight, f, frame.taught().stream().map(words::lesson).toList()),
                 sight.say(r.findings()),
                 frame.widths().widths().stream().map(words::sheet).toList(),
+                FitSprung.of(sight, frame, r.side()),
                 assume);
     }
 

@@ -1,5 +1,6 @@
 package fayline.app.web.fit;
 
+import fayline.app.pdf.fitcard.SprungSheet;
 import fayline.app.pdf.fitcard.WidthSheet;
 import fayline.app.web.frame.Frame;
 import java.util.List;
@@ -29,6 +30,7 @@ import java.util.Optional;
  * @param opposite what the opposite hand teaches
  * @param findings what must be said
  * @param widths the widths of its frame that springs; none where none is named
+ * @param sprung the frame clamped and let go, where it is told as beams
  * @param assuming whether the usual values are taken
  */
 public record FitView(
@@ -53,6 +55,7 @@ public record FitView(
         Optional<Opposite> opposite,
         List<String> findings,
         List<WidthSheet> widths,
+        Optional<Sprung> sprung,
         boolean assuming) {
     /** Copies the lists. */
     public FitView {
@@ -86,6 +89,14 @@ public record FitView(
             words = List.copyOf(words);
         }
     }
+
+    /**
+     * The frame clamped and let go.
+     *
+     * @param sheet in words
+     * @param drawing drawn; empty where there is no answer
+     */
+    public record Sprung(SprungSheet sheet, String drawing) {}
 
     /**
      * A fact.

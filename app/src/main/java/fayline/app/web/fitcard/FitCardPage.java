@@ -6,6 +6,7 @@ import fayline.app.pdf.fitcard.FitCardPdf;
 import fayline.app.pdf.fitcard.FitCardWords;
 import fayline.app.pdf.fitcard.FitSheet;
 import fayline.app.usecase.fit.FitSight;
+import fayline.app.usecase.fit.FrameSight;
 import fayline.app.usecase.fit.LookAtFits;
 import fayline.app.usecase.fit.LookAtFrames;
 import fayline.app.web.frame.Page;
@@ -63,6 +64,7 @@ public final class FitCardPage implements Page {
     private static FitSheet sheet(Visit visit, Sight sight) {
         FitSight fit = LookAtFits.of(sight.view(), visit.inPath("id"), assume(visit))
                 .orElseThrow(() -> Refusal.absent("fit of that name"));
+        FrameSight frame = LookAtFrames.of(sight.view(), visit.inPath("id")).orElseThrow();
         return new FitCardWords(sight.format(), sight.time().zone())
                 .sheet(
                         FitCardMaker.make(
@@ -70,9 +72,8 @@ public final class FitCardPage implements Page {
                                 sight.result(),
                                 sight.plan(),
                                 fit.result(),
-                                LookAtFrames.of(sight.view(), visit.inPath("id"))
-                                        .orElseThrow()
-                                        .widths()),
+                                frame.widths(),
+                                frame.sprung()),
                         fit.result());
     }
 }

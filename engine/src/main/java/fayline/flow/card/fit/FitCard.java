@@ -6,6 +6,7 @@ import fayline.basis.finding.Severity;
 import fayline.flow.card.Caution;
 import fayline.flow.project.design.Hand;
 import fayline.flow.project.fit.FitState;
+import fayline.flow.result.fit.frame.SprungResult;
 import fayline.flow.result.fit.frame.WidthAnswer;
 import fayline.method.fitup.Move;
 import fayline.method.fitup.Spot;
@@ -33,6 +34,7 @@ import java.util.OptionalDouble;
  * @param bond the joint that bonds it; empty where the definition has none
  * @param lastChance the stations to read under clamps before gel, those that decide first
  * @param widths the widths of its frame that springs; none where none is named
+ * @param sprung its frame clamped and let go, where it is told as beams
  * @param cautions dangers
  */
 public record FitCard(
@@ -52,7 +54,16 @@ public record FitCard(
         Optional<FitBond> bond,
         List<Reading> lastChance,
         List<WidthAnswer> widths,
+        Optional<SprungResult> sprung,
         List<Caution> cautions) {
+    /** What goes with the clamp forces of every frame, a sentence each. */
+    public static final List<String> FRAME_CARE = List.of(
+            "Do not force a frame shut: what takes more than a hand's 150 N or bends past 0.2 % is corrected, not pulled in. Common"
+                    + " practice, no source.",
+            "What is pulled in stays in the bond as peel, and peel lets go first: clamps stay on until full cure, and come off one"
+                    + " after the other while somebody watches the bond line.",
+            "Straight beams, small motions, no contact, no peaks at the ends of a bond line: the trial on the bench decides.");
+
     /** Copies the lists. */
     public FitCard {
         against = List.copyOf(against);

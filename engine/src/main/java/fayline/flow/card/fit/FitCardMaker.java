@@ -13,6 +13,7 @@ import fayline.flow.result.ProjectResult;
 import fayline.flow.result.expand.Names;
 import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
+import fayline.flow.result.fit.frame.SprungResult;
 import fayline.flow.result.fit.frame.WidthsResult;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Spot;
@@ -43,9 +44,15 @@ public final class FitCardMaker {
      * @param plan who, where, when; may be of several projects
      * @param fit what follows from the fit's readings
      * @param widths what the widths of its frame amount to
+     * @param sprung its frame clamped and let go, where it is told as beams
      */
     public static FitCard make(
-            Definition definition, ProjectResult project, Plan plan, FitResult fit, WidthsResult widths) {
+            Definition definition,
+            ProjectResult project,
+            Plan plan,
+            FitResult fit,
+            WidthsResult widths,
+            Optional<SprungResult> sprung) {
         Names names = new Names(definition);
         Fit f = fit.fit();
         Optional<Part> part = f.part().flatMap(p -> definition.parts().find(p));
@@ -60,7 +67,7 @@ public final class FitCardMaker {
                 "Revision " + definition.facts().revision() + ", definition " + definition.hash(),
                 fit.now().map(n -> n.state()),
                 fit.now().map(n -> n.temperatureDegC()).orElse(OptionalDouble.empty()),
-                FitReasons.of(fit, located, bond, widths),
+                FitReasons.of(fit, located, bond, widths, sprung),
                 fit.advice().flatMap(FitCardMaker::setting),
                 holds(fit),
                 located,
@@ -68,6 +75,7 @@ public final class FitCardMaker {
                 bond,
                 fit.advice().map(a -> readings(fit, a)).orElse(List.of()),
                 widths.widths(),
+                sprung,
                 cautions(f, bond));
     }
 

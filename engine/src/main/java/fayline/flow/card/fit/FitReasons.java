@@ -10,6 +10,7 @@ import fayline.flow.result.fit.FitResult;
 import fayline.flow.result.fit.LaterState;
 import fayline.flow.result.fit.StateReadings;
 import fayline.flow.result.fit.StationValue;
+import fayline.flow.result.fit.frame.SprungResult;
 import fayline.flow.result.fit.frame.WidthAnswer;
 import fayline.flow.result.fit.frame.WidthsResult;
 import fayline.method.fitup.move.BestMoveResult;
@@ -35,13 +36,18 @@ final class FitReasons {
 
     /** Everything, stops first. */
     static List<Finding> of(
-            FitResult fit, Optional<FitCard.Located> located, Optional<FitBond> bond, WidthsResult widths) {
+            FitResult fit,
+            Optional<FitCard.Located> located,
+            Optional<FitBond> bond,
+            WidthsResult widths,
+            Optional<SprungResult> sprung) {
         FitReasons reasons = new FitReasons(fit);
         reasons.read();
         fit.advice().ifPresent(reasons::move);
         reasons.chance(located);
         reasons.bond(bond);
         widths.widths().forEach(reasons::width);
+        sprung.ifPresent(reasons::sprung);
         reasons.states();
         return reasons.all.stream()
                 .distinct()
@@ -198,6 +204,15 @@ final class FitReasons {
                                 "The adhesive " + m.name()
                                         + " does not last for this joint as it is planned: see its card.",
                                 "the definition")));
+    }
+
+    /** What the beams say, before the bond: a mismatch that is not known yet is told, and stops nothing by itself. */
+    private void sprung(SprungResult r) {
+        if (fit.isSet()) {
+            return;
+        }
+        r.missing().forEach(m -> add(Severity.CAUTION, "frame", m, READINGS));
+        r.findings().stream().filter(f -> f.severity() != Severity.NOTE).forEach(all::add);
     }
 
     private void width(WidthAnswer w) {

@@ -132,7 +132,8 @@ class FitCardMakerTest {
                 RESULT,
                 PLAN,
                 FitCalculator.calculate(new FitQuestion(fit(), Side.LEFT, readings, List.of(), false)),
-                new WidthsResult(fit(), List.of()));
+                new WidthsResult(fit(), List.of()),
+                Optional.empty());
     }
 
     @Test

@@ -1,7 +1,9 @@
 package fayline.flow.result.fit.frame;
 
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
+import fayline.basis.units.Amount;
 import fayline.flow.project.fit.frame.FrameAdhesive;
 import fayline.flow.project.fit.frame.FrameBeams;
 import fayline.flow.result.fit.frame.SprungShape.BondPull;
@@ -30,7 +32,7 @@ final class SprungFindings {
 
     private SprungFindings() {}
 
-    /** Of a frame that could not be reckoned: what the beams say, in places. */
+    /** Of a frame that could not be reckoned: what the beams say, in places, which holds no length. */
     static List<Finding> refused(SpringBackResult result, SprungNodes nodes) {
         return result.findings().stream()
                 .map(f -> new Finding(f.severity(), f.about(), nodes.named(f.sentence()), f.source()))
@@ -59,6 +61,10 @@ final class SprungFindings {
     }
 
     private void add(Severity severity, String about, String sentence, String source) {
+        add(severity, about, Phrase.plain(sentence), source);
+    }
+
+    private void add(Severity severity, String about, Phrase sentence, String source) {
         all.add(new Finding(severity, about, sentence, source));
     }
 
@@ -68,24 +74,19 @@ final class SprungFindings {
             add(
                     Severity.CAUTION,
                     FRAME,
-                    String.format(
-                            Locale.ROOT,
-                            "Clamp %s takes %.0f N, above the hand limit of %.0f N: do not pull it in, correct the part.",
-                            id,
-                            Math.abs(c.forceN()),
-                            ClampLimits.USUAL.handN()),
+                    Phrase.of(
+                            "Clamp %s takes %s, above the hand limit of %s: do not pull it in, correct the part.",
+                            id, Amount.newtons(Math.abs(c.forceN()), 0), Amount.newtons(ClampLimits.USUAL.handN(), 0)),
                     PRACTICE);
         }
         if (c.wrongWay()) {
             add(
                     Severity.STOP,
                     FRAME,
-                    String.format(
-                            Locale.ROOT,
-                            "Clamp %s can act one way only, and must act the other with %.0f N: turn it round, or leave it out"
+                    Phrase.of(
+                            "Clamp %s can act one way only, and must act the other with %s: turn it round, or leave it out"
                                     + " and reckon again.",
-                            id,
-                            Math.abs(c.forceN())),
+                            id, Amount.newtons(Math.abs(c.forceN()), 0)),
                     METHOD);
         }
     }
@@ -113,17 +114,18 @@ final class SprungFindings {
                     "Nothing joins part and carrier: let beams of both go through the places at which they are bonded.",
                     "the definition");
         }
-        List<String> open = shape.bonds().stream()
+        List<Phrase> open = shape.bonds().stream()
                 .filter(b -> b.openingMm().orElse(0) > LEAST_OPENING_MM)
-                .map(b -> String.format(Locale.ROOT, "%s (%.2f N/mm)", b.place().id(), b.peelNPerMm()))
+                .map(b -> Phrase.of("%s (%s)", b.place().id(), Amount.newtonsPerMm(b.peelNPerMm(), 2)))
                 .toList();
         if (!open.isEmpty()) {
             add(
                     Severity.CAUTION,
                     BOND,
-                    "When the clamps come off the bond is pulled open at " + String.join(", ", open)
-                            + ". Peel lets go first and without a sign: leave the clamps on until full cure, or relieve the part"
-                            + " there.",
+                    Phrase.of(
+                            "When the clamps come off the bond is pulled open at %s. Peel lets go first and without a sign: leave"
+                                    + " the clamps on until full cure, or relieve the part there.",
+                            Phrase.joined(", ", open)),
                     METHOD);
         }
         double thick = beams.adhesive().map(FrameAdhesive::thicknessMm).orElse(Double.POSITIVE_INFINITY);
