@@ -92,7 +92,8 @@ class FitFrameSiteTest {
         assertThat(browser.page(RIGHT))
                 .contains("No adhesive yet: make a trial")
                 .contains("692.4 mm")
-                .contains("695.6 mm, from what Pane in the rebate of its frame, left taught")
+                .contains("695.6 mm, as taught")
+                .contains("Taught by Pane in the rebate of its frame, left.")
                 .contains("one build");
         assertThat(browser.page("/fit/pane-right"))
                 .contains("Width rear: the sheet sprang the frame 2.6 mm in")
@@ -111,7 +112,7 @@ class FitFrameSiteTest {
         assertThat(browser.page(RIGHT + "?width=rear"))
                 .contains("No adhesive yet: one more trial")
                 .contains("a second time")
-                .contains("0.80 for 1, as on Pane in the rebate of its frame, left");
+                .contains("0.80 for 1, as taught");
         assertThat(browser.page("/fit/pane-right/card")).contains("the trials have not come out yet");
         read("rear", "695.9");
         read("rear", "692.6");

@@ -23,6 +23,7 @@ public final class SprungDrawing {
     /** Length of the arrow of the largest force. */
     static final double ARROW_MM = 12;
 
+    private static final double LEAST_ARROW_MM = 3.2;
     private static final double SIDE_MM = 17;
     private static final double ABOVE_MM = 17;
     private static final double MOST_HEIGHT_MM = 62;
@@ -36,6 +37,7 @@ public final class SprungDrawing {
     private final double left;
     private final double top;
     private final double factor;
+    private final double footOfFrameMm;
     private double footMm;
 
     private SprungDrawing(SprungPicture picture) {
@@ -58,7 +60,8 @@ public final class SprungDrawing {
         this.left = (WIDTH_MM - wide * scale) / 2 - lowX * scale;
         this.top = ABOVE_MM + highY * scale;
         this.factor = GapFrame.factor(REACH_MM / scale, picture.farthestMm());
-        this.footMm = ABOVE_MM + high * scale + ABOVE_MM;
+        this.footOfFrameMm = ABOVE_MM + high * scale;
+        this.footMm = footOfFrameMm + ABOVE_MM;
     }
 
     /** Draws; there must be a beam. */
@@ -138,10 +141,10 @@ public final class SprungDrawing {
                 p.binds()));
     }
 
-    /** An arrow that ends at the clamp's place and points the way the part is forced. */
+    /** An arrow at the clamp's place that points the way the part is forced, on the side away from the middle. */
     private void force(SprungPicture.Force f) {
         double most = picture.largestN();
-        Point head = on(f.at());
+        Point at = on(f.at());
         if (!(most > 0) || f.newtons() == 0) {
             return;
         }
@@ -151,8 +154,10 @@ public final class SprungDrawing {
         double size = Math.hypot(dx, dy);
         dx /= size;
         dy /= size;
-        double length = Math.max(2.4, ARROW_MM * Math.abs(f.newtons()) / most);
-        Point tail = head.plus(-dx * length, -dy * length);
+        double length = Math.max(LEAST_ARROW_MM, ARROW_MM * Math.abs(f.newtons()) / most);
+        boolean outwards = (at.xMm() - middle().xMm()) * dx + (at.yMm() - middle().yMm()) * dy > 0;
+        Point head = outwards ? at.plus(dx * length, dy * length) : at;
+        Point tail = outwards ? at : at.plus(-dx * length, -dy * length);
         shapes.add(Shape.line(tail.xMm(), tail.yMm(), head.xMm(), head.yMm(), Ink.HOLD, 0.5));
         shapes.add(new Shape.Polygon(
                 List.of(List.of(
@@ -162,10 +167,19 @@ public final class SprungDrawing {
                 Ink.HOLD,
                 Ink.NONE,
                 0));
+        double way = outwards ? 1 : -1;
+        words(f.label(), outwards ? head : tail, way * dx, way * dy);
+    }
+
+    private void words(String label, Point end, double dx, double dy) {
         boolean across = Math.abs(dx) > Math.abs(dy);
-        Shape.Anchor anchor = !across ? Shape.Anchor.MIDDLE : dx > 0 ? Shape.Anchor.END : Shape.Anchor.START;
-        Point words = across ? tail.plus(dx > 0 ? -1 : 1, 1) : tail.plus(0, dy > 0 ? -1.2 : 3.4);
-        shapes.add(new Shape.Text(words, f.label(), LETTERS_MM, Ink.HOLD, anchor, true));
+        Shape.Anchor anchor = !across ? Shape.Anchor.MIDDLE : dx > 0 ? Shape.Anchor.START : Shape.Anchor.END;
+        Point at = across ? end.plus(dx > 0 ? 1 : -1, 1) : end.plus(0, dy > 0 ? 3.4 : -1.2);
+        shapes.add(new Shape.Text(at, label, LETTERS_MM, Ink.HOLD, anchor, true));
+    }
+
+    private Point middle() {
+        return new Point(WIDTH_MM / 2, (footOfFrameMm + ABOVE_MM) / 2);
     }
 
     private void key() {

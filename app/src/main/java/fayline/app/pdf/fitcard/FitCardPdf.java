@@ -30,8 +30,9 @@ public final class FitCardPdf {
     private static final int MOST_ROWS = 5;
     private static final int FEW_PINS = 2;
     /** What a card on paper needs of a width; the page tells the rest. */
-    private static final Set<String> ON_PAPER = Set.of(
-            WidthWords.WANTED, WidthWords.TO_FIND, WidthWords.BEGIN, WidthWords.SET, WidthWords.BONDED);
+    private static final Set<String> ON_PAPER =
+            Set.of(WidthWords.WANTED, WidthWords.TO_FIND, WidthWords.BEGIN, WidthWords.SET, WidthWords.BONDED);
+
     private static final String MORE = """
             body { font-size: %1$spt; line-height: 1.15; } .small { font-size: %2$spt; } h2 { font-size: %3$spt; margin-top: 1.6mm; }
             table.beside { width: 100%%; } table.beside td.half { width: 50%%; padding-right: 5mm; }

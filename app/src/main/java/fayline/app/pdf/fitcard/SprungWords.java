@@ -135,7 +135,7 @@ public record SprungWords(UnitSystem units, Side side) {
                 shift(f),
                 length(f.leftMm(), 2)
                         + (f.sureMm().isPresent() ? " ± " + length(f.sureMm().getAsDouble(), 2) : ""),
-                f.relief().map(r -> relief(f, r)).orElse(""),
+                f.relief().filter(r -> f.inDoubt()).map(r -> relief(f, r)).orElse(""),
                 f.binds());
     }
 

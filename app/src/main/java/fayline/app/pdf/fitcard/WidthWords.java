@@ -25,11 +25,11 @@ import java.util.Optional;
  */
 public record WidthWords(QuantityFormat format) {
     /** Names of the facts that a card on paper needs. */
-    static final String WANTED = "Wanted once bonded";
+    static final String WANTED = "Wanted bonded";
 
-    static final String TO_FIND = "To find with the sheet clamped on";
-    static final String BEGIN = "Begin with the bare frame at";
-    static final String SET = "Set the bare frame to";
+    static final String TO_FIND = "To find clamped";
+    static final String BEGIN = "Begin bare at";
+    static final String SET = "Set bare to";
     static final String BONDED = "As bonded";
     private static final double LEAST_MM = 0.05;
 
@@ -85,20 +85,9 @@ public record WidthWords(QuantityFormat format) {
                 a.width().wanted().asTyped() + " ± " + a.width().tolerance().asTyped()));
         a.bonded().ifPresent(b -> bonded(b, all));
         if (a.stage() != Stage.BONDED && !a.allowance().origin().isEmpty()) {
-            all.add(new Pair(
-                    "The bond changes it by",
-                    change(a.allowance().mm()) + ", " + a.allowance().origin()
-                            + (a.allowance().deviationMm().isPresent()
-                                    ? ", standard uncertainty "
-                                            + width(a.allowance().deviationMm().getAsDouble())
-                                    : "")));
             all.add(new Pair(TO_FIND, width(a.aimMm())));
         }
-        a.startMm()
-                .ifPresent(s -> all.add(new Pair(
-                        BEGIN,
-                        width(s) + ", from what "
-                                + a.lesson().map(WidthLesson::from).orElse("") + " taught")));
+        a.startMm().ifPresent(s -> all.add(new Pair(BEGIN, width(s) + ", as taught")));
         a.trial().filter(t -> t.verdict() != Verdict.READ_AGAIN).ifPresent(t -> trial(a, t, all));
         return all;
     }
@@ -116,27 +105,23 @@ public record WidthWords(QuantityFormat format) {
         if (a.stage() != Stage.BONDED) {
             all.add(new Pair(SET, width(r.bareMm())));
             all.add(new Pair(
-                    "Standard uncertainty of that",
+                    "Sure to",
                     width(r.stdMm())
-                            + (r.followFrom() == From.ASSUMED
-                                    ? ", from the readings and from not knowing how the frame gives"
-                                    : ", from the readings")));
+                            + (r.followFrom() == From.ASSUMED ? ", not knowing how it gives" : ", from the readings")));
             if (r.followFrom() == From.ASSUMED) {
                 all.add(new Pair(
                         "At the farthest", width(r.farthestBareMm()) + ", were the frame as soft as its sheet"));
             }
         }
-        all.add(new Pair("The sheet springs it", change(r.sprungMm())));
+        all.add(new Pair("Sheet springs it", change(r.sprungMm())));
         all.add(new Pair("Last trial", off(r.offMm())));
-        all.add(new Pair(
-                "Clamped width follows the bare one",
-                String.format(Locale.ROOT, "%.2f for 1", r.follow()) + from(a, r)));
+        all.add(new Pair("Follows the bare width", String.format(Locale.ROOT, "%.2f for 1", r.follow()) + from(r)));
     }
 
-    private static String from(WidthAnswer a, TrialFitResult r) {
+    private static String from(TrialFitResult r) {
         return switch (r.followFrom()) {
             case TRIALS -> ", by the trials";
-            case GIVEN -> ", as on " + a.lesson().map(WidthLesson::from).orElse("a like frame");
+            case GIVEN -> ", as taught";
             case ASSUMED -> ", assumed";
         };
     }
@@ -146,6 +131,18 @@ public record WidthWords(QuantityFormat format) {
         if (a.stage() == Stage.BONDED) {
             return all;
         }
+        if (!a.allowance().origin().isEmpty()) {
+            all.add("The bond changes it by " + change(a.allowance().mm()) + ": "
+                    + a.allowance().origin()
+                    + (a.allowance().deviationMm().isPresent()
+                            ? ", standard uncertainty "
+                                    + width(a.allowance().deviationMm().getAsDouble())
+                            : "")
+                    + ".");
+        }
+        a.lesson()
+                .filter(l -> a.startMm().isPresent() || followsLesson(a))
+                .ifPresent(l -> all.add("Taught by " + l.from() + "."));
         Optional<TrialFitResult> trial = a.trial();
         trial.ifPresent(t -> t.findings().stream()
                 .filter(f -> f.about().equals("trials"))
@@ -169,6 +166,10 @@ public record WidthWords(QuantityFormat format) {
             case READ_AGAIN -> all.add("No adhesive yet: the widths do not agree.");
         }
         return all;
+    }
+
+    private static boolean followsLesson(WidthAnswer a) {
+        return a.trial().filter(t -> t.followFrom() == From.GIVEN).isPresent();
     }
 
     private static long whole(WidthAnswer a) {
@@ -203,7 +204,7 @@ public record WidthWords(QuantityFormat format) {
                 Locale.ROOT,
                 "Share by which the width follows: %.2f%s.%s",
                 r.follow(),
-                from(a, r),
+                from(r),
                 r.followStd().isPresent()
                         ? String.format(
                                 Locale.ROOT,

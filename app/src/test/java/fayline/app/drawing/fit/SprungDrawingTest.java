@@ -34,7 +34,7 @@ class SprungDrawingTest {
                         new Bar(State.CARRIER_AFTER, places, middle(0.5))),
                 List.of(
                         new SprungPicture.Force("K1 40 N down", places.get(1), new FramePoint(0, 1, 0), -40),
-                        new SprungPicture.Force("K2 10 N aft", places.get(2), new FramePoint(1, 0, 0), 10)),
+                        new SprungPicture.Force("K2 13 N aft", places.get(2), new FramePoint(1, 0, 0), 40.0 / 3)),
                 List.of(new SprungPicture.Joint(places.get(1), true)),
                 List.of(new SprungPicture.Pin("L1", places.get(0), true)));
     }
@@ -83,14 +83,14 @@ class SprungDrawingTest {
                 .map(Shape.Polyline.class::cast)
                 .filter(l -> l.ink() == Ink.HOLD)
                 .toList();
-        // Down: from above, the full length; aft: from the left, a quarter of it.
+        // Down, on a line through the middle: from above, the full length; aft at the aft end: from the place, a third.
         assertThat(arrows.get(0).points().get(1)).isEqualTo(clamped.get(1));
         assertThat(arrows.get(0).points().get(0).yMm())
                 .isEqualTo(clamped.get(1).yMm() - SprungDrawing.ARROW_MM, within(1e-9));
-        assertThat(arrows.get(1).points().get(1)).isEqualTo(clamped.get(2));
-        assertThat(arrows.get(1).points().get(0).xMm())
-                .isEqualTo(clamped.get(2).xMm() - SprungDrawing.ARROW_MM / 4, within(1e-9));
-        assertThat(text(d)).contains("K1 40 N down", "K2 10 N aft", "L1 binds");
+        assertThat(arrows.get(1).points().get(0)).isEqualTo(clamped.get(2));
+        assertThat(arrows.get(1).points().get(1).xMm())
+                .isEqualTo(clamped.get(2).xMm() + SprungDrawing.ARROW_MM / 3, within(1e-9));
+        assertThat(text(d)).contains("K1 40 N down", "K2 13 N aft", "L1 binds");
         assertThat(d.title()).contains("L1 binds").contains("K1 40 N down");
     }
 

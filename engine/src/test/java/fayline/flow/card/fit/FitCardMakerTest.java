@@ -228,7 +228,8 @@ class FitCardMakerTest {
                 RESULT,
                 PLAN,
                 FitCalculator.calculate(new FitQuestion(fit, Side.RIGHT, List.of(), List.of(), false)),
-                new WidthsResult(fit, List.of()));
+                new WidthsResult(fit, List.of()),
+                Optional.empty());
     }
 
     @Test

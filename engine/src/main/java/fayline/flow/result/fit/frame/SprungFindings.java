@@ -26,7 +26,6 @@ final class SprungFindings {
     private static final String FRAME = "frame";
     private static final String BOND = "bond";
     private static final double LEAST_OPENING_MM = 0.01;
-    private static final double CLOSE = 2;
 
     private final List<Finding> all = new ArrayList<>();
 
@@ -189,7 +188,7 @@ final class SprungFindings {
                             + " no longer meets its hole when the clamps come off: relieve or shim before adhesive, or drill the"
                             + " hole after release." + relief,
                     METHOD);
-        } else if (f.sureMm().orElse(0) > 0 && f.leftMm() < CLOSE * f.sureMm().getAsDouble()) {
+        } else if (f.inDoubt()) {
             add(
                     Severity.CAUTION,
                     "fitting " + f.fitting().id(),

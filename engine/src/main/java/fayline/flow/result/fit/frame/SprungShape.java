@@ -132,6 +132,11 @@ public record SprungShape(
         public boolean binds() {
             return leftMm < 0;
         }
+
+        /** Whether it binds, or has less clearance left than twice its standard uncertainty. */
+        public boolean inDoubt() {
+            return leftMm < 2 * sureMm.orElse(0);
+        }
     }
 
     /**
