@@ -7,6 +7,7 @@ import fayline.app.pdf.fitcard.FitCardPdf;
 import fayline.app.pdf.fitcard.FitCardWords;
 import fayline.app.pdf.fitcard.FitTemplate;
 import fayline.app.usecase.fit.FitSight;
+import fayline.app.usecase.fit.FrameSight;
 import fayline.app.usecase.fit.LookAtFits;
 import fayline.app.usecase.fit.LookAtFrames;
 import fayline.app.usecase.open.OpenShop;
@@ -170,12 +171,9 @@ final class FitCommand implements Callable<Integer> {
     }
 
     private byte[] card(ShopView view, FitResult fit, UnitSystem units, String moment, Paper sheet) {
-        FitCard made = FitCardMaker.make(
-                view.definition(),
-                view.result(),
-                view.plan(),
-                fit,
-                LookAtFrames.of(view, fit.fit().id()).orElseThrow().widths());
+        FrameSight frame = LookAtFrames.of(view, fit.fit().id()).orElseThrow();
+        FitCard made =
+                FitCardMaker.make(view.definition(), view.result(), view.plan(), fit, frame.widths(), frame.sprung());
         return FitCardPdf.print(
                 new FitCardWords(new QuantityFormat(units), view.zone()).sheet(made, fit),
                 new CardsPdf.Setting(address, moment, moment, sheet));

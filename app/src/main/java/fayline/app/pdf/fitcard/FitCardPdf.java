@@ -25,7 +25,7 @@ public final class FitCardPdf {
     private static final double CODE_MM = 24;
     private static final double MARK_SCALE = 0.55;
     private static final double USUAL_PT = 10;
-    private static final double LEAST_PT = 7.5;
+    private static final double LEAST_PT = 7;
     private static final double STEP_PT = 0.5;
     private static final int MOST_ROWS = 5;
     private static final int FEW_PINS = 2;
@@ -156,6 +156,15 @@ public final class FitCardPdf {
 
     private static void widths(Markup m, FitSheet s) {
         if (s.widths().isEmpty()) {
+            return;
+        }
+        List<String> bonded = s.widths().stream()
+                .flatMap(w -> w.facts().stream()
+                        .filter(f -> f.name().equals(WidthWords.BONDED))
+                        .map(f -> w.id() + " " + f.value()))
+                .toList();
+        if (bonded.size() == s.widths().size()) {
+            pairs(m, List.of(new Pair("Widths as bonded", String.join("; ", bonded))));
             return;
         }
         m.element("h2", "The frame springs: bare width before adhesive");

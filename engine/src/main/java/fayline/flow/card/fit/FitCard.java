@@ -34,7 +34,7 @@ import java.util.OptionalDouble;
  * @param bond the joint that bonds it; empty where the definition has none
  * @param lastChance the stations to read under clamps before gel, those that decide first
  * @param widths the widths of its frame that springs; none where none is named
- * @param sprung its frame clamped and let go, where it is told as beams
+ * @param sprung its frame clamped and let go, where it is told as beams and the adhesive has not set
  * @param cautions dangers
  */
 public record FitCard(

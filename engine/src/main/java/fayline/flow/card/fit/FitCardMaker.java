@@ -75,7 +75,7 @@ public final class FitCardMaker {
                 bond,
                 fit.advice().map(a -> readings(fit, a)).orElse(List.of()),
                 widths.widths(),
-                sprung,
+                sprung.filter(s -> !fit.isSet()),
                 cautions(f, bond));
     }
 
