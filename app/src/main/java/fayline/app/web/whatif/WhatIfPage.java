@@ -82,7 +82,7 @@ public final class WhatIfPage implements Page {
         for (Asked a : asked) {
             questions.add(List.of(a.change()));
             columns.add(new Column(
-                    a.words(), link(asked.stream().filter(x -> x != a).toList())));
+                    a.words(), link(asked.stream().filter(x -> !x.equals(a)).toList())));
         }
         if (asked.size() > 1) {
             questions.add(asked.stream().map(Asked::change).toList());
