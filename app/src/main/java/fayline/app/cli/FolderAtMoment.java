@@ -1,6 +1,7 @@
 package fayline.app.cli;
 
 import fayline.app.usecase.ReadDefinition;
+import fayline.app.usecase.view.LookAtShop;
 import fayline.app.usecase.view.ReadFolder;
 import fayline.app.usecase.view.ShopView;
 import java.io.IOException;
@@ -41,6 +42,10 @@ final class FolderAtMoment {
                 .map(d -> d.shop().zone())
                 .orElse(ZoneOffset.UTC);
         return Optional.of(now.in(zone));
+    }
+
+    LookAtShop open(Surroundings s) throws IOException {
+        return ReadFolder.open(folder, now(), s.clock());
     }
 
     ShopView look(Surroundings s) throws IOException {

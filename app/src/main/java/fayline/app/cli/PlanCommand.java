@@ -1,10 +1,20 @@
 package fayline.app.cli;
 
+import fayline.app.usecase.better.BetterFolder;
+import fayline.app.usecase.better.BetterFolder.Bettered;
+import fayline.app.usecase.open.UsualPlace;
+import fayline.app.usecase.view.LeastFinish;
+import fayline.app.usecase.view.LookAtShop;
 import fayline.app.usecase.view.ShopView;
 import fayline.app.usecase.view.WritePlan;
 import fayline.flow.audit.BrokenRule;
+import fayline.flow.planner.PlanImprover;
+import fayline.flow.planner.PlanImprover.Limits;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.time.Duration;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
@@ -21,6 +31,8 @@ import picocli.CommandLine.Option;
             "Exit code 1 when a step cannot be planned or the auditor finds a broken rule; each is told on standard error."
         })
 final class PlanCommand implements Callable<Integer> {
+    private static final int MOST_EFFORT = 3600;
+
     private final Surroundings surroundings;
 
     @Mixin
@@ -29,6 +41,29 @@ final class PlanCommand implements Callable<Integer> {
 
     @ArgGroup
     private @Nullable As as;
+
+    @ArgGroup(exclusive = false)
+    private @Nullable Search search;
+
+    /** A search for a better plan. */
+    static final class Search {
+        @Option(
+                names = "--better",
+                required = true,
+                paramLabel = "EFFORT",
+                description = "search for a better plan; the effort is the solver's deterministic seconds, 1 to 3600:"
+                        + " the same effort and seed give the same plan")
+        private int effort;
+
+        @Option(names = "--seed", paramLabel = "N", description = "what is chosen by chance; 1 if not said")
+        private int seed = 1;
+
+        @Option(
+                names = "--stop-after",
+                paramLabel = "SECONDS",
+                description = "stop the search by the clock; the best is kept, and the same again need not give it")
+        private int stopAfter;
+    }
 
     /** One form at most. */
     static final class As {
@@ -48,7 +83,7 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        ShopView view = place.look(surroundings);
+        ShopView view = search == null ? place.look(surroundings) : better(search);
         PrintStream out = surroundings.out();
         if (as == null) {
             new PlanByDay(view).lines().forEach(out::println);
@@ -64,6 +99,32 @@ final class PlanCommand implements Callable<Integer> {
                 .filter(b -> !b.admitted())
                 .forEach(b -> surroundings.err().println(sentence(b)));
         return view.audit().isEmpty() ? ExitCode.DONE : ExitCode.SAYS_NO;
+    }
+
+    private ShopView better(Search asked) throws IOException {
+        if (asked.effort < 1 || asked.effort > MOST_EFFORT || asked.stopAfter < 0) {
+            throw new BadInputException(
+                    asked.stopAfter < 0
+                            ? "plan: found --stop-after " + asked.stopAfter + ", expected seconds from 1 on"
+                            : "plan: found --better " + asked.effort + ", expected an effort from 1 to " + MOST_EFFORT);
+        }
+        LookAtShop looking = place.open(surroundings);
+        PlanImprover improver = new LeastFinish(UsualPlace.libraries(
+                        System.getProperty("os.name", ""), System.getProperty("user.home", "."), System.getenv()))
+                .improver()
+                .orElseThrow();
+        Optional<Duration> time =
+                asked.stopAfter == 0 ? Optional.empty() : Optional.of(Duration.ofSeconds(asked.stopAfter));
+        Bettered b = BetterFolder.search(looking, improver, new Limits(asked.effort, asked.seed), time);
+        surroundings
+                .err()
+                .printf(
+                        Locale.ROOT,
+                        "%s Score %.1f h, was %.1f h.%n",
+                        b.origin().words(),
+                        b.after().total(),
+                        b.before().total());
+        return b.view();
     }
 
     private static String sentence(BrokenRule b) {

@@ -278,4 +278,18 @@ class SerialPlannerTest {
         assertThat(reason(plan, "a")).contains("mould that is not given back");
         assertThat(of(plan, "b").start()).isEqualTo(at(MON + "08:00"));
     }
+
+    @Test
+    void should_never_plan_fourteen_person_hours_of_one_person_in_a_day_as_one_block() {
+        SmallShop shop = new SmallShop(SmallShop.MONDAY + "08:00").person("ada").person("bob");
+        Plan alone = shop.step(new SmallShop.Step("lay-up", 1, 14 * 60)).plan();
+        assertThat(alone.steps()).isEmpty();
+        assertThat(alone.unplanned().get(0).reason()).contains("Split the step").contains("take more hands");
+
+        SmallShop two = new SmallShop(SmallShop.MONDAY + "08:00").person("ada").person("bob");
+        Plan helped =
+                two.step(new SmallShop.Step("lay-up", 1, 14 * 60).or(2, 7 * 60)).plan();
+        assertThat(helped.unplanned()).isEmpty();
+        assertThat(helped.steps().get(0).people()).hasSize(2);
+    }
 }

@@ -29,6 +29,19 @@ public final class ReadFolder {
      * @throws UnreadableDefinitionException with every problem, if the definition or its history cannot be read
      */
     public static ShopView read(Path folder, Optional<Instant> now, Clock machine) throws IOException {
+        return open(folder, now, machine).look("").orElseThrow();
+    }
+
+    /**
+     * Reads, to look more than once.
+     *
+     * @param folder the folder
+     * @param now the moment asked for; empty to take the project's own clock, else the machine's
+     * @param machine the machine's clock
+     * @throws IOException if the folder cannot be read
+     * @throws UnreadableDefinitionException with every problem, if the definition or its history cannot be read
+     */
+    public static LookAtShop open(Path folder, Optional<Instant> now, Clock machine) throws IOException {
         DefinitionFolder files = DefinitionFolder.from(folder);
         Optional<Definition> definition = DefinitionReader.read(files).definition();
         Instant moment =
@@ -38,6 +51,6 @@ public final class ReadFolder {
         if (!imported.taken()) {
             throw new UnreadableDefinitionException("The folder " + folder, imported.problems());
         }
-        return new LookAtShop(shop).look(imported.project()).orElseThrow();
+        return new LookAtShop(shop);
     }
 }
