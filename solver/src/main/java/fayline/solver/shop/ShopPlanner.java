@@ -9,6 +9,7 @@ import fayline.solver.CpSatLibrary;
 /** Betters plans with CP-SAT: the whole once, from the plan as it stands, then parts of it anew until the limit. */
 public final class ShopPlanner implements PlanImprover {
     private final CpSatLibrary library;
+    private final boolean plain;
 
     /**
      * With a library.
@@ -16,12 +17,26 @@ public final class ShopPlanner implements PlanImprover {
      * @param library the native library, loaded when first needed
      */
     public ShopPlanner(CpSatLibrary library) {
+        this(library, false);
+    }
+
+    private ShopPlanner(CpSatLibrary library, boolean plain) {
         this.library = library;
+        this.plain = plain;
+    }
+
+    /**
+     * The whole model alone, without a start, to measure the other against. Its first plan may be worse than the base.
+     *
+     * @param library the native library, loaded when first needed
+     */
+    public static ShopPlanner plain(CpSatLibrary library) {
+        return new ShopPlanner(library, true);
     }
 
     @Override
     public Improved improve(Work work, Plan base, PlanGoal goal, Limits limits, Watch watch) {
         library.load();
-        return new ShopSearch(library, work, base, goal, limits, watch).go();
+        return new ShopSearch(library, work, base, goal, limits, watch, plain).go();
     }
 }

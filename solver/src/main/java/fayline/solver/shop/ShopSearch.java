@@ -51,6 +51,9 @@ final class ShopSearch {
     private final ShopCase shop;
     private final Limits limits;
     private final Watch watch;
+    /** Whether it is the whole model alone, without a start: what the rest is measured against. */
+    private final boolean plain;
+
     private final WishedSchedule schedule;
     private final PlanScorer scorer;
     private Plan best;
@@ -64,7 +67,8 @@ final class ShopSearch {
     private int refused;
     private boolean stopped;
 
-    ShopSearch(CpSatLibrary library, Work work, Plan base, PlanGoal goal, Limits limits, Watch watch) {
+    ShopSearch(CpSatLibrary library, Work work, Plan base, PlanGoal goal, Limits limits, Watch watch, boolean plain) {
+        this.plain = plain;
         this.library = library;
         this.limits = limits;
         this.watch = watch;
@@ -77,13 +81,19 @@ final class ShopSearch {
     }
 
     Improved go() {
+        if (plain) {
+            if (!shop.items.isEmpty()) {
+                whole(1);
+            }
+            return new Improved(best, score, stopped, used, rounds, found, refused);
+        }
         for (Sooner sooner : Sooner.values()) {
             schedule.plan(wishes(best), sooner).ifPresent(this::consider);
         }
         if (!shop.items.isEmpty()) {
             OrderMoves moves = new OrderMoves(shop, schedule, this::wishes, limits.seed());
             moves(moves);
-            whole();
+            whole(WHOLE);
             parts(moves);
         }
         return new Improved(best, score, stopped, used, rounds, found, refused);
@@ -99,14 +109,15 @@ final class ShopSearch {
     /** Whether a plan is better than the best, or as good; then it is the best. */
     private boolean consider(Plan plan) {
         PlanScore s = scorer.score(plan);
-        if (s.total() > score.total() + EPS || plan.equals(best) || scorer.nearMoved(plan) > nearMoved) {
+        boolean first = plain && found == 0;
+        if (!first && (s.total() > score.total() + EPS || plan.equals(best) || scorer.nearMoved(plan) > nearMoved)) {
             return false;
         }
         if (!watch.counts(plan)) {
             refused++;
             return false;
         }
-        boolean better = s.total() < score.total() - EPS;
+        boolean better = first || s.total() < score.total() - EPS;
         best = plan;
         score = s;
         if (better) {
@@ -116,10 +127,10 @@ final class ShopSearch {
         return true;
     }
 
-    private void whole() {
+    private void whole(double share) {
         boolean[] free = new boolean[shop.items.size()];
         Arrays.fill(free, true);
-        run(free, limits.effortS() * WHOLE);
+        run(free, limits.effortS() * share);
     }
 
     private void moves(OrderMoves moves) {
@@ -150,7 +161,7 @@ final class ShopSearch {
     private boolean run(boolean[] free, double effort) {
         Standing standing = new Standing(shop, best);
         shop.items.forEach(i -> free[i.index] &= !scorer.isNear(i.step.id()));
-        ShopModel model = new ShopModel(shop, standing, free, true);
+        ShopModel model = new ShopModel(shop, standing, free, !plain);
         Improving improving = new Improving(standing, model);
         RunAnswer answer =
                 SolverRun.of(library, model.model, RunLimits.ofEffort(effort).withSeed(limits.seed()), improving);
@@ -174,9 +185,9 @@ final class ShopSearch {
 
         @Override
         public void improved(double objective, double bound, ToLongFunction<LinearArgument> values) {
-            if (Double.isInfinite(made)) {
+            if (Double.isInfinite(made) && !plain) {
                 made = objective;
-            } else if (objective < made - WORTH * Math.abs(made)) {
+            } else if (Double.isInfinite(made) || objective < made - WORTH * Math.abs(made)) {
                 made = objective;
                 make(standing, model.free(), model.read(values).values());
             }

@@ -16,7 +16,7 @@ public record NetAnswer(Optional<List<Integer>> starts, OptionalInt makespan, in
     /** Copies. */
     public NetAnswer {
         starts = starts.map(List::copyOf);
-        if (starts.isPresent() != makespan.isPresent() || infeasible && starts.isPresent()) {
+        if (starts.isPresent() != makespan.isPresent() || (infeasible && starts.isPresent())) {
             throw new IllegalArgumentException("makespan " + makespan + ", infeasible " + infeasible);
         }
     }
@@ -38,6 +38,6 @@ public record NetAnswer(Optional<List<Integer>> starts, OptionalInt makespan, in
 
     /** Whether there is nothing left to find: the schedule is the shortest, or there is none. */
     public boolean proven() {
-        return infeasible || makespan.isPresent() && makespan.getAsInt() <= bound;
+        return infeasible || (makespan.isPresent() && makespan.getAsInt() <= bound);
     }
 }
