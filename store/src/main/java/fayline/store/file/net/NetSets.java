@@ -74,7 +74,8 @@ public final class NetSets {
             }
         }
         for (Path file : files(folder)) {
-            Entry e = new Entry(name(file.getParent()), bare(name(file)), file, Optional.empty());
+            Entry e =
+                    new Entry(folder.relativize(file).getName(0).toString(), bare(name(file)), file, Optional.empty());
             entries.putIfAbsent(e.set() + "/" + e.instance(), e);
         }
         return List.copyOf(entries.values());
