@@ -88,6 +88,15 @@ final class FitCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init")
     private String address;
 
+    @Option(
+            names = "--now",
+            paramLabel = "TIME",
+            converter = Moment.Reader.class,
+            description =
+                    "with a folder: the moment, as 2026-03-02T07:30 in the shop's zone; else the project's clock, else the"
+                            + " machine's")
+    private @Nullable Moment now;
+
     FitCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
     }
@@ -98,7 +107,12 @@ final class FitCommand implements Callable<Integer> {
                 .orElseThrow(() -> new BadInputException("--paper: found \"" + paper + "\", expected a4 or letter"));
         Optional<FitTemplate.Kind> kind = kind();
         if (places.size() == 2) {
-            return print(ReadFolder.read(Path.of(places.get(0)), Optional.empty(), surroundings.clock()), sheet, kind);
+            Path folder = Path.of(places.get(0));
+            return print(ReadFolder.read(folder, FolderAtMoment.now(folder, now), surroundings.clock()), sheet, kind);
+        }
+        if (now != null) {
+            throw new BadInputException("--now: found no definition folder before the fit, expected one: the record has"
+                    + " its own clock");
         }
         NeededFolder.isThere(data.folder());
         try (OpenShop shop = OpenShop.open(data.folder(), surroundings.clock(), Optional.empty())) {

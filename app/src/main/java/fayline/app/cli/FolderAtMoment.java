@@ -34,6 +34,11 @@ final class FolderAtMoment {
 
     /** The moment asked for, in the shop's zone. */
     Optional<Instant> now() throws IOException {
+        return now(folder, now);
+    }
+
+    /** A moment asked for, in the zone of the shop that a folder defines. */
+    static Optional<Instant> now(Path folder, @Nullable Moment now) throws IOException {
         if (now == null) {
             return Optional.empty();
         }

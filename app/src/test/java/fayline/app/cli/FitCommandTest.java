@@ -57,6 +57,24 @@ class FitCommandTest {
     }
 
     @Test
+    void should_take_the_moment_that_is_asked_for_when_a_folder_is_named() throws Exception {
+        Path card = temp.resolve("card.pdf");
+        assertThat(shell.run("", "fit", DEMO, "canopy-left", "--card", card.toString(), "--now", "2026-05-13T09:41"))
+                .as(shell.err)
+                .isZero();
+        assertThat(text(card)).contains("Wed 13 May 2026 09:41");
+    }
+
+    @Test
+    void should_refuse_a_moment_when_the_record_is_asked() {
+        assertThat(shell.run("", "fit", "canopy-left", "--now", "2026-05-13T09:41"))
+                .isEqualTo(2);
+        assertThat(shell.err).contains("--now: found no definition folder before the fit, expected one");
+        assertThat(shell.run("", "fit", DEMO, "canopy-left", "--now", "soon")).isEqualTo(2);
+        assertThat(shell.err).contains("found \"soon\", expected a moment such as");
+    }
+
+    @Test
     void should_say_what_was_found_and_write_nothing_when_asked_wrongly() {
         Path file = temp.resolve("card.pdf");
         assertThat(shell.run("", "fit", DEMO, "no-such", "--card", file.toString()))
