@@ -14,13 +14,15 @@ import java.util.function.Function;
  * @param rows the straight lines it was solved on
  * @param firstErrorMm how far off the first lines were at their answer
  * @param rounds how often it was solved again
+ * @param still whether the move stood still in the end, or its first lines were good
  * @param <S> the kind of straight lines
  * @param <M> the kind of move
  * @param <T> the kind of answer
  */
-public record Settled<S extends Straight<S, M>, M, T>(T answer, M move, S rows, double firstErrorMm, int rounds) {
+public record Settled<S extends Straight<S, M>, M, T>(
+        T answer, M move, S rows, double firstErrorMm, int rounds, boolean still) {
     private static final double OFF_MM = 0.02;
-    /** How often it is solved again at most; after so many the move may not stand still. */
+    /** How often it is solved again at most. */
     public static final int MOST_ROUNDS = 5;
 
     /**
@@ -42,7 +44,7 @@ public record Settled<S extends Straight<S, M>, M, T>(T answer, M move, S rows, 
         double first = rows.errorMm(move);
         int rounds = 0;
         boolean still = first <= OFF_MM;
-        Settled<S, M, T> nearest = new Settled<>(answer.get(), move, rows, first, MOST_ROUNDS);
+        Settled<S, M, T> nearest = new Settled<>(answer.get(), move, rows, first, MOST_ROUNDS, false);
         double least = first;
         while (!still && rounds < MOST_ROUNDS) {
             rows = rows.about(move);
@@ -57,10 +59,10 @@ public record Settled<S extends Straight<S, M>, M, T>(T answer, M move, S rows, 
             double error = rows.errorMm(move);
             if (error < least) {
                 least = error;
-                nearest = new Settled<>(answer.get(), move, rows, first, MOST_ROUNDS);
+                nearest = new Settled<>(answer.get(), move, rows, first, MOST_ROUNDS, false);
             }
         }
         // A move that swings between two answers has no last one worth more than the others: the truest of them counts.
-        return Optional.of(still ? new Settled<>(answer.get(), move, rows, first, rounds) : nearest);
+        return Optional.of(still ? new Settled<>(answer.get(), move, rows, first, rounds, true) : nearest);
     }
 }

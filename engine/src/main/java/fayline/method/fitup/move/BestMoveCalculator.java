@@ -176,7 +176,8 @@ public final class BestMoveCalculator {
                 deciding,
                 holding,
                 s.firstErrorMm(),
-                s.rounds());
+                s.rounds(),
+                s.still());
     }
 
     private static MinimaxMove.Limit limit(int row) {

@@ -7,7 +7,6 @@ import fayline.basis.units.Amount;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Move;
 import fayline.method.fitup.motion.Determinacy;
-import fayline.method.fitup.motion.Settled;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -150,7 +149,7 @@ final class BestMoveFindings {
     }
 
     private void deciders(MinimaxMove best) {
-        if (best.rounds() >= Settled.MOST_ROUNDS) {
+        if (!best.still()) {
             add(
                     Severity.CAUTION,
                     "The turn is large and hardly held by the stations, so the move did not come to rest: make it, then read"

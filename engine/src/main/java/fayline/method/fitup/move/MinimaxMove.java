@@ -16,6 +16,7 @@ import java.util.List;
  * @param holding the limits that hold it
  * @param straightErrorMm largest difference between straight lines and rigid part at the first solution
  * @param rounds how often it was straightened anew; 0 where the first solution was good
+ * @param still whether the move came to rest
  */
 public record MinimaxMove(
         double worstDeviation,
@@ -27,7 +28,8 @@ public record MinimaxMove(
         List<Deciding> deciding,
         List<Holding> holding,
         double straightErrorMm,
-        int rounds) {
+        int rounds,
+        boolean still) {
     /** Keeps its own copies. */
     public MinimaxMove {
         gapsMm = List.copyOf(gapsMm);

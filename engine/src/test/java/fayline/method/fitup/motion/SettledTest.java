@@ -1,6 +1,8 @@
 package fayline.method.fitup.motion;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -39,6 +41,7 @@ class SettledTest {
         // x = 1 + x / 20 has its rest at 20 / 19.
         Settled<Curve, Double, Double> s = solve(x -> 1 + x / 20);
         assertEquals(20.0 / 19, s.move(), 1e-4);
+        assertTrue(s.still());
     }
 
     @Test
@@ -47,5 +50,16 @@ class SettledTest {
         Settled<Curve, Double, Double> s = solve(x -> x == 0 ? 1.2 : x == 1.2 ? 1.1 : x == 3 ? 1 : 3);
         assertEquals(1.2, s.move(), 1e-12);
         assertEquals(Settled.MOST_ROUNDS, s.rounds());
+        assertFalse(s.still());
+    }
+
+    @Test
+    void should_be_still_when_the_last_round_is_the_one_that_settles() {
+        // x = 1 + k x goes 1, 1 + k, ...: its n-th round moves by k^n, which is below 1e-4 first in the fifth where k =
+        // 0.15.
+        Settled<Curve, Double, Double> s = solve(x -> 1 + 0.15 * x);
+        assertEquals(Settled.MOST_ROUNDS, s.rounds());
+        assertTrue(s.still());
+        assertEquals(1 / 0.85, s.move(), 1e-4);
     }
 }
