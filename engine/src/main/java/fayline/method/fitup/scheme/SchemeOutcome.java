@@ -40,4 +40,9 @@ public record SchemeOutcome(
         improvements = List.copyOf(improvements);
         findings = List.copyOf(findings);
     }
+
+    /** Whether small errors of stops become large ones of the part. */
+    public boolean isPoor() {
+        return condition > Settling.POOR;
+    }
 }

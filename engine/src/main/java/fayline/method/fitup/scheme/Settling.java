@@ -15,7 +15,8 @@ public final class Settling {
     /** Below this share of the largest singular value a motion counts as free. */
     static final double FREE = 1e-6;
 
-    private static final double POOR = 50;
+    /** Above this condition small errors of stops become large ones of the part. */
+    static final double POOR = 50;
 
     private final DenseMatrix weights;
     private final DenseMatrix motion;

@@ -117,8 +117,12 @@ final class MoveAimTopics {
 
     private static CalcAnswer degenerate(Given in) {
         List<FitRow> rows = MoveTopics.rows(in, "nominal", "tolMinus", "tolPlus");
-        BestMove question = Odds.checked(() ->
-                new BestMove(rows, MoveTopics.pivot(in), Shapes.moveLimits(in), List.of(), BestMove.Policy.MIN_NORM));
+        BestMove question = Odds.checked(() -> new BestMove(
+                rows,
+                MoveTopics.pivot(in),
+                Shapes.moveLimits(in),
+                MoveTopics.uncertainties(in),
+                BestMove.Policy.MIN_NORM));
         BestMoveResult r = Odds.checked(() -> BestMoveCalculator.calculate(question));
         BestMoveResult strict = BestMoveCalculator.calculate(
                 new BestMove(rows, question.pivot(), question.limits(), List.of(), BestMove.Policy.STRICT));
@@ -132,6 +136,12 @@ final class MoveAimTopics {
         }
         out.set("singularValuesScaled", Shapes.json(d.singularValues()));
         out.put("scaleLength", d.scaleLengthMm());
+        d.weak().ifPresent(w -> {
+            ObjectNode weak = out.putObject("weak");
+            weak.set("direction", Shapes.json(w.direction()));
+            weak.put("ratio", w.ratio());
+            r.weakStandardErrorMm().ifPresent(u -> weak.put("standardError", u));
+        });
         ObjectNode min = out.putObject("MIN_NORM").put("status", r.status().name());
         ArrayNode flags = min.putArray("flags");
         if (r.undetermined()) {

@@ -162,7 +162,8 @@ final class MoveTopics {
                 r.status() != MoveStatus.OK && !shared);
     }
 
-    private static List<Double> uncertainties(Given in) {
+    /** What the readings are uncertain by; empty where none says. */
+    static List<Double> uncertainties(Given in) {
         List<Given> stations = in.objects("stations");
         long given = stations.stream().filter(g -> g.has("uReading")).count();
         if (given == 0) {

@@ -91,6 +91,9 @@ final class Odds {
         ObjectNode n = Json.object();
         o.odds().ifPresent(d -> write(n, d));
         n.put("condition", o.condition());
+        if (o.isPoor()) {
+            n.putArray("flags").add("POOR_INDEXING");
+        }
         ArrayNode improvements = n.putArray("improvements");
         for (Improvement i : o.improvements()) {
             improvements
