@@ -28,8 +28,10 @@ import java.util.function.ToLongFunction;
 
 /** One search for a better plan. */
 final class ShopSearch {
-    /** Share of the effort that goes to the whole plan at once. */
-    private static final double WHOLE = 0.15;
+    /** What goes to the whole plan at once, and when: order moves and parts find more at first. */
+    private static final double WHOLE_EFFORT = 0.5;
+
+    private static final double WHOLE_AFTER = 3;
 
     private static final double ROUND_EFFORT = 0.25;
     /** What building a model and making plans of its solution counts, beside the solver's own time. */
@@ -37,7 +39,7 @@ final class ShopSearch {
     /** What one change of the order counts. */
     private static final double MOVE_EFFORT = 0.002;
     /** Changes of the order between two parts planned anew. */
-    private static final int MOVES = 100;
+    private static final int MOVES = 250;
 
     private static final int LEAST = 12;
     private static final int MOST = 90;
@@ -62,6 +64,7 @@ final class ShopSearch {
     private final long nearMoved;
 
     private double used;
+    private boolean wholeTried;
     private int rounds;
     private int found;
     private int refused;
@@ -83,7 +86,7 @@ final class ShopSearch {
     Improved go() {
         if (plain) {
             if (!shop.items.isEmpty()) {
-                whole(1);
+                whole(limits.effortS());
             }
             return new Improved(best, score, stopped, used, rounds, found, refused);
         }
@@ -92,8 +95,6 @@ final class ShopSearch {
         }
         if (!shop.items.isEmpty()) {
             OrderMoves moves = new OrderMoves(shop, schedule, this::wishes, limits.seed());
-            moves(moves);
-            whole(WHOLE);
             parts(moves);
         }
         return new Improved(best, score, stopped, used, rounds, found, refused);
@@ -127,10 +128,10 @@ final class ShopSearch {
         return true;
     }
 
-    private void whole(double share) {
+    private void whole(double effort) {
         boolean[] free = new boolean[shop.items.size()];
         Arrays.fill(free, true);
-        run(free, limits.effortS() * share);
+        run(free, effort);
     }
 
     private void moves(OrderMoves moves) {
@@ -145,6 +146,10 @@ final class ShopSearch {
         double size = AT_FIRST;
         while (used < limits.effortS() && !isStopped()) {
             moves(moves);
+            if (!wholeTried && used > WHOLE_AFTER) {
+                wholeTried = true;
+                whole(Math.min(WHOLE_EFFORT, Math.max(OVERHEAD, limits.effortS() - used)));
+            }
             rounds++;
             boolean[] free = parts.next(new Standing(shop, best), (int) Math.round(size));
             boolean proven = run(free, Math.min(ROUND_EFFORT, Math.max(OVERHEAD, limits.effortS() - used)));

@@ -73,7 +73,7 @@ final class Standing {
             return false;
         }
         return plan.steps().stream()
-                .filter(q -> q != p && q.people().stream().anyMatch(p.people()::contains))
+                .filter(q -> !q.step().equals(p.step()) && q.people().stream().anyMatch(p.people()::contains))
                 .flatMap(q -> q.stretches().stream())
                 .anyMatch(s -> s.from().isBefore(p.handsEnd()) && s.to().isAfter(p.start()));
     }
@@ -81,7 +81,7 @@ final class Standing {
     /** Where a hold is, all of its planned steps being at the same places. */
     List<String> places(ShopCase.Stay stay) {
         if (stay.items().isEmpty()) {
-            return shop.happened.get(stay.hold().steps().get(0)).places();
+            return List.of();
         }
         return planned[stay.items().get(0)].places().stream()
                 .filter(stay.hold().candidates()::contains)
