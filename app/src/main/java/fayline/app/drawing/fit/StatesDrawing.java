@@ -60,9 +60,11 @@ public final class StatesDrawing {
 
     private Drawing draw() {
         for (int i = 0; i < picture.stations().size(); i++) {
-            station(picture.stations().get(i), LEFT_MM + i % 2 * COLUMN_MM, 1 + i / 2 * ROW_MM);
+            int row = i / 2;
+            station(picture.stations().get(i), LEFT_MM + i % 2 * COLUMN_MM, 1 + row * ROW_MM);
         }
-        double y = 1 + (picture.stations().size() + 1) / 2 * ROW_MM;
+        int rows = (picture.stations().size() + 1) / 2;
+        double y = 1 + rows * ROW_MM;
         for (int k = 0; k < picture.states().size(); k++) {
             StatesPicture.State s = picture.states().get(k);
             y += KEY_MM;
