@@ -9,12 +9,13 @@ import fayline.app.drawing.Shape;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class ForecastDrawingTest {
     private static final LocalDate TODAY = LocalDate.parse("2026-03-01");
 
-    private static EndsDrawing.Row row(int p10, int p50, int p80, int p90, Integer due) {
+    private static EndsDrawing.Row row(int p10, int p50, int p80, int p90, @Nullable Integer due) {
         return new EndsDrawing.Row(
                 "Tail",
                 TODAY.plusDays(p10),
