@@ -6,6 +6,7 @@ import fayline.app.usecase.open.UsualPlace;
 import fayline.app.usecase.view.LeastFinish;
 import fayline.app.usecase.view.LookAtShop;
 import fayline.app.usecase.view.ShopView;
+import fayline.app.usecase.view.WhyNot;
 import fayline.app.usecase.view.WritePlan;
 import fayline.flow.audit.BrokenRule;
 import fayline.flow.planner.PlanImprover;
@@ -95,6 +96,7 @@ final class PlanCommand implements Callable<Integer> {
         view.plan()
                 .unplanned()
                 .forEach(u -> surroundings.err().println("not planned: " + u.step() + ": " + u.reason()));
+        new WhyNot().of(view).forEach(c -> surroundings.err().println("conflict: " + c.step() + ": " + c.sentence()));
         view.audit().stream()
                 .filter(b -> !b.admitted())
                 .forEach(b -> surroundings.err().println(sentence(b)));

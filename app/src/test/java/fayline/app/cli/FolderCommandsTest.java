@@ -125,4 +125,19 @@ class FolderCommandsTest {
             assertThat(shell.err).isNotEmpty();
         }
     }
+
+    @Test
+    void should_name_what_stands_against_what_when_a_step_cannot_be_planned() throws IOException {
+        Path copy = temp.resolve("ousel");
+        for (Map.Entry<String, String> f : files(demo()).entrySet()) {
+            Path to = copy.resolve(f.getKey());
+            Files.createDirectories(to.getParent());
+            Files.writeString(to, f.getValue(), StandardCharsets.ISO_8859_1);
+        }
+        // Nobody may bag any more.
+        Path people = copy.resolve("people.yaml");
+        Files.writeString(people, Files.readString(people).replace("bag, ", "").replace(", bag]", "]"));
+        assertThat(shell.run("", "plan", copy.toString())).isEqualTo(1);
+        assertThat(shell.err).contains("conflict: ", "need the skill bag");
+    }
 }

@@ -47,15 +47,20 @@ public record Work(
 
     /** The same with other people. */
     public Work withPeople(List<Worker> others) {
-        return with(others, places, holds);
+        return with(others, places, steps, holds);
     }
 
     /** The same with other places and what stays in them. */
     public Work withPlaces(List<Place> others, List<Hold> stays) {
-        return with(people, others, stays);
+        return with(people, others, steps, stays);
     }
 
-    private Work with(List<Worker> crew, List<Place> where, List<Hold> stays) {
+    /** The same with other steps and what stays in their places. */
+    public Work withSteps(List<WorkStep> others, List<Hold> stays) {
+        return with(people, places, others, stays);
+    }
+
+    private Work with(List<Worker> crew, List<Place> where, List<WorkStep> what, List<Hold> stays) {
         return new Work(
                 version,
                 definition,
@@ -68,7 +73,7 @@ public record Work(
                 where,
                 clocks,
                 deliveries,
-                steps,
+                what,
                 stays);
     }
 

@@ -5,6 +5,7 @@ import fayline.app.drawing.SvgRenderer;
 import fayline.app.drawing.WeekChart;
 import fayline.app.usecase.view.LeastFinish;
 import fayline.app.usecase.view.WhyHere;
+import fayline.app.usecase.view.WhyNot;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
@@ -33,6 +34,7 @@ public final class WeeksPage implements Page {
     private final Sights sights;
     private final LeastFinish least;
     private final WhyHere why;
+    private final WhyNot whyNot = new WhyNot();
 
     /** Makes the page. */
     public WeeksPage(Sights sights, LeastFinish least, WhyHere why) {
@@ -93,6 +95,9 @@ public final class WeeksPage implements Page {
                 link(rows, weeks, first) + "&least=yes",
                 sight.plan().unplanned().stream()
                         .map(u -> sight.stepName(u.step()) + ": " + sight.named(u.reason()))
+                        .toList(),
+                whyNot.of(sight.view()).stream()
+                        .map(c -> sight.stepName(c.step()) + ". " + sight.named(c.sentence()))
                         .toList(),
                 GoalsAgainstPlan.of(sight),
                 why.chain(sight.view()).stream().map(r -> link(sight, r)).toList());

@@ -18,6 +18,7 @@ import java.util.List;
  * @param least what no plan can beat, in a sentence; empty where nobody asked
  * @param askLeast address that asks
  * @param unplanned steps that could not be planned, in sentences
+ * @param conflicts what keeps them out, in sentences
  * @param goals dated goals against the plan
  * @param chain the steps that hold the end, the last one leading
  */
@@ -34,6 +35,7 @@ public record WeeksView(
         String least,
         String askLeast,
         List<String> unplanned,
+        List<String> conflicts,
         List<Goal> goals,
         List<Link> chain) {
     /** Copies the lists. */
@@ -42,6 +44,7 @@ public record WeeksView(
         spans = List.copyOf(spans);
         days = List.copyOf(days);
         unplanned = List.copyOf(unplanned);
+        conflicts = List.copyOf(conflicts);
         goals = List.copyOf(goals);
         chain = List.copyOf(chain);
     }
