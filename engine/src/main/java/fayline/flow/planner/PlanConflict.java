@@ -67,6 +67,40 @@ public final class PlanConflict {
         return new PlanConflict(work, planner).find(step);
     }
 
+    /**
+     * The steps where the trouble begins: they have no place even in a shop that does nothing but what comes before them, while
+     * all of that can be planned. Others wait for them, or for a place that they never give back.
+     *
+     * @param work the work
+     * @param plan a plan that leaves steps out
+     * @param planner a quick planner
+     * @param most how many at most
+     * @return their ids in the order of the work; the first left out where there are none such
+     */
+    public static List<String> roots(Work work, Plan plan, PlanSolver planner, int most) {
+        PlanConflict conflict = new PlanConflict(work, planner);
+        Set<String> out = new HashSet<>();
+        plan.unplanned().forEach(u -> out.add(u.step()));
+        List<String> roots = new ArrayList<>();
+        List<String> left = new ArrayList<>();
+        for (WorkStep s : work.steps()) {
+            if (out.contains(s.id()) && roots.size() < most) {
+                left.add(s.id());
+                if (conflict.isRoot(s)) {
+                    roots.add(s.id());
+                }
+            }
+        }
+        return roots.isEmpty() ? left.stream().limit(1).toList() : List.copyOf(roots);
+    }
+
+    private boolean isRoot(WorkStep s) {
+        Set<String> planned = new HashSet<>();
+        planner.plan(onlyWith(work, before(s), Set.of())).steps().forEach(p -> planned.add(p.step()));
+        return !planned.contains(s.id())
+                && s.after().stream().allMatch(l -> planned.contains(l.step()) || !steps.containsKey(l.step()));
+    }
+
     private List<Conflict> find(String id) {
         WorkStep step = steps.get(id);
         if (step == null || step.state() != State.TODO || isPlanned(work, id)) {

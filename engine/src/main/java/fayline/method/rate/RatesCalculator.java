@@ -129,12 +129,12 @@ public final class RatesCalculator {
 
         double faster(String kind) {
             int column = kinds.size() + people.size() + repeated.indexOf(kind);
-            return StudentT.below(-fit.mean()[column] / fit.deviation(unit(column)), fit.degreesOfFreedom());
+            return StudentT.below(-fit.mean().get(column) / fit.deviation(unit(column)), fit.degreesOfFreedom());
         }
 
         KindRate kind(String kind) {
             int column = kinds.indexOf(kind);
-            double mean = fit.mean()[column];
+            double mean = fit.mean().get(column);
             List<BookedWork> own =
                     works.stream().filter(w -> w.kind().equals(kind)).toList();
             return new KindRate(
@@ -154,14 +154,14 @@ public final class RatesCalculator {
             if (r < 0) {
                 return Optional.empty();
             }
-            double exponent = fit.mean()[kinds.size() + people.size() + r];
+            double exponent = fit.mean().get(kinds.size() + people.size() + r);
             return Optional.of(
                     new Repetition(exponent, Math.pow(2, exponent), faster(kind), (int) repeats(works, kind)));
         }
 
         PersonRate person(String person) {
             int column = kinds.size() + people.indexOf(person);
-            double mean = fit.mean()[column];
+            double mean = fit.mean().get(column);
             return new PersonRate(
                     person,
                     (int) works.stream()

@@ -7,10 +7,8 @@ import fayline.flow.planner.PlanConflict.Conflict;
 import fayline.flow.planner.SerialPlanner;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 
-/** What keeps steps out of the plan, worked out once for each plan: only for those that do not merely wait for another such step. */
+/** What keeps steps out of the plan, worked out once for each plan: only where the trouble begins. */
 public final class WhyNot {
     private static final int MOST_STEPS = 3;
     private Optional<Kept> kept = Optional.empty();
@@ -30,11 +28,11 @@ public final class WhyNot {
     }
 
     private static List<Conflict> find(Work work, Plan plan) {
-        Set<String> out = plan.unplanned().stream().map(Plan.Unplanned::step).collect(Collectors.toSet());
-        return work.steps().stream()
-                .filter(s -> out.contains(s.id()) && s.after().stream().noneMatch(l -> out.contains(l.step())))
-                .limit(MOST_STEPS)
-                .flatMap(s -> PlanConflict.of(work, s.id(), SerialPlanner.quick()).stream())
+        if (plan.unplanned().isEmpty()) {
+            return List.of();
+        }
+        return PlanConflict.roots(work, plan, SerialPlanner.quick(), MOST_STEPS).stream()
+                .flatMap(s -> PlanConflict.of(work, s, SerialPlanner.quick()).stream())
                 .toList();
     }
 }

@@ -1,6 +1,7 @@
 package fayline.basis.numeric.optimum;
 
 import fayline.basis.numeric.DenseMatrix;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -13,8 +14,13 @@ import java.util.List;
  * @param variance posterior scale of s2
  * @param degreesOfFreedom of the t distribution that b and predictions follow
  */
-public record ConjugateRegression(double[] mean, DenseMatrix shape, double variance, double degreesOfFreedom) {
+public record ConjugateRegression(List<Double> mean, DenseMatrix shape, double variance, double degreesOfFreedom) {
     private static final double ROUNDING = 1e-13;
+
+    /** Copies the list. */
+    public ConjugateRegression {
+        mean = List.copyOf(mean);
+    }
 
     /**
      * Learns.
@@ -64,7 +70,7 @@ public record ConjugateRegression(double[] mean, DenseMatrix shape, double varia
         double degrees = weight + y.length;
         double prior = weight > 0 ? weight * variance : 0;
         double scale = Math.max(0, prior + squares - explained) / degrees;
-        return new ConjugateRegression(mean, shape, scale, degrees);
+        return new ConjugateRegression(Arrays.stream(mean).boxed().toList(), shape, scale, degrees);
     }
 
     /** Of a symmetric positive matrix, by its eigenvalues once every diagonal element is one. */

@@ -41,8 +41,8 @@ class ConjugateRegressionTest {
         // With a flat prior the posterior is least squares; weight -2 takes the two coefficients off the degrees of
         // freedom.
         ConjugateRegression fit = ConjugateRegression.of(rows(), values(), new double[] {0, 0}, 1, -2);
-        assertThat(fit.mean()[0]).isCloseTo(-0.262323073774029, within(1e-9));
-        assertThat(fit.mean()[1]).isCloseTo(1.00211681802045, within(1e-12));
+        assertThat(fit.mean().get(0)).isCloseTo(-0.262323073774029, within(1e-9));
+        assertThat(fit.mean().get(1)).isCloseTo(1.00211681802045, within(1e-12));
         assertThat(Math.sqrt(fit.variance())).isCloseTo(0.884796396144373, within(1e-7));
         assertThat(fit.deviation(new double[] {1, 0})).isCloseTo(0.232818234301152, within(1e-7));
         assertThat(fit.deviation(new double[] {0, 1})).isCloseTo(0.429796848199937e-03, within(1e-9));
@@ -54,7 +54,7 @@ class ConjugateRegressionTest {
         // Four values of mean 3 against a prior that counts as two values of zero: 4 x 3 / 6.
         List<double[]> rows = List.of(new double[] {1}, new double[] {1}, new double[] {1}, new double[] {1});
         ConjugateRegression fit = ConjugateRegression.of(rows, new double[] {2, 4, 3, 3}, new double[] {2}, 0.5, 3);
-        assertThat(fit.mean()[0]).isCloseTo(2, within(1e-12));
+        assertThat(fit.mean().get(0)).isCloseTo(2, within(1e-12));
         // (3 x 0.5 + 38 - 2 x 12) / (3 + 4)
         assertThat(fit.variance()).isCloseTo(15.5 / 7, within(1e-12));
         assertThat(fit.deviation(new double[] {1})).isCloseTo(Math.sqrt(15.5 / 7 / 6), within(1e-12));
@@ -63,7 +63,7 @@ class ConjugateRegressionTest {
     @Test
     void should_leave_the_prior_alone_when_nothing_was_seen() {
         ConjugateRegression fit = ConjugateRegression.of(List.of(), new double[0], new double[] {4, 1}, 0.09, 5);
-        assertThat(fit.mean()).containsExactly(0, 0);
+        assertThat(fit.mean()).containsExactly(0.0, 0.0);
         assertThat(fit.variance()).isCloseTo(0.09, within(1e-15));
         assertThat(fit.deviation(new double[] {1, 0})).isCloseTo(0.15, within(1e-12));
     }
