@@ -230,7 +230,7 @@ public final class PlanConflict {
             for (WorkStep s : work.steps()) {
                 for (Link l : s.after()) {
                     if (l.shuts().isPresent() && (tied.contains(s.id()) || tied.contains(l.step()))) {
-                        grows |= tied.add(s.id()) | tied.add(l.step());
+                        grows |= tied.addAll(List.of(s.id(), l.step()));
                     }
                 }
             }

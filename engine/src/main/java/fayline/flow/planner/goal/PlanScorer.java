@@ -28,7 +28,7 @@ public final class PlanScorer {
     public static final int NOTICED_MIN = 15;
 
     /** What the crew was told of the time before this does not move unless it must. */
-    public static final Duration NEAR = Duration.ofHours(48);
+    public static final Duration NEAR = Duration.ofDays(2);
 
     private static final Duration FORTNIGHT = Duration.ofDays(14);
     private static final double MIN_PER_HOUR = 60;
@@ -83,7 +83,7 @@ public final class PlanScorer {
     }
 
     private static double minutes(Instant from, Instant to) {
-        return Duration.between(from, to).getSeconds() / 60.0;
+        return Duration.between(from, to).toSeconds() / 60.0;
     }
 
     private double lateHours(Map<String, Instant> ends) {

@@ -101,8 +101,9 @@ public final class WishedSchedule {
      */
     public List<Wish> of(Plan plan) {
         return plan.steps().stream()
-                .filter(p -> net.taskOf.containsKey(p.step()))
-                .filter(p -> net.task(net.taskOf.get(p.step())).isTodo())
+                .filter(p -> net.taskOf.containsKey(p.step())
+                        && net.task(Objects.requireNonNull(net.taskOf.get(p.step())))
+                                .isTodo())
                 .map(p -> new Wish(
                         p.step(), net.time.floor(p.start()), p.people().size(), p.people(), p.places(), p.missed()))
                 .toList();

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.LongStream;
@@ -45,7 +46,8 @@ class WishedScheduleTest {
         assertThat(again.steps())
                 .hasSameSizeAs(plan.steps())
                 .allSatisfy(p -> assertThat(p.end())
-                        .isBeforeOrEqualTo(before.get(p.step()).end()));
+                        .isBeforeOrEqualTo(
+                                Objects.requireNonNull(before.get(p.step())).end()));
     }
 
     @ParameterizedTest

@@ -7,24 +7,22 @@ import java.util.Locale;
 /** A way in which a place of a frame can go, in the part's frame seen from outside. */
 public enum FrameWay {
     /** Along x: aft on a left part, forward on a right one. */
-    ALONG(Freedom.UX, Axis.X),
+    ALONG(Freedom.UX),
     /** Up. */
-    UP(Freedom.UY, Axis.Y),
+    UP(Freedom.UY),
     /** Out of the plane, away from the aircraft. */
-    OUT(Freedom.UZ, Axis.Z),
+    OUT(Freedom.UZ),
     /** Turning about the way along. */
-    TURN_ALONG(Freedom.RX, Axis.X),
+    TURN_ALONG(Freedom.RX),
     /** Turning about the way up. */
-    TURN_UP(Freedom.RY, Axis.Y),
+    TURN_UP(Freedom.RY),
     /** Turning in the plane of the part. */
-    TURN_OUT(Freedom.RZ, Axis.Z);
+    TURN_OUT(Freedom.RZ);
 
     private final Freedom freedom;
-    private final Axis axis;
 
-    FrameWay(Freedom freedom, Axis axis) {
+    FrameWay(Freedom freedom) {
         this.freedom = freedom;
-        this.axis = axis;
     }
 
     /** The freedom that beams know. */
@@ -34,7 +32,11 @@ public enum FrameWay {
 
     /** The direction. */
     public Axis axis() {
-        return axis;
+        return switch (this) {
+            case ALONG, TURN_ALONG -> Axis.X;
+            case UP, TURN_UP -> Axis.Y;
+            case OUT, TURN_OUT -> Axis.Z;
+        };
     }
 
     /** Whether it is a shift. */

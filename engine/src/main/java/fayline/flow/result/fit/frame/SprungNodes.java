@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -54,7 +55,7 @@ final class SprungNodes {
                 part.put(p.id(), add(p));
             }
             if (ofCarrier.contains(p.id())) {
-                carrier.put(p.id(), both && beams.adhesive().isEmpty() ? part.get(p.id()) : add(p));
+                carrier.put(p.id(), both && beams.adhesive().isEmpty() ? known(part, p.id()) : add(p));
             }
         }
     }
@@ -101,14 +102,19 @@ final class SprungNodes {
         return frame(beams.carrier(), carrier, sections);
     }
 
+    /** What was read and verified before: it is there. */
+    private static <V> V known(Map<String, V> map, String id) {
+        return Objects.requireNonNull(map.get(id), id);
+    }
+
     private Frame frame(List<FrameRun> runs, Map<String, Integer> at, Map<String, BeamSection> sections) {
         List<Beam> all = new ArrayList<>();
         for (FrameRun r : runs) {
             for (int i = 1; i < r.through().size(); i++) {
                 all.add(new Beam(
-                        at.get(r.through().get(i - 1)),
-                        at.get(r.through().get(i)),
-                        sections.get(r.section()),
+                        known(at, r.through().get(i - 1)),
+                        known(at, r.through().get(i)),
+                        known(sections, r.section()),
                         r.facing().axis()));
             }
         }
