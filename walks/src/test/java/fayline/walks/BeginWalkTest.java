@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
+import com.microsoft.playwright.options.FilePayload;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.MoveLimits;
 import fayline.method.fitup.Spot;
@@ -17,6 +18,7 @@ import fayline.method.fitup.move.MinimaxMove;
 import fayline.method.fitup.outline.EdgePoint;
 import fayline.method.fitup.outline.EvenStations;
 import fayline.method.fitup.outline.RoundedPolygon;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -102,6 +104,22 @@ class BeginWalkTest {
                         .toString());
         inSight(page.locator("#h-fits"), page);
         assertThat(shop.errors()).isEmpty();
+    }
+
+    @Test
+    void should_put_the_text_of_a_chosen_drawing_into_the_form() {
+        Page page = shop.desk();
+        page.navigate(shop.at("/fits/new"));
+        page.locator("label[for='"
+                        + page.locator("input[name=edge][value=drawing]").getAttribute("id") + "']")
+                .click();
+        String svg = "<svg xmlns='http://www.w3.org/2000/svg' width='300mm' height='200mm' viewBox='0 0 300 200'>"
+                + "<path d='M0 0H300V200H0Z'/></svg>";
+        page.locator("#drawing-file")
+                .setInputFiles(new FilePayload("edge.svg", "image/svg+xml", svg.getBytes(StandardCharsets.UTF_8)));
+        page.waitForFunction("() => document.getElementById('drawing').value !== ''");
+        assertThat(page.locator("#drawing").inputValue()).isEqualTo(svg);
+        page.context().close();
     }
 
     /** Types what the form needs: a name, the gap, what it may be off, the size of the part. */

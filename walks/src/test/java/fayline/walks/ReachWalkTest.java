@@ -32,6 +32,9 @@ class ReachWalkTest {
             "/fit/canopy-left?assume=yes",
             "/fit/canopy-right/read",
             "/fit/pane-right",
+            "/fit/pane-line-right",
+            "/fit/canopy-left/why?of=chance",
+            "/fit/canopy-left/card",
             "/fit/pane-right/frame",
             "/fit/pane-left/frame",
             "/fit/canopy-right/frame",
@@ -65,6 +68,15 @@ class ReachWalkTest {
                                 path + " on a phone, light", () -> check(shop.phone(), path, ColorScheme.LIGHT)),
                         DynamicTest.dynamicTest(
                                 path + " at a desk, dark", () -> check(shop.desk(), path, ColorScheme.DARK))));
+    }
+
+    @Test
+    void should_pass_the_checker_where_a_reading_of_a_fit_is_corrected() {
+        Page look = shop.desk();
+        look.navigate(shop.at("/fit/canopy-left"));
+        String mend = look.locator("a[href*='/reading/']").first().getAttribute("href");
+        check(shop.phone(), mend, ColorScheme.LIGHT);
+        check(shop.desk(), mend, ColorScheme.DARK);
     }
 
     private static void check(Page page, String path, ColorScheme scheme) {

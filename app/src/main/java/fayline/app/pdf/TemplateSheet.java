@@ -5,6 +5,7 @@ import fayline.app.drawing.template.Template;
 import fayline.app.drawing.template.TemplateMark;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.trim.cut.CutSide;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 
@@ -164,13 +165,16 @@ final class TemplateSheet {
     }
 
     private List<String> lines() {
-        return List.of(
-                "Seen from outside, true size. Thick: the edge as it is. Right is " + template.alongX() + ".",
-                sides(),
-                "Cut outside the broken line first. Read the gap again. Finish to the thin line.",
-                "What is cut off cannot be put back. Check every depth before the first cut.",
-                "Dust of glazing and laminate harms: mask and goggles on, suction running.",
-                "Overlay the crosses of equal number on neighbouring sheets, then tape.");
+        List<String> all = new ArrayList<>();
+        all.add("Seen from outside, true size. Thick: the edge as it is. Right is " + template.alongX() + ".");
+        all.add(sides());
+        if (template.cuts(CutSide.PART) || template.cuts(CutSide.NEIGHBOUR)) {
+            all.add("Cut outside the broken line first. Read the gap again. Finish to the thin line.");
+            all.add("What is cut off cannot be put back. Check every depth before the first cut.");
+            all.add("Dust of glazing and laminate harms: mask and goggles on, suction running.");
+        }
+        all.add("Overlay the crosses of equal number on neighbouring sheets, then tape.");
+        return all;
     }
 
     private String sides() {

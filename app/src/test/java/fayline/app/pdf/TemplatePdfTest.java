@@ -202,7 +202,11 @@ class TemplatePdfTest {
         assertThat(TemplatePdf.print(odd, Paper.LETTER, TemplatePdf.Extent.CUTS))
                 .isEqualTo(once);
         try (PDDocument pdf = Loader.loadPDF(once)) {
-            assertThat(new PDFTextStripper().getText(pdf)).contains("? ? pane").contains("No cut");
+            assertThat(new PDFTextStripper().getText(pdf))
+                    .contains("? ? pane")
+                    .contains("No cut")
+                    .doesNotContain("Cut outside the broken line")
+                    .contains("Overlay the crosses");
         }
     }
 }

@@ -107,7 +107,8 @@ class ChainSiteTest {
                     .contains("0.84 mm forward")
                     .contains("On the bench: 0.84 mm against its x")
                     .contains("scribe on the rear arch")
-                    .contains("Edge goes here");
+                    .contains("Edge goes here")
+                    .contains("Dust from trimming: mask, eyes, extraction");
             assertThat(pdf.getNumberOfPages()).isEqualTo(1);
         }
         assertThat(browser.get("/chain/canopy-chain-right/sheet.pdf?paper=a9").statusCode())

@@ -165,4 +165,17 @@ class FitCardSiteTest {
                 .orElseThrow();
         assertThat(browser.page("/fit/" + done.id() + "/card")).contains("The adhesive has set");
     }
+
+    @Test
+    void should_not_tell_a_mass_of_adhesive_when_no_step_of_the_joint_mixes_any() throws Exception {
+        assertThat(view().result()
+                        .joint("canopy-hang-right")
+                        .orElseThrow()
+                        .adhesive()
+                        .kilograms())
+                .isZero();
+        assertThat(browser.page("/fit/canopy-right/card"))
+                .contains("no step of this joint mixes any")
+                .doesNotContain("0.0 g");
+    }
 }

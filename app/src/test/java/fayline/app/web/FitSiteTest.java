@@ -8,6 +8,8 @@ import fayline.app.usecase.view.LeastFinish;
 import fayline.app.usecase.view.LookAtShop;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.record.TakenReading;
+import fayline.method.fitup.outline.OutlineCalculator;
+import fayline.method.fitup.outline.PartOutline;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -119,6 +121,15 @@ class FitSiteTest {
     }
 
     @Test
+    void should_recommend_a_scheme_in_words_and_only_help_that_can_be_seen() throws Exception {
+        assertThat(browser.page("/fit/canopy-right")).containsOnlyOnce("(recommended)");
+        assertThat(browser.page("/fit/canopy-left"))
+                .containsOnlyOnce("(recommended)")
+                .contains("how well that is known is not in these chances")
+                .doesNotContainPattern("goes from ([0-9.]+ mm) to \\1");
+    }
+
+    @Test
     void should_answer_not_found_when_there_is_no_such_fit() throws Exception {
         assertThat(browser.get("/fit/no-such").statusCode()).isEqualTo(404);
         assertThat(browser.get("/fit/no-such/read").statusCode()).isEqualTo(404);
@@ -200,6 +211,20 @@ class FitSiteTest {
         assertThat(readings("painted")).extracting(TakenReading::value).contains("9.0 mm");
     }
 
+    /** A closed line of 500 by 300 mm. */
+    private static final String SQUARE_DXF = String.join(
+            "\n",
+            "0 SECTION 2 HEADER 9 $INSUNITS 70 4 0 ENDSEC 0 SECTION 2 ENTITIES 0 LWPOLYLINE 8 0 90 4 70 1 10 0 20 0 10 500"
+                    .concat(" 20 0 10 500 20 300 10 0 20 300 0 ENDSEC 0 EOF")
+                    .split(" "));
+
+    private static PartOutline outline(String fit) {
+        Fit found = looking.look("").orElseThrow().definition().fits().get(fit);
+        return OutlineCalculator.calculate(found.outline().orElseThrow())
+                .outline()
+                .orElseThrow();
+    }
+
     private HttpResponse<String> begin(String name, String... more) throws Exception {
         String html = browser.page("/fits/new");
         String[] base = {
@@ -265,6 +290,9 @@ class FitSiteTest {
                                 "1, 2, 3, 4")
                         .body())
                 .contains("<h1>Station 1</h1>");
+        assertThat(begin("Way six", "edge", "drawing", "drawing", SQUARE_DXF).body())
+                .contains("<h1>Station 1</h1>");
+        assertThat(outline("way-six").perimeterMm()).isCloseTo(2 * (500 + 300), within(1e-6));
         Fit two = looking.look("")
                 .orElseThrow()
                 .definition()

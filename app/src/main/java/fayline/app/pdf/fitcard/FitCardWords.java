@@ -203,10 +203,7 @@ public record FitCardWords(QuantityFormat format, ZoneId zone) {
         if (!b.others().isEmpty()) {
             all.add(new Pair("Other joints of the part", String.join("; ", b.others())));
         }
-        all.add(new Pair(
-                "Adhesive",
-                b.adhesive() + ", " + format.mass(b.amounts().adhesive()) + " to mix, "
-                        + format.mass(b.amounts().inJoint()) + " stays in the joint"));
+        all.add(new Pair("Adhesive", b.adhesive() + ", " + toMix(b)));
         b.card()
                 .ifPresent(c -> c.mixes().forEach(m -> {
                     MixList l = m.list();
@@ -226,6 +223,14 @@ public record FitCardWords(QuantityFormat format, ZoneId zone) {
                         + " wide. Set pieces of that thickness into it at every clamp; adhesive out of both edges"
                         + " along the whole length shows that it is full"));
         return all;
+    }
+
+    /** A part that is hung and not bonded has a joint whose steps mix nothing. */
+    private String toMix(FitBond b) {
+        return b.amounts().adhesive().kilograms() > 0
+                ? format.mass(b.amounts().adhesive()) + " to mix, "
+                        + format.mass(b.amounts().inJoint()) + " stays in the joint"
+                : "no step of this joint mixes any";
     }
 
     private List<Pair> working(FitBond b) {

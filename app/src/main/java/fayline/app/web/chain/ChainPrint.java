@@ -34,6 +34,8 @@ final class ChainPrint {
                 tables,
                 List.of(
                         "Read the stations under clamps once more before the adhesive gels: the last chance.",
+                        "Dust from trimming: mask, eyes, extraction; keep it away from wet work. Adhesive: gloves, and a"
+                                + " large batch in the pot heats itself and kicks early.",
                         "The drawing, approved data, local rules and a licensed person decide."));
     }
 

@@ -72,6 +72,7 @@ public final class FitSchemes {
         all.schemes().stream()
                 .filter(o -> all.best().filter(o.name()::equals).isPresent())
                 .forEach(o -> o.improvements().stream()
+                        .filter(i -> shows(sight, i))
                         .limit(MOST_HELPS)
                         .map(i -> o.name() + ": " + help(sight, i))
                         .forEach(words::add));
@@ -82,6 +83,12 @@ public final class FitSchemes {
                         .filter(s -> o.assumed().stream().noneMatch(x -> s.contains(sight.say(x.words()))))
                         .forEach(s -> words.add(o.name() + ": " + s)));
         return words;
+    }
+
+    /** Whether a builder would see the difference: in the chance, or in the spread as it is told. */
+    private static boolean shows(Sight sight, Improvement i) {
+        return !chance(i.chanceBefore()).equals(chance(i.chanceAfter()))
+                || !FitWords.fine(sight, i.worstBeforeMm()).equals(FitWords.fine(sight, i.worstAfterMm()));
     }
 
     private static String help(Sight sight, Improvement i) {

@@ -120,7 +120,10 @@ final class FitPlaces {
         return arcMm.getOrDefault(station, 0.0);
     }
 
-    /** How much of its edge each of these stations speaks for; without an outline, half the way to its neighbours. */
+    /**
+     * How much of its edge each of these stations speaks for. Without an outline it is half the way to its neighbours on the same
+     * edge; one alone on its edge takes half the way to those before and after it, round the corner, lest trim there weigh nothing.
+     */
     List<Double> tributaryMm(List<String> ids) {
         if (outline.isPresent()) {
             return TributaryLengths.of(
@@ -132,10 +135,16 @@ final class FitPlaces {
             lengths[ids.indexOf(pair.other())] += pair.distanceMm() / 2;
         }
         List<Double> all = new ArrayList<>();
-        for (double l : lengths) {
-            all.add(l);
+        for (int i = 0; i < lengths.length; i++) {
+            all.add(lengths[i] > 0 ? lengths[i] : roundTheCornerMm(ids, i));
         }
         return all;
+    }
+
+    private double roundTheCornerMm(List<String> ids, int i) {
+        double before = i > 0 ? distanceMm(ids.get(i - 1), ids.get(i)) : 0;
+        double after = i + 1 < ids.size() ? distanceMm(ids.get(i), ids.get(i + 1)) : 0;
+        return (before + after) / 2;
     }
 
     /** Stations side by side on one edge. */
