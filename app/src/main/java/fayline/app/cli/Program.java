@@ -33,11 +33,21 @@ public final class Program {
                 .addSubcommand(new ExportCommand(s))
                 .addSubcommand(new VerifyRecordCommand(s))
                 .addSubcommand(new BenchCommand(s));
+        line.registerConverter(Integer.class, Program::whole);
+        line.registerConverter(int.class, Program::whole);
         line.setOut(new PrintWriter(s.out(), true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(s.err(), true, StandardCharsets.UTF_8));
         line.setExecutionExceptionHandler((e, command, parsed) -> failed(e, command, s));
         line.setParameterExceptionHandler((e, a) -> misread(e));
         return line.execute(args);
+    }
+
+    private static int whole(String text) {
+        try {
+            return Integer.parseInt(text);
+        } catch (NumberFormatException e) {
+            throw new CommandLine.TypeConversionException("found \"" + text + "\", expected a whole number");
+        }
     }
 
     private static int failed(Exception e, CommandLine command, Surroundings s) {

@@ -2,16 +2,11 @@ package fayline.app.usecase;
 
 import fayline.basis.finding.InputProblem;
 import fayline.basis.finding.Severity;
-import fayline.flow.project.Definition;
 import fayline.store.file.DefinitionFolder;
-import fayline.store.file.DefinitionReader;
 import fayline.store.file.DefinitionVerifier;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 
@@ -50,10 +45,6 @@ public final class VerifyDefinition {
      * @throws IOException if the folder cannot be read
      */
     public static Report verify(Path folder, Optional<Instant> now, Instant machine) throws IOException {
-        DefinitionFolder files = DefinitionFolder.from(folder);
-        Optional<Definition> read = DefinitionReader.read(files).definition();
-        ZoneId zone = read.map(d -> d.shop().zone()).orElse(ZoneOffset.UTC);
-        Instant at = now.or(() -> read.flatMap(d -> d.facts().clock())).orElse(machine);
-        return new Report(DefinitionVerifier.verify(files, LocalDate.ofInstant(at, zone)));
+        return new Report(DefinitionVerifier.verify(DefinitionFolder.from(folder), now, machine));
     }
 }

@@ -40,6 +40,16 @@ class FolderCommandsTest {
         return all;
     }
 
+    private Path copyOfDemo() throws IOException {
+        Path copy = temp.resolve("ousel");
+        for (Map.Entry<String, String> f : files(demo()).entrySet()) {
+            Path to = copy.resolve(f.getKey());
+            Files.createDirectories(to.getParent());
+            Files.writeString(to, f.getValue(), StandardCharsets.ISO_8859_1);
+        }
+        return copy;
+    }
+
     @Test
     void should_verify_the_demonstration_without_a_problem() {
         assertThat(shell.run("", "verify", demo().toString())).as(shell.out).isZero();
@@ -63,6 +73,9 @@ class FolderCommandsTest {
         assertThat(shell.run("", "forecast", demo().toString(), "--trials", "0"))
                 .isEqualTo(2);
         assertThat(shell.err).contains("--trials: found 0, expected 1 to 10000");
+        assertThat(shell.run("", "forecast", demo().toString(), "--trials", "many"))
+                .isEqualTo(2);
+        assertThat(shell.err).contains("'--trials'").contains("found \"many\", expected a whole number");
     }
 
     @Test
@@ -128,16 +141,27 @@ class FolderCommandsTest {
 
     @Test
     void should_name_what_stands_against_what_when_a_step_cannot_be_planned() throws IOException {
-        Path copy = temp.resolve("ousel");
-        for (Map.Entry<String, String> f : files(demo()).entrySet()) {
-            Path to = copy.resolve(f.getKey());
-            Files.createDirectories(to.getParent());
-            Files.writeString(to, f.getValue(), StandardCharsets.ISO_8859_1);
-        }
+        Path copy = copyOfDemo();
         // Nobody may bag any more.
         Path people = copy.resolve("people.yaml");
         Files.writeString(people, Files.readString(people).replace("bag, ", "").replace(", bag]", "]"));
         assertThat(shell.run("", "plan", copy.toString())).isEqualTo(1);
         assertThat(shell.err).contains("conflict: ", "need the skill bag");
+    }
+
+    @Test
+    void should_judge_lots_on_the_folders_own_day_when_something_else_in_it_is_wrong() throws IOException {
+        Path copy = copyOfDemo();
+        Path project = copy.resolve("project.yaml");
+        Files.writeString(
+                project,
+                Files.readString(project)
+                        .replace("  units: metric", "  units: metric\n  pace: [{from: soon, share: half, why: move}]"));
+        assertThat(shell.run("", "verify", copy.toString())).isEqualTo(2);
+        assertThat(shell.out)
+                .contains("project.pace[0].from: found \"soon\", expected a date")
+                .contains("project.pace[0].share: found \"half\", expected a fraction")
+                .contains("2 problems")
+                .doesNotContain("lots.yaml");
     }
 }

@@ -61,7 +61,7 @@ class ForecastSiteTest {
                 .contains("h a month")
                 .contains("Both together")
                 .contains("half of the outcomes by")
-                .contains("up to 7 days late is assumed")
+                .contains("states no latest day: up to 7 days late")
                 .doesNotContain("100 %");
     }
 
@@ -122,6 +122,9 @@ class ForecastSiteTest {
 
     @Test
     void should_offer_other_work_and_heating_for_cold_days() throws Exception {
+        assertThat(browser.page("/"))
+                .contains("Expected too cold or damp for wet work: Fri 6 Mar, Mon 9 Mar.")
+                .contains("href=\"/cold\"");
         assertThat(browser.page("/cold"))
                 .contains("Fri 6 Mar")
                 .contains("Mon 9 Mar")

@@ -142,20 +142,7 @@ public final class TrialPlans {
             double u = chance.nextUnit();
             deliveries.add(b == null ? d : new Awaited(d.id(), d.what(), between(b, u)));
         }
-        return new Work(
-                work.version(),
-                work.definition(),
-                work.revision(),
-                work.now(),
-                work.zone(),
-                work.horizon(),
-                work.dustSettlesMin(),
-                work.people(),
-                work.places(),
-                work.clocks(),
-                deliveries,
-                steps,
-                work.holds());
+        return work.withDeliveries(deliveries).withSteps(steps, work.holds());
     }
 
     private Instant between(Between b, double u) {

@@ -47,20 +47,26 @@ public record Work(
 
     /** The same with other people. */
     public Work withPeople(List<Worker> others) {
-        return with(others, places, steps, holds);
+        return with(others, places, deliveries, steps, holds);
     }
 
     /** The same with other places and what stays in them. */
     public Work withPlaces(List<Place> others, List<Hold> stays) {
-        return with(people, others, steps, stays);
+        return with(people, others, deliveries, steps, stays);
+    }
+
+    /** The same with other deliveries. */
+    public Work withDeliveries(List<Awaited> others) {
+        return with(people, places, others, steps, holds);
     }
 
     /** The same with other steps and what stays in their places. */
     public Work withSteps(List<WorkStep> others, List<Hold> stays) {
-        return with(people, places, others, stays);
+        return with(people, places, deliveries, others, stays);
     }
 
-    private Work with(List<Worker> crew, List<Place> where, List<WorkStep> what, List<Hold> stays) {
+    private Work with(
+            List<Worker> crew, List<Place> where, List<Awaited> coming, List<WorkStep> what, List<Hold> stays) {
         return new Work(
                 version,
                 definition,
@@ -72,7 +78,7 @@ public record Work(
                 crew,
                 where,
                 clocks,
-                deliveries,
+                coming,
                 what,
                 stays);
     }

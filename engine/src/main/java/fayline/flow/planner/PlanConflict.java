@@ -1,5 +1,6 @@
 package fayline.flow.planner;
 
+import fayline.flow.plan.Hold;
 import fayline.flow.plan.Plan;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
@@ -186,7 +187,7 @@ public final class PlanConflict {
                                     "it must begin at most %.0f min after \"%s\"",
                                     s.minutes(),
                                     title(link.step())),
-                            w -> with(w, step.id(), x -> Relax.openWindow(x, link.step())))));
+                            w -> with(w, step.id(), r -> r.openWindow(link.step())))));
         }
         return all;
     }
@@ -196,7 +197,7 @@ public final class PlanConflict {
         new TreeMap<>(step.skills())
                 .forEach((skill, n) -> all.add(new Requirement(
                         n + " of its people need the skill " + skill,
-                        w -> with(w, step.id(), x -> Relax.withoutSkill(x, skill)))));
+                        w -> with(w, step.id(), r -> r.withoutSkill(skill)))));
         if (least.people() > 1) {
             all.add(new Requirement(
                     "it needs " + least.people() + " people at once", w -> with(w, step.id(), Relax::alone)));
@@ -263,7 +264,7 @@ public final class PlanConflict {
         return w.withSteps(
                 steps,
                 w.holds().stream()
-                        .map(h -> new fayline.flow.plan.Hold(
+                        .map(h -> new Hold(
                                 h.id(),
                                 h.kind(),
                                 h.candidates(),
@@ -273,10 +274,10 @@ public final class PlanConflict {
                         .toList());
     }
 
-    private static Work with(Work w, String id, UnaryOperator<WorkStep> change) {
+    private static Work with(Work w, String id, UnaryOperator<Relax> letGo) {
         return w.withSteps(
                 w.steps().stream()
-                        .map(s -> s.id().equals(id) ? change.apply(s) : s)
+                        .map(s -> s.id().equals(id) ? letGo.apply(new Relax(s)).step() : s)
                         .toList(),
                 w.holds());
     }

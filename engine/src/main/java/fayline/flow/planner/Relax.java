@@ -3,169 +3,107 @@ package fayline.flow.planner;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.plan.WorkStep.CrewTime;
 import fayline.flow.plan.WorkStep.Link;
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** A step with one requirement let go. */
+/** A step of which requirements are let go; {@link #step()} is what is left. */
 final class Relax {
-    private Relax() {}
+    private final WorkStep from;
+    private List<CrewTime> hands;
+    private final Map<String, Integer> skills;
+    private String air;
+    private boolean interruptible;
+    private List<Link> after;
+    private Optional<Instant> notBefore;
+    private List<String> awaits;
+    private List<Integer> watchMin;
+    private boolean accompanied;
 
-    static WorkStep anyDay(WorkStep s) {
-        return of(
-                s,
-                s.hands(),
-                s.skills(),
-                s.air(),
-                s.interruptible(),
-                s.after(),
-                true,
-                s.awaits(),
-                s.watchMin(),
-                s.accompanied());
+    Relax(WorkStep from) {
+        this.from = from;
+        hands = from.hands();
+        skills = new HashMap<>(from.skills());
+        air = from.air();
+        interruptible = from.interruptible();
+        after = from.after();
+        notBefore = from.notBefore();
+        awaits = from.awaits();
+        watchMin = from.watchMin();
+        accompanied = from.accompanied();
     }
 
-    static WorkStep withoutDeliveries(WorkStep s) {
-        return of(
-                s,
-                s.hands(),
-                s.skills(),
-                s.air(),
-                s.interruptible(),
-                s.after(),
-                false,
-                List.of(),
-                s.watchMin(),
-                s.accompanied());
+    Relax anyDay() {
+        notBefore = Optional.empty();
+        return this;
     }
 
-    static WorkStep unwatched(WorkStep s) {
-        return of(
-                s,
-                s.hands(),
-                s.skills(),
-                s.air(),
-                s.interruptible(),
-                s.after(),
-                false,
-                s.awaits(),
-                List.of(),
-                s.accompanied());
+    Relax withoutDeliveries() {
+        awaits = List.of();
+        return this;
     }
 
-    static WorkStep unaccompanied(WorkStep s) {
-        return of(
-                s,
-                s.hands(),
-                s.skills(),
-                s.air(),
-                s.interruptible(),
-                s.after(),
-                false,
-                s.awaits(),
-                s.watchMin(),
-                false);
+    Relax unwatched() {
+        watchMin = List.of();
+        return this;
     }
 
-    static WorkStep stopping(WorkStep s) {
-        return of(s, s.hands(), s.skills(), s.air(), true, s.after(), false, s.awaits(), s.watchMin(), s.accompanied());
+    Relax unaccompanied() {
+        accompanied = false;
+        return this;
     }
 
-    static WorkStep quiet(WorkStep s) {
-        return of(
-                s,
-                s.hands(),
-                s.skills(),
-                "quiet",
-                s.interruptible(),
-                s.after(),
-                false,
-                s.awaits(),
-                s.watchMin(),
-                s.accompanied());
+    Relax stopping() {
+        interruptible = true;
+        return this;
     }
 
-    static WorkStep alone(WorkStep s) {
-        List<CrewTime> one = List.of(new CrewTime(1, s.hands().get(0).minutes()));
-        Map<String, Integer> skills = new HashMap<>(s.skills());
+    Relax quiet() {
+        air = "quiet";
+        return this;
+    }
+
+    /** By one, who then needs every skill that is asked for. */
+    Relax alone() {
+        hands = List.of(new CrewTime(1, hands.get(0).minutes()));
         skills.replaceAll((skill, n) -> Math.min(1, n));
-        return of(
-                s,
-                one,
-                skills,
-                s.air(),
-                s.interruptible(),
-                s.after(),
-                false,
-                s.awaits(),
-                s.watchMin(),
-                s.accompanied());
+        return this;
     }
 
-    static WorkStep withoutSkill(WorkStep s, String skill) {
-        Map<String, Integer> skills = new HashMap<>(s.skills());
+    Relax withoutSkill(String skill) {
         skills.remove(skill);
-        return of(
-                s,
-                s.hands(),
-                skills,
-                s.air(),
-                s.interruptible(),
-                s.after(),
-                false,
-                s.awaits(),
-                s.watchMin(),
-                s.accompanied());
+        return this;
     }
 
-    static WorkStep openWindow(WorkStep s, String after) {
-        List<Link> links = s.after().stream()
-                .map(l -> l.step().equals(after)
+    Relax openWindow(String earlier) {
+        after = after.stream()
+                .map(l -> l.step().equals(earlier)
                         ? new Link(l.step(), l.from(), l.opens(), Optional.empty(), l.miss())
                         : l)
                 .toList();
-        return of(
-                s,
-                s.hands(),
-                s.skills(),
-                s.air(),
-                s.interruptible(),
-                links,
-                false,
-                s.awaits(),
-                s.watchMin(),
-                s.accompanied());
+        return this;
     }
 
-    private static WorkStep of(
-            WorkStep s,
-            List<CrewTime> hands,
-            Map<String, Integer> skills,
-            String air,
-            boolean interruptible,
-            List<Link> after,
-            boolean anyDay,
-            List<String> awaits,
-            List<Integer> watch,
-            boolean accompanied) {
+    WorkStep step() {
         return new WorkStep(
-                s.id(),
-                s.project(),
-                s.made(),
-                s.title(),
-                s.kind(),
+                from.id(),
+                from.project(),
+                from.made(),
+                from.title(),
+                from.kind(),
                 hands,
                 skills,
                 air,
                 interruptible,
-                s.alone(),
+                from.alone(),
                 after,
-                anyDay ? Optional.empty() : s.notBefore(),
+                notBefore,
                 awaits,
-                watch,
+                watchMin,
                 accompanied,
-                s.state(),
-                s.actual());
+                from.state(),
+                from.actual());
     }
 }

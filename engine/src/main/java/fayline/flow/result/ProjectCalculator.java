@@ -48,21 +48,34 @@ public final class ProjectCalculator {
      * @param state what has happened
      */
     public static ProjectResult calculate(Definition definition, ShopState state) {
-        return calculate(definition, state, LearnedRates.NONE);
+        return calculate(expand(definition, state), LearnedRates.NONE);
     }
 
     /**
-     * Computes.
+     * Makes the recipes into steps at their own rates: the first half of the computing, from which rates are learned.
      *
      * @param definition a verified definition: references lead somewhere
      * @param state what has happened
-     * @param rates what the shop has learned; put on the steps to do
      */
-    public static ProjectResult calculate(Definition definition, ShopState state, LearnedRates rates) {
+    public static Expanded expand(Definition definition, ShopState state) {
         ShopAir air = new ShopAir(
                 definition.climate(), state.readings(), definition.shop().zone(), state.now());
         ClockBook clocks = new ClockBook(air, earliest(state), WorkMaker.horizon(state.now()));
-        Expansion recipes = new StepExpander(definition, state, air, clocks).expand();
+        return new Expanded(definition, state, air, clocks, new StepExpander(definition, state, air, clocks).expand());
+    }
+
+    /**
+     * Computes all else.
+     *
+     * @param project the project's steps at the recipes' own rates
+     * @param rates what the shop has learned; put on the steps to do
+     */
+    public static ProjectResult calculate(Expanded project, LearnedRates rates) {
+        Definition definition = project.definition();
+        ShopState state = project.state();
+        ShopAir air = project.air();
+        ClockBook clocks = project.clocks();
+        Expansion recipes = project.expansion();
         List<StepResult> steps = rates.on(definition, recipes.steps());
         Expansion expansion =
                 new Expansion(steps, recipes.holds(), recipes.clocks(), recipes.tree(), recipes.findings());

@@ -7,9 +7,11 @@ import fayline.method.rate.Rates.PersonRate;
 import fayline.method.rate.Rates.Repetition;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * Learns rates from finished work. The logarithm of booked over estimated time is a sum of what belongs to the kind of work, the
@@ -31,11 +33,10 @@ public final class RatesCalculator {
      * @return the rates; of an equal list equal ones
      */
     public static Rates calculate(List<BookedWork> works, RatePrior prior) {
-        List<BookedWork> counted = works.stream()
-                .filter(w -> w.ratio() >= prior.least() && w.ratio() <= prior.most())
-                .toList();
-        List<BookedWork> leftOut =
-                works.stream().filter(w -> !counted.contains(w)).toList();
+        Map<Boolean, List<BookedWork>> likely = works.stream()
+                .collect(Collectors.partitioningBy(w -> w.ratio() >= prior.least() && w.ratio() <= prior.most()));
+        List<BookedWork> counted = likely.getOrDefault(true, List.of());
+        List<BookedWork> leftOut = likely.getOrDefault(false, List.of());
         Set<String> repeated = new TreeSet<>();
         for (BookedWork w : counted) {
             if (repeats(counted, w.kind()) >= LEAST_REPEATS) {

@@ -82,20 +82,8 @@ class TrialPlansTest {
 
     @Test
     void should_move_the_end_with_a_delivery_that_comes_between_two_days() {
-        Work waiting = new Work(
-                WORK.version(),
-                WORK.definition(),
-                WORK.revision(),
-                WORK.now(),
-                WORK.zone(),
-                WORK.horizon(),
-                WORK.dustSettlesMin(),
-                WORK.people(),
-                WORK.places(),
-                WORK.clocks(),
-                List.of(new Work.Awaited("d", "cloth", WORK.now())),
-                WORK.steps().stream().map(TrialPlansTest::awaiting).toList(),
-                WORK.holds());
+        Work waiting = WORK.withDeliveries(List.of(new Work.Awaited("d", "cloth", WORK.now())))
+                .withSteps(WORK.steps().stream().map(TrialPlansTest::awaiting).toList(), WORK.holds());
         Instant from = Instant.parse("2026-03-09T12:00:00Z");
         Instant to = Instant.parse("2026-03-13T12:00:00Z");
         End early = of(waiting, spread(from, from), 3, 1).ends().get(0);

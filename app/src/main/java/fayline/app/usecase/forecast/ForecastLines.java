@@ -35,7 +35,13 @@ public final class ForecastLines {
                 .limit(MOST_HOLDING)
                 .forEach(h -> lines.add(String.format(Locale.ROOT, "  %3.0f %%  %s", 100 * h.share(), h.step())));
         history(view, lines);
-        ForecastQuestion.of(view).assumed().forEach(a -> lines.add("Assumed: " + a));
+        ForecastQuestion question = ForecastQuestion.of(view);
+        question.lateAssumed()
+                .forEach(d -> lines.add("Assumed: delivery " + d + " states no latest day; it comes up to "
+                        + ForecastQuestion.LATE_DAYS + " days late"));
+        if (question.timesAssumed()) {
+            lines.add("Assumed: the spread of times, since no step is finished yet");
+        }
         return lines;
     }
 

@@ -34,35 +34,38 @@ import java.util.stream.Stream;
  *
  * @param spreads how far off
  * @param targets everything first, then dated goals, then assemblies with open work
- * @param assumed what nobody stated and the program assumes, in sentences
+ * @param timesAssumed whether no step is finished yet, so that the spread of times is the program's own
  */
-public record ForecastQuestion(Spreads spreads, List<Target> targets, List<String> assumed) {
+public record ForecastQuestion(Spreads spreads, List<Target> targets, boolean timesAssumed) {
     /** A delivery without a stated doubt is taken to come up to so many days late. */
-    private static final int LATE_DAYS = 7;
+    public static final int LATE_DAYS = 7;
 
     /** Copies the lists. */
     public ForecastQuestion {
         targets = List.copyOf(targets);
-        assumed = List.copyOf(assumed);
     }
 
     /** Asks about a shop. */
     public static ForecastQuestion of(ShopView view) {
-        List<String> assumed = new ArrayList<>();
-        Map<String, Between> deliveries = deliveries(view, assumed);
         Rates rates = view.rates().rates();
         Map<String, Double> kinds = new TreeMap<>();
         for (KindRate k : rates.kinds()) {
             kinds.put(k.kind(), k.deviation());
         }
         double other = rates.scatter() / Math.sqrt(RatePrior.USUAL.kind());
-        if (rates.counted().isEmpty()) {
-            assumed.add("No step is finished yet, so the spread of times is assumed: a third up or down for one step.");
-        }
-        return new ForecastQuestion(new Spreads(kinds, other, rates.scatter(), deliveries), targets(view), assumed);
+        Spreads spreads = new Spreads(kinds, other, rates.scatter(), deliveries(view));
+        return new ForecastQuestion(spreads, targets(view), rates.counted().isEmpty());
     }
 
-    private static Map<String, Between> deliveries(ShopView view, List<String> assumed) {
+    /** The deliveries that state no latest day, in the order of their ids. */
+    public List<String> lateAssumed() {
+        return spreads.deliveries().entrySet().stream()
+                .filter(d -> d.getValue().assumed())
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    private static Map<String, Between> deliveries(ShopView view) {
         Map<String, Between> between = new LinkedHashMap<>();
         LocalDate today = view.now().atZone(view.zone()).toLocalDate();
         Set<String> awaited = view.work().deliveries().stream().map(d -> d.id()).collect(Collectors.toSet());
@@ -78,10 +81,6 @@ public record ForecastQuestion(Spreads spreads, List<Target> targets, List<Strin
                             noon(from, view.zone()),
                             noon(to, view.zone()),
                             d.latest().isEmpty()));
-            if (d.latest().isEmpty()) {
-                assumed.add(
-                        "Delivery " + d.id() + " states no latest day; up to " + LATE_DAYS + " days late is assumed.");
-            }
         }
         return between;
     }

@@ -15,10 +15,8 @@ import fayline.flow.result.ProjectCalculator;
 import fayline.flow.result.ProjectResult;
 import fayline.flow.result.ShopWork;
 import fayline.flow.result.rate.LearnedRates;
-import fayline.flow.result.rate.ProjectTimes;
 import fayline.flow.result.state.ShopState;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -69,21 +67,13 @@ record Picture(
     /** Computes what is only compared with and never shown. */
     static Optional<Picture> unaudited(ShopRecord shop, Instant now, PlanSolver planner) {
         RecordState record = shop.state();
-        List<Seen> plain = new ArrayList<>();
-        List<ProjectTimes> times = new ArrayList<>();
-        for (Definition d : shop.definitions()) {
-            ShopState state = RecordedState.of(record, d.facts().id(), now);
-            ProjectResult result = ProjectCalculator.calculate(d, state);
-            plain.add(new Seen(d, state, result));
-            times.add(ProjectTimes.of(d, state, result.steps()));
-        }
-        if (plain.isEmpty()) {
+        Projects projects = Projects.of(shop, record, now);
+        if (projects.all().isEmpty()) {
             return Optional.empty();
         }
-        LearnedRates rates = LearnedRates.of(times);
-        List<Seen> seen = plain.stream()
-                .map(s -> new Seen(
-                        s.definition(), s.state(), ProjectCalculator.calculate(s.definition(), s.state(), rates)))
+        LearnedRates rates = projects.rates();
+        List<Seen> seen = projects.all().stream()
+                .map(p -> new Seen(p.definition(), p.state(), ProjectCalculator.calculate(p, rates)))
                 .toList();
         Work work = ShopWork.combine(seen.stream().map(Seen::result).toList());
         PlanGoal goal = PlanGoals.of(seen.stream().map(Seen::definition).toList(), work, record.published());

@@ -13,12 +13,10 @@ import fayline.flow.planner.goal.PlanGoals;
 import fayline.flow.planner.goal.PlanScore;
 import fayline.flow.planner.goal.PlanScorer;
 import fayline.flow.project.Definition;
+import fayline.flow.result.Expanded;
 import fayline.flow.result.ProjectCalculator;
 import fayline.flow.result.ProjectResult;
 import fayline.flow.result.ShopWork;
-import fayline.flow.result.rate.LearnedRates;
-import fayline.flow.result.rate.ProjectTimes;
-import fayline.flow.result.state.ShopState;
 import fayline.flow.whatif.Change;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -43,9 +41,7 @@ public final class WhatIf {
         this.shop = shop;
     }
 
-    private record Base(long seq, Instant now, List<Project> projects, LearnedRates rates, Outcome outcome) {}
-
-    private record Project(Definition definition, ShopState state) {}
+    private record Base(long seq, Instant now, Projects projects, Outcome outcome) {}
 
     /**
      * How it would come out.
@@ -108,35 +104,27 @@ public final class WhatIf {
     }
 
     private Optional<Base> base(long seq, Instant now) {
-        List<Project> projects = new ArrayList<>();
-        List<ProjectTimes> times = new ArrayList<>();
-        for (Definition d : shop.definitions()) {
-            ShopState state = RecordedState.of(shop.state(), d.facts().id(), now);
-            projects.add(new Project(d, state));
-            times.add(ProjectTimes.of(
-                    d, state, ProjectCalculator.calculate(d, state).steps()));
-        }
-        if (projects.isEmpty()) {
-            return Optional.empty();
-        }
-        LearnedRates rates = LearnedRates.of(times);
-        return Optional.of(new Base(seq, now, projects, rates, outcome(projects, rates, List.of())));
+        Projects projects = Projects.of(shop, shop.state(), now);
+        return projects.all().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Base(seq, now, projects, outcome(projects, List.of())));
     }
 
     private Outcome outcome(Base base, List<Change> changes) {
-        return changes.isEmpty() ? base.outcome() : outcome(base.projects(), base.rates(), changes);
+        return changes.isEmpty() ? base.outcome() : outcome(base.projects(), changes);
     }
 
-    private Outcome outcome(List<Project> projects, LearnedRates rates, List<Change> changes) {
+    private Outcome outcome(Projects projects, List<Change> changes) {
         List<Definition> definitions = new ArrayList<>();
         List<ProjectResult> results = new ArrayList<>();
-        for (Project p : projects) {
+        for (Expanded p : projects.all()) {
             Definition changed = p.definition();
             for (Change c : changes) {
                 changed = c.in(changed);
             }
             definitions.add(changed);
-            results.add(ProjectCalculator.calculate(changed, p.state(), rates));
+            Expanded expanded = changes.isEmpty() ? p : ProjectCalculator.expand(changed, p.state());
+            results.add(ProjectCalculator.calculate(expanded, projects.rates()));
         }
         Work work = ShopWork.combine(results);
         for (Change c : changes) {

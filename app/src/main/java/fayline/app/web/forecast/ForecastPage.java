@@ -62,11 +62,25 @@ public final class ForecastPage implements Page {
                 history.map(ForecastPage::facts).orElse(List.of()),
                 history.flatMap(ForecastPage::hours).orElse(""),
                 joined(sight, progress.forecast(), history),
-                ForecastQuestion.of(sight.view()).assumed(),
+                assumed(sight),
                 sight.definition().facts().paces().stream()
                         .map(p -> "From " + sight.time().day(p.from()) + " at " + percent(p.share())
                                 + " of the pace so far: " + p.why() + ".")
                         .toList());
+    }
+
+    private static List<String> assumed(Sight sight) {
+        ForecastQuestion question = ForecastQuestion.of(sight.view());
+        List<String> all = new ArrayList<>();
+        for (String id : question.lateAssumed()) {
+            String what = sight.definition().deliveries().get(id).what();
+            all.add("The delivery of " + sight.stuffName(what) + " states no latest day: up to "
+                    + ForecastQuestion.LATE_DAYS + " days late.");
+        }
+        if (question.timesAssumed()) {
+            all.add("No step is finished yet: times stray by a third either way.");
+        }
+        return all;
     }
 
     private static LocalDate day(Sight sight, Instant at) {
@@ -144,7 +158,9 @@ public final class ForecastPage implements Page {
         facts.add(new ForecastView.Fact(
                 "Pace",
                 number(r.paceH(), 0) + " h a month"
-                        + r.paceDeviationH().map(d -> " \u00b1 " + number(d, 0)).orElse(""),
+                        + r.paceDeviationH()
+                                .map(d -> ", \u00b1 " + number(d, 0) + " from month to month")
+                                .orElse(""),
                 number(booked, 0) + " h at steps in " + h.question().monthsH().size() + " whole months; the plan books "
                         + number(h.question().plannedPerMonthH(), 0) + " h a month."));
         facts.add(new ForecastView.Fact(

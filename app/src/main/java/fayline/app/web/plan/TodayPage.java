@@ -8,12 +8,12 @@ import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.StateWord;
 import fayline.app.web.frame.TimeWords;
 import fayline.app.web.frame.Visit;
-import fayline.basis.finding.Finding;
 import fayline.basis.finding.Severity;
 import fayline.flow.plan.Plan;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.plan.Worker;
 import fayline.flow.result.air.AirNow;
+import fayline.flow.result.air.ColdDays;
 import fayline.flow.result.step.OpenWindow;
 import io.javalin.config.RoutesConfig;
 import java.time.Duration;
@@ -24,6 +24,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Today: who does what now and next, which clocks run, which windows close, what blocks what, what moved. */
@@ -226,7 +227,14 @@ public final class TodayPage implements Page {
                 sight.format().temperature(air.dewPoint()),
                 sight.format().difference(air.margin()),
                 air.fit(),
-                air.findings().stream().map(Finding::sentence).toList());
+                sight.say(air.findings()),
+                cold(sight));
+    }
+
+    private static String cold(Sight sight) {
+        return ColdDays.of(sight.definition(), sight.result().air(), sight.work(), sight.plan()).stream()
+                .map(d -> sight.time().day(d.date()))
+                .collect(Collectors.joining(", "));
     }
 
     private static List<String> troubles(Sight sight) {
@@ -239,7 +247,7 @@ public final class TodayPage implements Page {
                 .forEach(u -> all.add(sight.stepName(u.step()) + " is not planned: " + sight.named(u.reason())));
         sight.result().findings().stream()
                 .filter(f -> f.severity() == Severity.STOP)
-                .forEach(f -> all.add(sight.named(f.sentence())));
+                .forEach(f -> all.add(sight.named(sight.say(f.phrase()))));
         return all;
     }
 }

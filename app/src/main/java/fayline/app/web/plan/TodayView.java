@@ -177,6 +177,7 @@ public record TodayView(
      * @param margin coldest surface above the dew point
      * @param fit whether wet work may begin
      * @param says what is outside a limit
+     * @param cold working days to come that are expected too cold or damp, in words; empty for none
      */
     public record Air(
             String read,
@@ -186,7 +187,8 @@ public record TodayView(
             String dewPoint,
             String margin,
             boolean fit,
-            List<String> says) {
+            List<String> says,
+            String cold) {
         /** Copies the list. */
         public Air {
             says = List.copyOf(says);

@@ -42,13 +42,8 @@ public final class ColdPage implements Page {
         });
     }
 
-    /** The cold days of a shop. */
-    public static List<ColdDay> days(Sight sight) {
-        return ColdDays.of(sight.definition(), sight.result().air(), sight.work(), sight.plan());
-    }
-
     private ColdView view(Sight sight) {
-        List<ColdDay> cold = days(sight);
+        List<ColdDay> cold = ColdDays.of(sight.definition(), sight.result().air(), sight.work(), sight.plan());
         if (cold.isEmpty()) {
             return new ColdView(List.of(), List.of(), "", 0);
         }
@@ -68,7 +63,7 @@ public final class ColdPage implements Page {
                 sight.format().temperature(c.air()) + ", humidity "
                         + sight.format().percent(c.humidity()),
                 !c.expected(),
-                c.why().stream().map(f -> f.sentence(sight.format().system())).toList(),
+                sight.say(c.why()),
                 sight.placeNames(c.warmStands()),
                 c.wet().stream().map(s -> step(sight, s)).toList(),
                 c.instead().stream()

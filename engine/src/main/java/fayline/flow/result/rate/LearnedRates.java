@@ -7,6 +7,7 @@ import fayline.flow.plan.WorkStep;
 import fayline.flow.plan.WorkStep.CrewTime;
 import fayline.flow.plan.WorkStep.State;
 import fayline.flow.project.Definition;
+import fayline.flow.result.rate.ProjectTimes.Begun;
 import fayline.flow.result.step.StepResult;
 import fayline.method.rate.BookedWork;
 import fayline.method.rate.RatePrior;
@@ -15,6 +16,8 @@ import fayline.method.rate.Rates.KindRate;
 import fayline.method.rate.RatesCalculator;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -42,7 +45,7 @@ public record LearnedRates(
 
     /** Copies the collections. */
     public LearnedRates {
-        months = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(months));
+        months = Collections.unmodifiableSortedMap(new TreeMap<>(months));
         repeats = Map.copyOf(repeats);
     }
 
@@ -52,14 +55,20 @@ public record LearnedRates(
      * @param projects the times of each project of the shop
      */
     public static LearnedRates of(List<ProjectTimes> projects) {
-        List<BookedWork> works =
-                projects.stream().flatMap(p -> p.works().stream()).toList();
+        List<BookedWork> works = new ArrayList<>();
         SortedMap<YearMonth, Double> months = new TreeMap<>();
         Map<String, Integer> repeats = new HashMap<>();
-        for (ProjectTimes p : projects) {
-            p.booked().months().forEach((m, h) -> months.merge(m, h, Double::sum));
-            p.repeats().forEach((f, n) -> repeats.merge(f, n, Integer::sum));
-        }
+        projects.stream()
+                .flatMap(p -> p.begun().stream())
+                .sorted(Comparator.comparing(Begun::at).thenComparing(Begun::id))
+                .forEach(b -> {
+                    int repeat = repeats.merge(b.family(), 1, Integer::sum);
+                    if (b.bookedMin() > 0 && b.estimatedMin() > 0) {
+                        works.add(
+                                new BookedWork(b.id(), b.kind(), b.people(), repeat, b.estimatedMin(), b.bookedMin()));
+                    }
+                });
+        projects.forEach(p -> p.booked().months().forEach((m, h) -> months.merge(m, h, Double::sum)));
         double estimated =
                 projects.stream().mapToDouble(ProjectTimes::estimatedMin).sum();
         return new LearnedRates(RatesCalculator.calculate(works, RatePrior.USUAL), estimated, months, repeats);

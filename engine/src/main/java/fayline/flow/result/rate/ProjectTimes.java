@@ -6,29 +6,43 @@ import fayline.flow.project.design.Made;
 import fayline.flow.result.state.ShopState;
 import fayline.flow.result.state.ShopState.StepFacts;
 import fayline.flow.result.step.StepResult;
-import fayline.method.rate.BookedWork;
+import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 
 /**
  * The times of one project, booked against reckoned.
  *
  * @param estimatedMin person-minutes of all steps at the recipes' own rates
- * @param works finished steps, in the order in which they began
+ * @param begun every step that was begun, in the order of the definition
  * @param booked hours booked
- * @param repeats how often each sort of step was begun, by {@link #family}
  */
-public record ProjectTimes(
-        double estimatedMin, List<BookedWork> works, BookedHours booked, Map<String, Integer> repeats) {
-    /** Copies the collections. */
+public record ProjectTimes(double estimatedMin, List<Begun> begun, BookedHours booked) {
+    /** Copies the list. */
     public ProjectTimes {
-        works = List.copyOf(works);
-        repeats = Map.copyOf(repeats);
+        begun = List.copyOf(begun);
     }
+
+    /**
+     * A step that was begun.
+     *
+     * @param at when
+     * @param family what counts as the same work: one step of one recipe on the parts of one assembly
+     * @param id the step
+     * @param kind its kind
+     * @param people who worked
+     * @param estimatedMin person-minutes by the recipe for the crew that did it; 0 where it gives no rate
+     * @param bookedMin person-minutes booked; 0 while it is not finished
+     */
+    record Begun(
+            Instant at,
+            String family,
+            String id,
+            String kind,
+            List<String> people,
+            double estimatedMin,
+            double bookedMin) {}
 
     /**
      * Takes a project's times.
@@ -39,28 +53,23 @@ public record ProjectTimes(
      */
     public static ProjectTimes of(Definition definition, ShopState state, List<StepResult> steps) {
         BookedHours booked = BookedHours.of(definition.shop(), state);
-        Map<String, Integer> repeats = new HashMap<>();
-        List<BookedWork> works = new ArrayList<>();
-        steps.stream()
-                .filter(s -> state.steps().containsKey(s.local()))
-                .sorted(Comparator.comparing((StepResult s) -> begun(state, s)).thenComparing(StepResult::local))
-                .forEach(s -> {
-                    int repeat = repeats.merge(family(definition, s), 1, Integer::sum);
-                    StepFacts facts = state.steps().get(s.local());
-                    double minutes = booked.minutes().getOrDefault(s.local(), 0.0);
-                    double estimate =
-                            estimate(s, facts == null ? 0 : facts.people().size());
-                    if (facts != null && facts.handsEnded().isPresent() && minutes > 0 && estimate > 0) {
-                        works.add(new BookedWork(s.id(), s.kind().key(), facts.people(), repeat, estimate, minutes));
-                    }
-                });
-        double estimated = steps.stream().mapToDouble(StepResult::personMinutes).sum();
-        return new ProjectTimes(estimated, works, booked, repeats);
-    }
-
-    private static java.time.Instant begun(ShopState state, StepResult s) {
-        StepFacts facts = state.steps().get(s.local());
-        return facts == null ? state.now() : facts.started();
+        List<Begun> begun = new ArrayList<>();
+        double estimated = 0;
+        for (StepResult s : steps) {
+            estimated += s.personMinutes();
+            StepFacts facts = state.steps().get(s.local());
+            if (facts != null) {
+                begun.add(new Begun(
+                        facts.started(),
+                        family(definition, s),
+                        s.id(),
+                        s.kind().key(),
+                        facts.people(),
+                        estimate(s, facts.people().size()),
+                        facts.handsEnded().isPresent() ? booked.minutes().getOrDefault(s.local(), 0.0) : 0));
+            }
+        }
+        return new ProjectTimes(estimated, begun, booked);
     }
 
     /** Person-minutes by the recipe for the crew that did it, where the recipe foresees such a crew. */

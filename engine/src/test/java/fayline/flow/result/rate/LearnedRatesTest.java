@@ -96,7 +96,7 @@ class LearnedRatesTest {
         LearnedRates rates = LearnedRates.of(List.of(ProjectTimes.of(SHOP, state, recipes.steps())));
         double factor = rates.rates().factor(release.kind().key(), 1);
         assertThat(factor).isGreaterThan(1.2);
-        ProjectResult learned = ProjectCalculator.calculate(SHOP, state, rates);
+        ProjectResult learned = ProjectCalculator.calculate(ProjectCalculator.expand(SHOP, state), rates);
         assertThat(step(learned, "shell/1/release").personMinutes()).isEqualTo(release.personMinutes());
         List<StepResult> open = learned.steps().stream()
                 .filter(s -> s.kind() == release.kind() && s.work().state() == State.TODO)
@@ -120,11 +120,32 @@ class LearnedRatesTest {
     @Test
     void should_change_nothing_when_nothing_is_learned() {
         ProjectResult plain = ProjectCalculator.calculate(SHOP, ShopState.at(NOW));
-        assertThat(ProjectCalculator.calculate(SHOP, ShopState.at(NOW), LearnedRates.NONE)
+        assertThat(ProjectCalculator.calculate(ProjectCalculator.expand(SHOP, ShopState.at(NOW)), LearnedRates.NONE)
                         .steps())
                 .isEqualTo(plain.steps());
         LearnedRates nothing = LearnedRates.of(List.of(ProjectTimes.of(SHOP, ShopState.at(NOW), plain.steps())));
-        assertThat(ProjectCalculator.calculate(SHOP, ShopState.at(NOW), nothing).steps())
+        assertThat(ProjectCalculator.calculate(ProjectCalculator.expand(SHOP, ShopState.at(NOW)), nothing)
+                        .steps())
                 .isEqualTo(plain.steps());
+    }
+
+    @Test
+    void should_count_repeats_on_from_one_project_to_the_next_in_the_order_of_time() {
+        SmallShop second = new SmallShop();
+        second.id = "wren-2";
+        Definition other = second.build();
+        ShopState later = ShopState.at(NOW)
+                .withSteps(Map.of("shell/1/release", facts("2026-03-03T08:00", "2026-03-03T08:20", "ada")));
+        ShopState sooner = ShopState.at(NOW)
+                .withSteps(Map.of("shell/1/release", facts("2026-03-02T08:00", "2026-03-02T08:30", "ada")));
+        LearnedRates rates = LearnedRates.of(List.of(
+                ProjectTimes.of(
+                        SHOP, later, ProjectCalculator.expand(SHOP, later).steps()),
+                ProjectTimes.of(
+                        other, sooner, ProjectCalculator.expand(other, sooner).steps())));
+        assertThat(rates.rates().counted())
+                .extracting(w -> w.id())
+                .containsExactly("wren-2/shell/1/release", "wren-1/shell/1/release");
+        assertThat(rates.rates().counted()).extracting(w -> w.repeat()).containsExactly(1, 2);
     }
 }
