@@ -153,7 +153,7 @@ final class TemplateSheet {
 
     private void words() {
         double room = left + tiling.windowWidthMm() + STRIP_MM - MAP_MM - 3 - left - 1;
-        double y = MARGIN_MM + FOOT_MM - 17;
+        double y = MARGIN_MM + FOOT_MM - 18.2;
         double x = left + 1;
         pen.text(x, y, 4.2, bold, MmPen.fitting(bold, 4.2, template.heading().part(), room));
         y -= 4.2;
