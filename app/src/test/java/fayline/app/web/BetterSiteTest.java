@@ -2,16 +2,8 @@ package fayline.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fayline.app.usecase.open.OpenShop;
-import fayline.app.usecase.view.LeastFinish;
-import fayline.app.usecase.view.LookAtShop;
 import fayline.app.usecase.view.PlanOrigin;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
-import java.util.Arrays;
-import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -19,36 +11,25 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A search for a better plan of the demonstration, as a reader of the pages sees it. */
 class BetterSiteTest {
-    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-03T12:00:00Z"), ZoneOffset.UTC);
-
     @TempDir
     Path folder;
 
-    private OpenShop open;
-    private LookAtShop looking;
-    private WebServer server;
+    private ServedDemo demo;
     private Browser browser;
 
     @BeforeEach
     void start() throws Exception {
-        open = OpenShop.openWith(folder.resolve("data"), Path.of("../demo/ousel"), CLOCK, Optional.empty());
-        looking = new LookAtShop(open.shop());
-        server = WebServer.start(0, new Site(open.shop(), looking, new LeastFinish(folder.resolve("library")), "test"));
-        browser = new Browser(server);
+        demo = ServedDemo.in(folder);
+        browser = new Browser(demo.server());
     }
 
     @AfterEach
     void stop() {
-        server.close();
-        open.close();
+        demo.close();
     }
 
     private String send(String path, String... fields) throws Exception {
-        String page = browser.page("/better");
-        String[] base = {"csrf", Browser.hidden(page, "csrf"), "once", Browser.hidden(page, "once")};
-        String[] all = Arrays.copyOf(base, base.length + fields.length);
-        System.arraycopy(fields, 0, all, base.length, fields.length);
-        return browser.post(path, all).body();
+        return browser.send("/better", path, fields).body();
     }
 
     private String whenOver() throws Exception {
@@ -70,12 +51,12 @@ class BetterSiteTest {
         send("/better/search", "effort", "1", "seed", "1");
         String after = whenOver();
         assertThat(after).contains("was ").contains("Best of a search to its limit (effort 1, seed 1)");
-        assertThat(looking.look("").orElseThrow().audit()).isEmpty();
-        assertThat(looking.standing().orElseThrow().origin().kind()).isEqualTo(PlanOrigin.Kind.SEARCHED);
+        assertThat(demo.view().audit()).isEmpty();
+        assertThat(demo.looking().standing().orElseThrow().origin().kind()).isEqualTo(PlanOrigin.Kind.SEARCHED);
 
         send("/better/tell", "by", "runa");
         assertThat(browser.page("/better")).contains(": this one.");
-        assertThat(open.shop().entries(1)).anySatisfy(e -> {
+        assertThat(demo.open().shop().entries(1)).anySatisfy(e -> {
             assertThat(e.kind()).isEqualTo("plan-published");
             assertThat(e.fields().text("made")).startsWith("Best of a search to its limit");
         });

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** A browser without a screen: keeps cookies, follows what a form leads to, reads the hidden fields of a page. */
 final class Browser {
@@ -58,6 +59,21 @@ final class Browser {
                         .POST(HttpRequest.BodyPublishers.ofString(String.join("&", pairs)))
                         .build(),
                 HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+    }
+
+    /** Sends a form of a page that is looked at first: its tokens, then these fields as name and value in turn. */
+    HttpResponse<String> send(String page, String to, String... fields) throws IOException, InterruptedException {
+        return sendFrom(page(page), to, fields);
+    }
+
+    /** Sends a form of a page as it was served. */
+    HttpResponse<String> sendFrom(String html, String to, String... fields) throws IOException, InterruptedException {
+        return post(to, and(fields, "csrf", hidden(html, "csrf"), "once", hidden(html, "once")));
+    }
+
+    /** More fields after these. */
+    static String[] and(String[] more, String... fields) {
+        return Stream.concat(Stream.of(fields), Stream.of(more)).toArray(String[]::new);
     }
 
     void cookie(String name, String value) {

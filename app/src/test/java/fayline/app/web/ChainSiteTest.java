@@ -2,14 +2,7 @@ package fayline.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fayline.app.usecase.open.OpenShop;
-import fayline.app.usecase.view.LeastFinish;
-import fayline.app.usecase.view.LookAtShop;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
-import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -21,32 +14,25 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The chains of the demonstration through their page. */
 class ChainSiteTest {
-    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-03T12:00:00Z"), ZoneOffset.UTC);
-
     @TempDir
     static Path folder;
 
-    private static OpenShop open;
-    private static WebServer server;
+    private static ServedDemo demo;
     private Browser browser;
 
     @BeforeAll
     static void start() throws Exception {
-        open = OpenShop.openWith(folder.resolve("data"), Path.of("../demo/ousel"), CLOCK, Optional.empty());
-        server = WebServer.start(
-                0,
-                new Site(open.shop(), new LookAtShop(open.shop()), new LeastFinish(folder.resolve("library")), "test"));
+        demo = ServedDemo.in(folder);
     }
 
     @AfterAll
     static void stop() {
-        server.close();
-        open.close();
+        demo.close();
     }
 
     @BeforeEach
     void visit() {
-        browser = new Browser(server);
+        browser = new Browser(demo.server());
     }
 
     /** The readings and what they were made from are told in the history; the correction undoes that motion and the struts'. */

@@ -5,11 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fayline.app.usecase.act.Measured;
 import fayline.app.usecase.act.TakeReading;
 import fayline.app.usecase.fit.LookAtFits;
-import fayline.app.usecase.open.OpenShop;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
-import fayline.app.usecase.view.LeastFinish;
-import fayline.app.usecase.view.LookAtShop;
 import fayline.app.usecase.view.ShopView;
 import fayline.basis.units.QuantityFormat;
 import fayline.basis.units.UnitSystem;
@@ -17,9 +14,6 @@ import fayline.flow.project.fit.Fit;
 import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -34,37 +28,31 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The cards of the demonstration's fits, on screen and paper. */
 class FitCardSiteTest {
-    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-03T12:00:00Z"), ZoneOffset.UTC);
     private static final QuantityFormat METRIC = new QuantityFormat(UnitSystem.METRIC);
 
     @TempDir
     static Path folder;
 
-    private static OpenShop open;
-    private static LookAtShop looking;
-    private static WebServer server;
+    private static ServedDemo demo;
     private Browser browser;
 
     @BeforeAll
     static void start() throws Exception {
-        open = OpenShop.openWith(folder.resolve("data"), Path.of("../demo/ousel"), CLOCK, Optional.empty());
-        looking = new LookAtShop(open.shop());
-        server = WebServer.start(0, new Site(open.shop(), looking, new LeastFinish(folder.resolve("library")), "test"));
+        demo = ServedDemo.in(folder);
     }
 
     @AfterAll
     static void stop() {
-        server.close();
-        open.close();
+        demo.close();
     }
 
     @BeforeEach
     void visit() {
-        browser = new Browser(server);
+        browser = new Browser(demo.server());
     }
 
     private static ShopView view() {
-        return looking.look("").orElseThrow();
+        return demo.view();
     }
 
     private static FitResult result(String fit) {
@@ -76,7 +64,7 @@ class FitCardSiteTest {
     }
 
     private static void take(String kind, String fit, String station, String state, Map<String, String> values) {
-        Outcome outcome = new TakeReading(open.shop())
+        Outcome outcome = new TakeReading(demo.open().shop())
                 .take(
                         Sent.live(
                                 UUID.randomUUID().toString(),

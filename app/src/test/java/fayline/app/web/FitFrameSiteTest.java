@@ -2,17 +2,10 @@ package fayline.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fayline.app.usecase.open.OpenShop;
-import fayline.app.usecase.view.LeastFinish;
-import fayline.app.usecase.view.LookAtShop;
 import fayline.flow.record.TakenReading;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -20,44 +13,33 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The trial of a sprung frame through its page: read into the record, answered from it, corrected in it. */
 class FitFrameSiteTest {
-    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-03T12:00:00Z"), ZoneOffset.UTC);
     private static final String RIGHT = "/fit/pane-right/frame";
 
     @TempDir
     Path folder;
 
-    private OpenShop open;
-    private LookAtShop looking;
-    private WebServer server;
+    private ServedDemo demo;
     private Browser browser;
 
     @BeforeEach
     void start() throws Exception {
-        open = OpenShop.openWith(folder.resolve("data"), Path.of("../demo/ousel"), CLOCK, Optional.empty());
-        looking = new LookAtShop(open.shop());
-        server = WebServer.start(0, new Site(open.shop(), looking, new LeastFinish(folder.resolve("library")), "test"));
-        browser = new Browser(server);
+        demo = ServedDemo.in(folder);
+        browser = new Browser(demo.server());
     }
 
     @AfterEach
     void stop() {
-        server.close();
-        open.close();
+        demo.close();
     }
 
     private List<TakenReading> widths(String fit) {
-        return looking.look("").orElseThrow().record().readings("ousel-1").stream()
+        return demo.view().record().readings("ousel-1").stream()
                 .filter(r -> r.kind().equals("width") && r.of().equals(fit))
                 .toList();
     }
 
     private HttpResponse<String> send(String page, String action, String... fields) throws Exception {
-        String html = browser.page(page);
-        String[] base = {"csrf", Browser.hidden(html, "csrf"), "once", Browser.hidden(html, "once"), "by", "runa"};
-        String[] all = new String[base.length + fields.length];
-        System.arraycopy(base, 0, all, 0, base.length);
-        System.arraycopy(fields, 0, all, base.length, fields.length);
-        return browser.post(action, all);
+        return browser.send(page, action, Browser.and(fields, "by", "runa"));
     }
 
     /** Types a width into what the page asks for next. */

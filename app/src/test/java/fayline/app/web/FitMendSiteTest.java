@@ -2,17 +2,10 @@ package fayline.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fayline.app.usecase.open.OpenShop;
-import fayline.app.usecase.view.LeastFinish;
-import fayline.app.usecase.view.LookAtShop;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.record.TakenReading;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
-import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -21,37 +14,31 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Readings of the demonstration's fits put right through their pages, and a fit given a part and taken off it. */
 class FitMendSiteTest {
-    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-03T12:00:00Z"), ZoneOffset.UTC);
     private static final String FIT = "/fit/canopy-left";
 
     @TempDir
     static Path folder;
 
-    private static OpenShop open;
-    private static LookAtShop looking;
-    private static WebServer server;
+    private static ServedDemo demo;
     private Browser browser;
 
     @BeforeAll
     static void start() throws Exception {
-        open = OpenShop.openWith(folder.resolve("data"), Path.of("../demo/ousel"), CLOCK, Optional.empty());
-        looking = new LookAtShop(open.shop());
-        server = WebServer.start(0, new Site(open.shop(), looking, new LeastFinish(folder.resolve("library")), "test"));
+        demo = ServedDemo.in(folder);
     }
 
     @AfterAll
     static void stop() {
-        server.close();
-        open.close();
+        demo.close();
     }
 
     @BeforeEach
     void visit() {
-        browser = new Browser(server);
+        browser = new Browser(demo.server());
     }
 
     private static TakenReading reading(String state, String station) {
-        return looking.look("").orElseThrow().record().readings("ousel-1").stream()
+        return demo.view().record().readings("ousel-1").stream()
                 .filter(r -> r.of().equals("canopy-left")
                         && r.kind().equals("gap")
                         && r.state().equals(state)
@@ -60,26 +47,8 @@ class FitMendSiteTest {
                 .orElseThrow();
     }
 
-    private static String person() {
-        return looking.look("")
-                .orElseThrow()
-                .definition()
-                .shop()
-                .people()
-                .items()
-                .get(0)
-                .id();
-    }
-
     private HttpResponse<String> send(String page, String to, String... more) throws Exception {
-        String html = browser.page(page);
-        String[] base = {
-            "csrf", Browser.hidden(html, "csrf"), "once", Browser.hidden(html, "once"), "by", person(),
-        };
-        String[] all = new String[base.length + more.length];
-        System.arraycopy(base, 0, all, 0, base.length);
-        System.arraycopy(more, 0, all, base.length, more.length);
-        return browser.post(to, all);
+        return browser.send(page, to, Browser.and(more, "by", demo.person()));
     }
 
     @Test
@@ -120,7 +89,7 @@ class FitMendSiteTest {
         assertThat(send(page, page + "/withdraw", "why", "gauge slipped").body())
                 .contains("<s>" + r.value() + "</s>")
                 .contains("gauge slipped");
-        assertThat(looking.look("").orElseThrow().record().readings()).noneMatch(x -> x.seq() == r.seq());
+        assertThat(demo.view().record().readings()).noneMatch(x -> x.seq() == r.seq());
         assertThat(browser.page(page)).contains("Count it again");
         send(page, page + "/correct", "value", r.value(), "nogo", "", "station", "R1", "state", "latched", "why", "no");
         assertThat(reading("latched", "R1").value()).isEqualTo(r.value());
@@ -183,12 +152,7 @@ class FitMendSiteTest {
     }
 
     private static Fit fit() {
-        return looking.look("")
-                .orElseThrow()
-                .definition()
-                .fits()
-                .find("side-pane")
-                .orElseThrow();
+        return demo.view().definition().fits().find("side-pane").orElseThrow();
     }
 
     @Test

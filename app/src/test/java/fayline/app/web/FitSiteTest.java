@@ -3,20 +3,13 @@ package fayline.app.web;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import fayline.app.usecase.open.OpenShop;
-import fayline.app.usecase.view.LeastFinish;
-import fayline.app.usecase.view.LookAtShop;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.record.TakenReading;
 import fayline.method.fitup.outline.OutlineCalculator;
 import fayline.method.fitup.outline.PartOutline;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -25,56 +18,39 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The fits of the demonstration through their pages: looked at, read by the keypad's form, pasted. */
 class FitSiteTest {
-    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-03T12:00:00Z"), ZoneOffset.UTC);
     private static final String READ = "/fit/canopy-right/read";
 
     @TempDir
     static Path folder;
 
-    private static OpenShop open;
-    private static LookAtShop looking;
-    private static WebServer server;
+    private static ServedDemo demo;
     private Browser browser;
 
     @BeforeAll
     static void start() throws Exception {
-        open = OpenShop.openWith(folder.resolve("data"), Path.of("../demo/ousel"), CLOCK, Optional.empty());
-        looking = new LookAtShop(open.shop());
-        server = WebServer.start(0, new Site(open.shop(), looking, new LeastFinish(folder.resolve("library")), "test"));
+        demo = ServedDemo.in(folder);
     }
 
     @AfterAll
     static void stop() {
-        server.close();
-        open.close();
+        demo.close();
     }
 
     @BeforeEach
     void visit() {
-        browser = new Browser(server);
+        browser = new Browser(demo.server());
     }
 
     private static List<TakenReading> readings(String state) {
-        return looking.look("").orElseThrow().record().readings("ousel-1").stream()
+        return demo.view().record().readings("ousel-1").stream()
                 .filter(r -> r.of().equals("canopy-right") && r.state().equals(state))
                 .toList();
     }
 
     private static List<String> marks() {
-        return looking.look("").orElseThrow().definition().fits().find("canopy-right").orElseThrow().stations().stream()
+        return demo.view().definition().fits().find("canopy-right").orElseThrow().stations().stream()
                 .map(s -> s.id())
                 .toList();
-    }
-
-    private static String person() {
-        return looking.look("")
-                .orElseThrow()
-                .definition()
-                .shop()
-                .people()
-                .items()
-                .get(0)
-                .id();
     }
 
     private HttpResponse<String> send(String page, String state, String... more) throws Exception {
@@ -83,24 +59,8 @@ class FitSiteTest {
     }
 
     private HttpResponse<String> sendFrom(String html, String page, String state, String... more) throws Exception {
-        String[] base = {
-            "csrf",
-            Browser.hidden(html, "csrf"),
-            "once",
-            Browser.hidden(html, "once"),
-            "by",
-            person(),
-            "state",
-            state,
-            "kind",
-            "gap",
-            "unit",
-            "mm"
-        };
-        String[] all = new String[base.length + more.length];
-        System.arraycopy(base, 0, all, 0, base.length);
-        System.arraycopy(more, 0, all, base.length, more.length);
-        return browser.post(page, all);
+        return browser.sendFrom(
+                html, page, Browser.and(more, "by", demo.person(), "state", state, "kind", "gap", "unit", "mm"));
     }
 
     @Test
@@ -219,21 +179,16 @@ class FitSiteTest {
                     .split(" "));
 
     private static PartOutline outline(String fit) {
-        Fit found = looking.look("").orElseThrow().definition().fits().get(fit);
+        Fit found = demo.view().definition().fits().get(fit);
         return OutlineCalculator.calculate(found.outline().orElseThrow())
                 .outline()
                 .orElseThrow();
     }
 
     private HttpResponse<String> begin(String name, String... more) throws Exception {
-        String html = browser.page("/fits/new");
         String[] base = {
-            "csrf",
-            Browser.hidden(html, "csrf"),
-            "once",
-            Browser.hidden(html, "once"),
             "by",
-            person(),
+            demo.person(),
             "name",
             name,
             "hand",
@@ -255,10 +210,7 @@ class FitSiteTest {
             "spread",
             "6"
         };
-        String[] all = new String[base.length + more.length];
-        System.arraycopy(base, 0, all, 0, base.length);
-        System.arraycopy(more, 0, all, base.length, more.length);
-        return browser.post("/fits/new", all);
+        return browser.send("/fits/new", "/fits/new", Browser.and(more, base));
     }
 
     @Test
@@ -293,12 +245,7 @@ class FitSiteTest {
         assertThat(begin("Way six", "edge", "drawing", "drawing", SQUARE_DXF).body())
                 .contains("<h1>Station 1</h1>");
         assertThat(outline("way-six").perimeterMm()).isCloseTo(2 * (500 + 300), within(1e-6));
-        Fit two = looking.look("")
-                .orElseThrow()
-                .definition()
-                .fits()
-                .find("way-two")
-                .orElseThrow();
+        Fit two = demo.view().definition().fits().find("way-two").orElseThrow();
         assertThat(two.stations()).hasSize(6);
         assertThat(two.outline().orElseThrow().drawn().outline().orElseThrow().perimeterMm())
                 .isCloseTo(64 * 25.4, within(1e-6));
@@ -317,7 +264,6 @@ class FitSiteTest {
                 .contains("value=\"-0.2 mm\"");
         assertThat(begin("Way five", "edge", "drawing", "drawing", "").statusCode())
                 .isEqualTo(422);
-        assertThat(looking.look("").orElseThrow().definition().fits().find("way-four"))
-                .isEmpty();
+        assertThat(demo.view().definition().fits().find("way-four")).isEmpty();
     }
 }

@@ -2,14 +2,7 @@ package fayline.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fayline.app.usecase.open.OpenShop;
-import fayline.app.usecase.view.LeastFinish;
-import fayline.app.usecase.view.LookAtShop;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
-import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -18,32 +11,25 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The forecast and the learned rates of the demonstration through their pages. */
 class ForecastSiteTest {
-    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-03T12:00:00Z"), ZoneOffset.UTC);
-
     @TempDir
     static Path folder;
 
-    private static OpenShop open;
-    private static WebServer server;
+    private static ServedDemo demo;
     private Browser browser;
 
     @BeforeAll
     static void start() throws Exception {
-        open = OpenShop.openWith(folder.resolve("data"), Path.of("../demo/ousel"), CLOCK, Optional.empty());
-        server = WebServer.start(
-                0,
-                new Site(open.shop(), new LookAtShop(open.shop()), new LeastFinish(folder.resolve("library")), "test"));
+        demo = ServedDemo.in(folder);
     }
 
     @AfterAll
     static void stop() {
-        server.close();
-        open.close();
+        demo.close();
     }
 
     @BeforeEach
     void visit() {
-        browser = new Browser(server);
+        browser = new Browser(demo.server());
     }
 
     @Test
@@ -78,7 +64,7 @@ class ForecastSiteTest {
 
     @Test
     void should_stand_what_might_be_beside_what_is_without_touching_the_record() throws Exception {
-        String head = open.shop().state().head().toString();
+        String head = demo.open().shop().state().head().toString();
         String page = browser.page("/what-if?w=away/bram/2026-03-05/2026-03-20&ask=late&delivery=d-resin&days=14");
         assertThat(page)
                 .contains("As it is")
@@ -88,7 +74,7 @@ class ForecastSiteTest {
                 .contains("All planned work ends")
                 .contains("Windows missed")
                 .contains(" later");
-        assertThat(open.shop().state().head().toString()).isEqualTo(head);
+        assertThat(demo.open().shop().state().head().toString()).isEqualTo(head);
     }
 
     @Test

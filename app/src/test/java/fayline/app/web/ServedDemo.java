@@ -12,7 +12,7 @@ import java.util.Optional;
 
 /** The demonstration behind a door of its own, as browsers see it; opened once for a class of tests. */
 record ServedDemo(OpenShop open, LookAtShop looking, WebServer server) implements AutoCloseable {
-    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-03T12:00:00Z"), ZoneOffset.UTC);
+    static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-03T12:00:00Z"), ZoneOffset.UTC);
 
     static ServedDemo in(Path folder) throws Exception {
         OpenShop open = OpenShop.openWith(folder.resolve("data"), Path.of("../demo/ousel"), CLOCK, Optional.empty());
@@ -25,6 +25,11 @@ record ServedDemo(OpenShop open, LookAtShop looking, WebServer server) implement
 
     ShopView view() {
         return looking.look("").orElseThrow();
+    }
+
+    /** Somebody of the crew. */
+    String person() {
+        return view().definition().shop().people().items().get(0).id();
     }
 
     @Override

@@ -15,9 +15,7 @@ import fayline.flow.result.step.StepResult;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -29,36 +27,29 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The demonstration through its pages, as a browser gets them. */
 class SiteTest {
-    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-03T12:00:00Z"), ZoneOffset.UTC);
-
     @TempDir
     static Path folder;
 
-    private static OpenShop open;
-    private static LookAtShop looking;
-    private static WebServer server;
+    private static ServedDemo demo;
     private Browser browser;
 
     @BeforeEach
     void visit() {
-        browser = new Browser(server);
+        browser = new Browser(demo.server());
     }
 
     @BeforeAll
     static void start() throws Exception {
-        open = OpenShop.openWith(folder.resolve("data"), Path.of("../demo/ousel"), CLOCK, Optional.empty());
-        looking = new LookAtShop(open.shop());
-        server = WebServer.start(0, new Site(open.shop(), looking, new LeastFinish(folder.resolve("library")), "test"));
+        demo = ServedDemo.in(folder);
     }
 
     @AfterAll
     static void stop() {
-        server.close();
-        open.close();
+        demo.close();
     }
 
     private static ShopView view() {
-        return looking.look("").orElseThrow();
+        return demo.view();
     }
 
     /** A step to do that mixes something, asks nothing that was not signed, and is planned. */
@@ -76,17 +67,21 @@ class SiteTest {
         return "/card/" + step.local();
     }
 
-    private String person() {
-        return view().definition().shop().people().items().get(0).id();
-    }
-
     private HttpResponse<String> begin(StepResult step, String csrf, String once, String... more) throws Exception {
-        String[] base = {"csrf", csrf, "once", once, "by", person(), "people", person(), "which-way", "Bow at the door."
-        };
-        String[] all = new String[base.length + more.length];
-        System.arraycopy(base, 0, all, 0, base.length);
-        System.arraycopy(more, 0, all, base.length, more.length);
-        return browser.post(path(step) + "/start", all);
+        return browser.post(
+                path(step) + "/start",
+                Browser.and(
+                        more,
+                        "csrf",
+                        csrf,
+                        "once",
+                        once,
+                        "by",
+                        demo.person(),
+                        "people",
+                        demo.person(),
+                        "which-way",
+                        "Bow at the door."));
     }
 
     @Test
@@ -152,23 +147,23 @@ class SiteTest {
         String card = browser.page(path(step));
         String csrf = Browser.hidden(card, "csrf");
         String once = Browser.hidden(card, "once");
-        long before = open.shop().state().head().seq();
+        long before = demo.open().shop().state().head().seq();
 
         HttpResponse<String> started = begin(step, csrf, once);
         assertThat(started.statusCode()).isEqualTo(200);
         assertThat(started.body()).contains("Recorded as entry").contains("at work");
-        assertThat(open.shop().state().head().seq()).isEqualTo(before + 1);
+        assertThat(demo.open().shop().state().head().seq()).isEqualTo(before + 1);
         assertThat(begin(step, csrf, once).body()).contains("Was recorded before");
-        assertThat(open.shop().state().head().seq()).isEqualTo(before + 1);
+        assertThat(demo.open().shop().state().head().seq()).isEqualTo(before + 1);
 
         HttpResponse<String> finished = browser.post(
-                path(step) + "/finish", "csrf", csrf, "once", UUID.randomUUID().toString(), "by", person());
+                path(step) + "/finish", "csrf", csrf, "once", UUID.randomUUID().toString(), "by", demo.person());
         assertThat(finished.statusCode()).as(finished.body()).isEqualTo(200);
-        assertThat(open.shop().state().step(step.id()).finished()).isPresent();
+        assertThat(demo.open().shop().state().step(step.id()).finished()).isPresent();
         assertThat(view().result().clocks()).anyMatch(c -> c.step().equals(step.id()));
         assertThat(browser.page("/")).contains(escaped(step.title())).contains("Clocks running");
 
-        long entry = open.shop().state().step(step.id()).startedBy();
+        long entry = demo.open().shop().state().step(step.id()).startedBy();
         HttpResponse<String> back = browser.post(
                 path(step) + "/correct",
                 "csrf",
@@ -176,7 +171,7 @@ class SiteTest {
                 "once",
                 UUID.randomUUID().toString(),
                 "by",
-                person(),
+                demo.person(),
                 "entry",
                 String.valueOf(entry),
                 "how",
@@ -184,19 +179,19 @@ class SiteTest {
                 "why",
                 "started the wrong card");
         assertThat(back.statusCode()).as(back.body()).isEqualTo(200);
-        assertThat(open.shop().state().step(step.id()).started()).isEmpty();
+        assertThat(demo.open().shop().state().step(step.id()).started()).isEmpty();
     }
 
     @Test
     void should_refuse_in_plain_words_when_nobody_works_on_it() throws Exception {
         StepResult step = wetStep();
         String csrf = Browser.hidden(browser.page(path(step)), "csrf");
-        long before = open.shop().state().head().seq();
+        long before = demo.open().shop().state().head().seq();
         HttpResponse<String> r = browser.post(
-                path(step) + "/start", "csrf", csrf, "once", UUID.randomUUID().toString(), "by", person());
+                path(step) + "/start", "csrf", csrf, "once", UUID.randomUUID().toString(), "by", demo.person());
         assertThat(r.statusCode()).isEqualTo(422);
         assertThat(r.body()).contains("Nobody is ticked. Say who works on it.");
-        assertThat(open.shop().state().head().seq()).isEqualTo(before);
+        assertThat(demo.open().shop().state().head().seq()).isEqualTo(before);
     }
 
     @Test
@@ -210,12 +205,12 @@ class SiteTest {
                 "once",
                 UUID.randomUUID().toString(),
                 "by",
-                person(),
+                demo.person(),
                 "text",
                 "<script>alert(1)</script> 3/32 in proud");
         assertThat(r.statusCode()).isEqualTo(200);
         assertThat(r.body()).doesNotContain("<script>alert(1)").contains("&lt;script&gt;alert(1)");
-        assertThat(open.shop().state().step(step.id()).notes())
+        assertThat(demo.open().shop().state().step(step.id()).notes())
                 .anyMatch(n -> n.text().equals("<script>alert(1)</script> 3/32 in proud"));
     }
 
@@ -232,7 +227,7 @@ class SiteTest {
                 "once",
                 UUID.randomUUID().toString(),
                 "by",
-                person(),
+                demo.person(),
                 "path",
                 "people.yaml",
                 "based-on",
@@ -250,11 +245,8 @@ class SiteTest {
     }
 
     private HttpResponse<String> shopForm(String form, String once, String... fields) throws Exception {
-        String[] base = {"csrf", Browser.hidden(browser.page("/shop"), "csrf"), "once", once, "by", person()};
-        String[] all = new String[base.length + fields.length];
-        System.arraycopy(base, 0, all, 0, base.length);
-        System.arraycopy(fields, 0, all, base.length, fields.length);
-        return browser.post("/shop/" + form, all);
+        String csrf = Browser.hidden(browser.page("/shop"), "csrf");
+        return browser.post("/shop/" + form, Browser.and(fields, "csrf", csrf, "once", once, "by", demo.person()));
     }
 
     /** Planned work of a person that is still to do and lies within days. */
@@ -271,14 +263,14 @@ class SiteTest {
     void should_plan_around_an_absence_and_back_when_it_is_entered_twice_and_taken_out() throws Exception {
         long before = planned("ilse", "2026-03-04", "2026-03-05");
         assertThat(before).isPositive();
-        long head = open.shop().state().head().seq();
+        long head = demo.open().shop().state().head().seq();
         String once = UUID.randomUUID().toString();
         String[] fields = {"id", "ilse", "from", "2026-03-04", "to", "2026-03-05", "why", "course"};
         HttpResponse<String> taken = shopForm("absence", once, fields);
         assertThat(taken.statusCode()).as(taken.body()).isEqualTo(200);
         assertThat(taken.body()).contains("tomorrow to Thu 5 Mar").contains("What moved in the plan");
         assertThat(shopForm("absence", once, fields).statusCode()).isEqualTo(200);
-        assertThat(open.shop().state().head().seq()).isEqualTo(head + 1);
+        assertThat(demo.open().shop().state().head().seq()).isEqualTo(head + 1);
         assertThat(planned("ilse", "2026-03-04", "2026-03-05")).isZero();
 
         HttpResponse<String> other =
@@ -293,13 +285,13 @@ class SiteTest {
 
     @Test
     void should_say_what_is_wrong_and_keep_nothing_when_a_weekly_form_has_a_bad_date() throws Exception {
-        long head = open.shop().state().head().seq();
+        long head = demo.open().shop().state().head().seq();
         String text = people();
         HttpResponse<String> r = shopForm(
                 "absence", UUID.randomUUID().toString(), "id", "ilse", "from", "2026-02-30", "to", "2026-03-05");
         assertThat(r.statusCode()).isEqualTo(422);
         assertThat(r.body()).contains("2026-02-30").contains("expected a date such as 2026-03-02");
-        assertThat(open.shop().state().head().seq()).isEqualTo(head);
+        assertThat(demo.open().shop().state().head().seq()).isEqualTo(head);
         assertThat(people()).isEqualTo(text);
     }
 
@@ -360,7 +352,7 @@ class SiteTest {
     void should_stay_within_the_program_when_told_where_to_go_back() throws Exception {
         String csrf = Browser.hidden(browser.page("/who"), "csrf");
         HttpResponse<String> r = browser.post(
-                "/who", "csrf", csrf, "once", "12345678", "person", person(), "back", "//elsewhere.example/");
+                "/who", "csrf", csrf, "once", "12345678", "person", demo.person(), "back", "//elsewhere.example/");
         assertThat(r.uri().getHost()).isEqualTo("127.0.0.1");
         assertThat(r.uri().getPath()).isEqualTo("/");
         assertThat(r.body()).contains("(here)");
@@ -377,7 +369,7 @@ class SiteTest {
 
     @Test
     void should_say_how_a_project_comes_in_when_the_shop_is_empty(@TempDir Path other) throws Exception {
-        try (OpenShop empty = OpenShop.open(other, CLOCK, Optional.empty());
+        try (OpenShop empty = OpenShop.open(other, ServedDemo.CLOCK, Optional.empty());
                 WebServer bare = WebServer.start(
                         0,
                         new Site(
@@ -391,7 +383,7 @@ class SiteTest {
 
     /** The crew's file as it is kept now. */
     private static String people() {
-        return Optional.ofNullable(open.shop().state().files("ousel-1").get("people.yaml"))
+        return Optional.ofNullable(demo.open().shop().state().files("ousel-1").get("people.yaml"))
                 .map(KeptFile::content)
                 .orElseThrow();
     }
