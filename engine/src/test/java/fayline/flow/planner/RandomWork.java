@@ -7,7 +7,6 @@ import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.plan.WorkStep.Actual;
 import fayline.flow.plan.WorkStep.CrewTime;
-import fayline.flow.plan.WorkStep.Link;
 import fayline.flow.plan.WorkStep.Miss;
 import fayline.flow.plan.WorkStep.Span;
 import fayline.flow.plan.WorkStep.State;
@@ -28,6 +27,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Invented shops with invented work, from a seed: people with absences, moulds, stands in rooms, ports, clocks with day and
@@ -238,13 +239,13 @@ public final class RandomWork {
         }
     }
 
-    private static Draft running(Draft draft, Instant since, String who, String... where) {
+    private static StepDraft running(StepDraft draft, Instant since, String who, String... where) {
         return draft.as(
                 State.RUNNING,
                 new Actual(Optional.of(since), Optional.empty(), Optional.empty(), List.of(who), List.of(where)));
     }
 
-    private void done(String id, Instant at, List<String> where, @org.jspecify.annotations.Nullable Instant end) {
+    private void done(String id, Instant at, List<String> where, @Nullable Instant end) {
         Instant ended = end != null ? end : at.plus(Duration.ofHours(2));
         replace(
                 id,
@@ -254,8 +255,8 @@ public final class RandomWork {
                                 Optional.of(at), Optional.of(ended), Optional.of(ended), List.of("p0", "p1"), where)));
     }
 
-    private void replace(String id, java.util.function.UnaryOperator<Draft> change) {
-        steps.replaceAll(s -> s.id().equals(id) ? change.apply(Draft.of(s)).step() : s);
+    private void replace(String id, UnaryOperator<StepDraft> change) {
+        steps.replaceAll(s -> s.id().equals(id) ? change.apply(StepDraft.of(s)).step() : s);
     }
 
     private void bond(int a, int b) {
@@ -268,11 +269,11 @@ public final class RandomWork {
             prepared.add(prepare);
         }
         Miss again = new Miss("Prepare again.", 60);
-        Draft bond = step(made, "bond", 2, 45 + random.nextInt(60), "wet")
+        StepDraft bond = step(made, "bond", 2, 45 + random.nextInt(60), "wet")
                 .skill("bond", 1)
                 .only("");
         for (String p : prepared) {
-            bond = bond.link(p, "hands-end", Span.NONE, Optional.of(new Span(8 * 60, "")), again);
+            bond.link(p, "hands-end", Span.NONE, Optional.of(new Span(8 * 60, "")), again);
         }
         String bonded = add(bond.alone(new Span(600, "fast")));
         String inspect = add(step(made, "inspect", 1, 30, "quiet").skill("sign", 1));
@@ -284,7 +285,7 @@ public final class RandomWork {
 
     private String last = "";
 
-    private Draft step(String made, String key, int people, int minutes, String air) {
+    private StepDraft step(String made, String key, int people, int minutes, String air) {
         List<CrewTime> hands = new ArrayList<>();
         if (people > 0) {
             hands.add(new CrewTime(people, round(minutes)));
@@ -308,7 +309,7 @@ public final class RandomWork {
                 false,
                 State.TODO,
                 Actual.NONE);
-        Draft draft = Draft.of(s);
+        StepDraft draft = StepDraft.of(s);
         return key.equals("release") ? draft : draft.only(last);
     }
 
@@ -316,171 +317,10 @@ public final class RandomWork {
         return (int) Math.ceil(minutes / 5) * 5 - (minutes > 130 ? 3 : 0);
     }
 
-    private String add(Draft draft) {
-        steps.add(draft.step());
-        last = draft.step().id();
+    private String add(StepDraft draft) {
+        WorkStep step = draft.step();
+        steps.add(step);
+        last = step.id();
         return last;
-    }
-
-    /** A step in the making. */
-    record Draft(WorkStep step) {
-        static Draft of(WorkStep step) {
-            return new Draft(step);
-        }
-
-        private Draft with(
-                Map<String, Integer> skills,
-                boolean stops,
-                Span alone,
-                List<Link> after,
-                List<String> awaits,
-                List<Integer> watch,
-                boolean accompanied,
-                State state,
-                Actual actual) {
-            return new Draft(new WorkStep(
-                    step.id(),
-                    step.project(),
-                    step.made(),
-                    step.title(),
-                    step.kind(),
-                    step.hands(),
-                    skills,
-                    step.air(),
-                    stops,
-                    alone,
-                    after,
-                    step.notBefore(),
-                    awaits,
-                    watch,
-                    accompanied,
-                    state,
-                    actual));
-        }
-
-        Draft skill(String skill, int n) {
-            return with(
-                    Map.of(skill, n),
-                    step.interruptible(),
-                    step.alone(),
-                    step.after(),
-                    step.awaits(),
-                    step.watchMin(),
-                    step.accompanied(),
-                    step.state(),
-                    step.actual());
-        }
-
-        Draft stops() {
-            return with(
-                    step.skills(),
-                    true,
-                    step.alone(),
-                    step.after(),
-                    step.awaits(),
-                    step.watchMin(),
-                    step.accompanied(),
-                    step.state(),
-                    step.actual());
-        }
-
-        Draft alone(Span span) {
-            return with(
-                    step.skills(),
-                    step.interruptible(),
-                    span,
-                    step.after(),
-                    step.awaits(),
-                    step.watchMin(),
-                    step.accompanied(),
-                    step.state(),
-                    step.actual());
-        }
-
-        Draft awaiting(String delivery) {
-            return with(
-                    step.skills(),
-                    step.interruptible(),
-                    step.alone(),
-                    step.after(),
-                    delivery.isEmpty() ? List.of() : List.of(delivery),
-                    step.watchMin(),
-                    step.accompanied(),
-                    step.state(),
-                    step.actual());
-        }
-
-        Draft watch(Integer... minutes) {
-            return with(
-                    step.skills(),
-                    step.interruptible(),
-                    step.alone(),
-                    step.after(),
-                    step.awaits(),
-                    List.of(minutes),
-                    step.accompanied(),
-                    step.state(),
-                    step.actual());
-        }
-
-        Draft accompanied() {
-            return with(
-                    step.skills(),
-                    step.interruptible(),
-                    step.alone(),
-                    step.after(),
-                    step.awaits(),
-                    step.watchMin(),
-                    true,
-                    step.state(),
-                    step.actual());
-        }
-
-        Draft as(State state, Actual actual) {
-            return with(
-                    step.skills(),
-                    step.interruptible(),
-                    step.alone(),
-                    step.after(),
-                    step.awaits(),
-                    step.watchMin(),
-                    step.accompanied(),
-                    state,
-                    actual);
-        }
-
-        /** Waits for one step alone, or for none if the id is empty. */
-        Draft only(String earlier) {
-            return after(
-                    earlier.isEmpty()
-                            ? List.of()
-                            : List.of(new Link(earlier, "end", Span.NONE, Optional.empty(), Optional.empty())));
-        }
-
-        /** Waits for a step; replaces a plain link to the same one. */
-        Draft link(
-                String earlier,
-                String from,
-                Span opens,
-                Optional<Span> shuts,
-                @org.jspecify.annotations.Nullable Miss miss) {
-            List<Link> after = new ArrayList<>(step.after());
-            after.removeIf(l -> l.step().equals(earlier));
-            after.add(new Link(earlier, from, opens, shuts, Optional.ofNullable(miss)));
-            return after(after);
-        }
-
-        private Draft after(List<Link> after) {
-            return with(
-                    step.skills(),
-                    step.interruptible(),
-                    step.alone(),
-                    after,
-                    step.awaits(),
-                    step.watchMin(),
-                    step.accompanied(),
-                    step.state(),
-                    step.actual());
-        }
     }
 }
