@@ -79,8 +79,7 @@ final class Serving {
 
     private Site site(OpenShop open, LookAtShop looking) {
         String version = Main.class.getPackage().getImplementationVersion();
-        LeastFinish least = new LeastFinish(UsualPlace.libraries(
-                System.getProperty("os.name", ""), System.getProperty("user.home", "."), System.getenv()));
+        LeastFinish least = new LeastFinish(UsualPlace.libraries());
         return new Site(open.shop(), looking, least, version == null ? "unpackaged" : version);
     }
 

@@ -24,8 +24,7 @@ final class BetterBench {
 
     BetterBench(PrintStream out) {
         this.out = out;
-        measure = new MeasurePlanning(UsualPlace.libraries(
-                System.getProperty("os.name", ""), System.getProperty("user.home", "."), System.getenv()));
+        measure = new MeasurePlanning(UsualPlace.libraries());
     }
 
     void run(ShopView view, int seconds, boolean json) {

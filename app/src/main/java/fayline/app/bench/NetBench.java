@@ -56,8 +56,7 @@ final class NetBench {
         ScheduleNet schedule;
         try {
             items = NetShelf.read(folder);
-            schedule = new ScheduleNet(UsualPlace.libraries(
-                    System.getProperty("os.name", ""), System.getProperty("user.home", "."), System.getenv()));
+            schedule = new ScheduleNet(UsualPlace.libraries());
         } catch (UnreadableNetsException e) {
             err.println("bench plan: " + e.getMessage());
             return BenchRun.BAD_INPUT;

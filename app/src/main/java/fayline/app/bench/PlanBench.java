@@ -56,9 +56,7 @@ final class PlanBench {
             return BenchRun.FAULT;
         }
         // Before the clock runs, so that loading the library does not count as planning.
-        Optional<Instant> least = new LeastFinish(UsualPlace.libraries(
-                        System.getProperty("os.name", ""), System.getProperty("user.home", "."), System.getenv()))
-                .of(view.work(), view.plan());
+        Optional<Instant> least = new LeastFinish(UsualPlace.libraries()).of(view.work(), view.plan());
         SerialPlanner planner = new SerialPlanner();
         List<Double> ms = new ArrayList<>();
         Plan plan = view.plan();

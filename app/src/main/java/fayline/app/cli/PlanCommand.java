@@ -63,7 +63,7 @@ final class PlanCommand implements Callable<Integer> {
                 names = "--stop-after",
                 paramLabel = "SECONDS",
                 description = "stop the search by the clock; the best is kept, and the same again need not give it")
-        private int stopAfter;
+        private @Nullable Integer stopAfter;
     }
 
     /** One form at most. */
@@ -104,19 +104,18 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private ShopView better(Search asked) throws IOException {
-        if (asked.effort < 1 || asked.effort > MOST_EFFORT || asked.stopAfter < 0) {
+        if (asked.effort < 1 || asked.effort > MOST_EFFORT) {
             throw new BadInputException(
-                    asked.stopAfter < 0
-                            ? "plan: found --stop-after " + asked.stopAfter + ", expected seconds from 1 on"
-                            : "plan: found --better " + asked.effort + ", expected an effort from 1 to " + MOST_EFFORT);
+                    "plan: found --better " + asked.effort + ", expected an effort from 1 to " + MOST_EFFORT);
+        }
+        Optional<Integer> stopAfter = Optional.ofNullable(asked.stopAfter);
+        if (stopAfter.filter(s -> s < 1).isPresent()) {
+            throw new BadInputException("plan: found --stop-after " + stopAfter.get() + ", expected seconds from 1 on");
         }
         LookAtShop looking = place.open(surroundings);
-        PlanImprover improver = new LeastFinish(UsualPlace.libraries(
-                        System.getProperty("os.name", ""), System.getProperty("user.home", "."), System.getenv()))
-                .improver()
-                .orElseThrow();
-        Optional<Duration> time =
-                asked.stopAfter == 0 ? Optional.empty() : Optional.of(Duration.ofSeconds(asked.stopAfter));
+        PlanImprover improver =
+                new LeastFinish(UsualPlace.libraries()).improver().orElseThrow();
+        Optional<Duration> time = stopAfter.map(Duration::ofSeconds);
         Bettered b = BetterFolder.search(looking, improver, new Limits(asked.effort, asked.seed), time);
         surroundings
                 .err()

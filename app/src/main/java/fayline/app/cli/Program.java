@@ -39,7 +39,12 @@ public final class Program {
         line.setErr(new PrintWriter(s.err(), true, StandardCharsets.UTF_8));
         line.setExecutionExceptionHandler((e, command, parsed) -> failed(e, command, s));
         line.setParameterExceptionHandler((e, a) -> misread(e));
-        return line.execute(args);
+        try {
+            return line.execute(args);
+        } catch (UnsatisfiedLinkError e) {
+            s.err().println("fayline: the solver's library cannot be loaded on this machine: " + e.getMessage());
+            return ExitCode.FAULT;
+        }
     }
 
     private static int whole(String text) {

@@ -46,4 +46,12 @@ class BetterPlanCommandTest {
         assertThat(shell.run("", "plan", demo(), "--better", "0")).isEqualTo(2);
         assertThat(shell.err).contains("found --better 0, expected an effort from 1 to 3600");
     }
+
+    @Test
+    void should_refuse_to_stop_a_search_before_it_begins() {
+        Shell shell = new Shell();
+        assertThat(shell.run("", "plan", demo(), "--better", "1", "--stop-after", "0"))
+                .isEqualTo(2);
+        assertThat(shell.err).contains("found --stop-after 0, expected seconds from 1 on");
+    }
 }

@@ -114,6 +114,7 @@ public final class NetSolver {
             if (best.closed()) {
                 return;
             }
+            library.load();
             FutureTask<Void> proving = new FutureTask<>(() -> proof.untilCpu(deadlineS), null);
             Thread thread = new Thread(proving, "net-proof");
             thread.setDaemon(true);

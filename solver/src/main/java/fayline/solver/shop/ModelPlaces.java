@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Stays at moulds, stands and ports, from their first start to their last end. Where all who want one of some places want any of
@@ -96,7 +97,7 @@ final class ModelPlaces {
         return pools;
     }
 
-    private void move(Stay stay, @org.jspecify.annotations.Nullable Set<String> pool) {
+    private void move(Stay stay, @Nullable Set<String> pool) {
         IntervalVar whole = model.newIntervalVar(
                 from(stay), size(stay), to(stay), stay.hold().id());
         boolean settled = stay.begun() || stay.items().stream().anyMatch(i -> !range.isFree(i));

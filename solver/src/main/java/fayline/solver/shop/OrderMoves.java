@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
 /**
  * Small changes of the order in which a plan is put together: a part or a step sooner, a part later, other crews, another order
@@ -78,7 +79,7 @@ final class OrderMoves {
         return 60 + (int) (part * part * FARTHEST_DAYS * DAY);
     }
 
-    private void each(Wish[] of, Set<String> parts, java.util.function.UnaryOperator<Wish> change) {
+    private void each(Wish[] of, Set<String> parts, UnaryOperator<Wish> change) {
         for (Item item : shop.items) {
             if (parts.contains(made(item))) {
                 of[item.index] = change.apply(of[item.index]);

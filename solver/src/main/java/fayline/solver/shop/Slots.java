@@ -85,20 +85,6 @@ final class Slots {
         return slot < 0 || slot > last ? 0 : heads[slot];
     }
 
-    /** Of those with a skill, or of all where it is empty, how many are in. */
-    int heads(int slot, String skill) {
-        if (skill.isEmpty()) {
-            return heads(slot);
-        }
-        int n = 0;
-        for (int p = 0; p < people; p++) {
-            if (present[p].get(slot) && workers.get(p).skills().contains(skill)) {
-                n++;
-            }
-        }
-        return n;
-    }
-
     /** Whether a person is in from a slot on for so long without going. */
     boolean isPresent(int person, int slot, int slots) {
         return slot >= 0 && slot <= last && presentRun[person][slot] >= slots;

@@ -30,7 +30,12 @@ public final class UsualPlace {
         return base.resolve("fayline").resolve("shop");
     }
 
-    /** Where native libraries are unpacked for this user: beside {@link #data}. */
+    /** Where native libraries are unpacked for whoever runs this program. */
+    public static Path libraries() {
+        return libraries(System.getProperty("os.name", ""), System.getProperty("user.home", "."), System.getenv());
+    }
+
+    /** Where native libraries are unpacked for a user: beside {@link #data}. */
     public static Path libraries(String system, String home, Map<String, String> environment) {
         return data(system, home, environment).resolveSibling("libraries");
     }

@@ -69,8 +69,7 @@ public final class NetTopic implements CalcTopic {
             throw CalcInputException.of("effort", Json.shown(in.json("effort")), "at most " + (int) MOST_EFFORT_S);
         }
         Net net = net(in);
-        ScheduleNet schedule = new ScheduleNet(UsualPlace.libraries(
-                System.getProperty("os.name", ""), System.getProperty("user.home", "."), System.getenv()));
+        ScheduleNet schedule = new ScheduleNet(UsualPlace.libraries());
         NetAnswer found = schedule.byEffort(net, effortS);
         ObjectNode out = Json.object();
         found.makespan().ifPresent(m -> out.put("makespan", m));
