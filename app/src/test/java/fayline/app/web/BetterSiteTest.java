@@ -55,7 +55,7 @@ class BetterSiteTest {
         assertThat(demo.looking().standing().orElseThrow().origin().kind()).isEqualTo(PlanOrigin.Kind.SEARCHED);
 
         send("/better/tell", "by", "runa");
-        assertThat(browser.page("/better")).contains(": this one.");
+        assertThat(browser.page("/better")).contains("nothing of it has moved since.");
         assertThat(demo.open().shop().entries(1)).anySatisfy(e -> {
             assertThat(e.kind()).isEqualTo("plan-published");
             assertThat(e.fields().text("made")).startsWith("Best of a search to its limit");
@@ -70,6 +70,36 @@ class BetterSiteTest {
         }
         send("/better/stop");
         assertThat(whenOver()).contains("stopped by hand (effort 100, seed 1)");
+    }
+
+    @Test
+    void should_refuse_to_tell_a_plan_while_a_search_may_still_change_it() throws Exception {
+        send("/better/search", "effort", "100", "seed", "1");
+        assertThat(send("/better/tell", "by", "runa")).contains("The search is still under way");
+        assertThat(browser.page("/better"))
+                .contains("The crew was told no plan yet.")
+                .contains("Stop the search, or let it end");
+        send("/better/stop");
+        assertThat(whenOver()).contains("The crew was told no plan yet.");
+    }
+
+    @Test
+    void should_compare_with_no_plan_of_other_work_when_something_happens_during_the_search() throws Exception {
+        send("/better/search", "effort", "100", "seed", "1");
+        String page = browser.page("/better");
+        for (int i = 0; !page.contains("when the search began") && i < 600; i++) {
+            Thread.sleep(100);
+            page = browser.page("/better");
+        }
+        assertThat(page).contains("No plan can end before").contains("Before, h");
+        send("/shop/absence", "by", "runa", "id", "ilse", "from", "2026-03-04", "to", "2026-03-06", "why", "ill");
+        assertThat(browser.page("/better"))
+                .contains("searching")
+                .contains("Something happened since the search began")
+                .doesNotContain("No plan can end before")
+                .doesNotContain("Before, h");
+        send("/better/stop");
+        assertThat(whenOver()).doesNotContain("when the search began").doesNotContain("No plan can end before");
     }
 
     @Test

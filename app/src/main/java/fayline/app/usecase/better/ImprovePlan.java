@@ -1,6 +1,6 @@
 package fayline.app.usecase.better;
 
-import fayline.app.usecase.better.Progress.Found;
+import fayline.app.usecase.better.Progress.Reached;
 import fayline.app.usecase.view.LeastFinish;
 import fayline.app.usecase.view.LookAtShop;
 import fayline.app.usecase.view.LookAtShop.Standing;
@@ -80,19 +80,29 @@ public final class ImprovePlan implements AutoCloseable {
     /** Stops, and waits for the end. */
     @Override
     public void close() {
+        stop();
+        await();
+    }
+
+    /** Waits for the end of the search under way, if there is one. */
+    void await() {
         Optional<Search> last;
         synchronized (this) {
-            stop();
             last = search;
         }
         last.ifPresent(Search::await);
+    }
+
+    private static Reached reached(Plan plan, PlanScore score) {
+        return new Reached(score, plan.finish());
     }
 
     private final class Search implements Watch {
         private final Standing standing;
         private final Limits limits;
         private final PlanAuditor auditor = new PlanAuditor();
-        private final List<Found> found = new ArrayList<>();
+        private final List<Reached> found = new ArrayList<>();
+        private Optional<Plan> best = Optional.empty();
         private final Thread thread = new Thread(this::run, "better-plan");
         private volatile boolean asked;
         private volatile Progress progress;
@@ -100,9 +110,10 @@ public final class ImprovePlan implements AutoCloseable {
         Search(Standing standing, Limits limits) {
             this.standing = standing;
             this.limits = limits;
-            PlanScore score = new PlanScorer(standing.work(), standing.goal()).score(standing.plan());
-            progress = new Progress(
-                    true, score, score, standing.plan().finish(), Optional.empty(), List.of(), standing.origin(), "");
+            Reached base =
+                    reached(standing.plan(), new PlanScorer(standing.work(), standing.goal()).score(standing.plan()));
+            progress =
+                    new Progress(true, standing.work(), base, base, Optional.empty(), List.of(), standing.origin(), "");
             thread.setDaemon(true);
         }
 
@@ -120,32 +131,25 @@ public final class ImprovePlan implements AutoCloseable {
 
         private void run() {
             try {
+                // First, so that each better plan is seen beside what none can beat.
+                tell(progress.bounded(least.of(standing.work(), standing.plan())));
                 Improved improved = improver.improve(standing.work(), standing.plan(), standing.goal(), limits, this);
-                Kind kind = improved.stopped() ? Kind.STOPPED_BY_HAND : Kind.SEARCHED;
-                PlanOrigin origin = improved.found() == 0 ? standing.origin() : origin(kind);
-                if (improved.found() > 0) {
-                    looking.follow(standing.work(), improved.plan(), origin);
-                }
-                tell(new Progress(
-                        false,
-                        progress.before(),
-                        improved.score(),
-                        improved.plan().finish(),
-                        least.of(standing.work(), improved.plan()),
-                        found,
-                        origin,
-                        ""));
+                over(improved.stopped() ? Kind.STOPPED_BY_HAND : Kind.SEARCHED, "");
             } catch (UncheckedIOException | UnsatisfiedLinkError e) {
-                fail("The solver's library cannot be loaded on this machine. The plan stays as it is.");
+                over(
+                        Kind.BROKEN_OFF,
+                        "The solver's library cannot be loaded on this machine. The plan stays as it is.");
             } catch (RuntimeException e) {
-                fail("The search broke off. The best plan so far is kept.");
+                over(Kind.BROKEN_OFF, "The search broke off. The best plan so far is kept.");
                 throw e;
             }
         }
 
-        private void fail(String words) {
-            Progress p = progress;
-            tell(new Progress(false, p.before(), p.best(), p.finish(), p.least(), p.steps(), p.origin(), words));
+        /** The best plan is followed already; now it is known how the search that found it ended. */
+        private void over(Kind kind, String fault) {
+            PlanOrigin origin = best.isEmpty() ? standing.origin() : origin(kind);
+            best.ifPresent(plan -> looking.follow(standing.work(), plan, origin));
+            tell(progress.over(origin, fault));
         }
 
         private PlanOrigin origin(Kind kind) {
@@ -164,10 +168,11 @@ public final class ImprovePlan implements AutoCloseable {
 
         @Override
         public void better(Plan plan, PlanScore score) {
-            found.add(new Found(score.total(), plan.finish()));
+            found.add(reached(plan, score));
+            best = Optional.of(plan);
             PlanOrigin origin = origin(Kind.SEARCHING);
             looking.follow(standing.work(), plan, origin);
-            tell(new Progress(true, progress.before(), score, plan.finish(), progress.least(), found, origin, ""));
+            tell(progress.found(found, origin));
         }
 
         @Override

@@ -2,6 +2,7 @@ package fayline.app.usecase.view;
 
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.shop.UnreadableDefinitionException;
+import fayline.app.usecase.view.Morning.Moves;
 import fayline.flow.plan.Plan;
 import fayline.flow.plan.Work;
 import fayline.flow.planner.PlanSolver;
@@ -38,7 +39,7 @@ public final class LookAtShop {
         this.morning = new Morning(planner);
     }
 
-    private record Kept(long seq, long quarter, Picture picture, List<Moved> moved) {}
+    private record Kept(long seq, long quarter, Picture picture, Moves moves) {}
 
     /**
      * Looks.
@@ -118,7 +119,8 @@ public final class LookAtShop {
                 p.work(),
                 p.plan(),
                 p.audit(),
-                k.moved(),
+                k.moves().told(),
+                k.moves().steps(),
                 p.record(),
                 shop.problems(seen.definition().facts().id()));
     }

@@ -37,8 +37,19 @@ final class Morning {
 
     private record Times(Instant start, Instant end) {}
 
-    List<Moved> moved(ShopRecord shop, Picture now) {
-        Map<String, Times> before = before(shop, now);
+    /**
+     * What moved.
+     *
+     * @param told when the crew was told the plan against which that is; empty where it is this morning's
+     * @param steps the moves, the soonest first
+     */
+    record Moves(Optional<Instant> told, List<Moved> steps) {}
+
+    Moves moved(ShopRecord shop, Picture now) {
+        Start start = start(shop, now);
+        Optional<PublishedPlan> told =
+                now.record().published().filter(p -> p.seq() > start.seq() && !p.at().isBefore(start.day()));
+        Map<String, Times> before = told.map(Morning::times).orElseGet(() -> before(shop, now, start));
         Map<String, WorkStep> steps = new HashMap<>();
         now.work().steps().forEach(s -> steps.put(s.id(), s));
         List<Moved> moved = new ArrayList<>();
@@ -56,7 +67,13 @@ final class Morning {
             }
         }
         moved.sort(Comparator.comparing(Moved::is).thenComparing(Moved::step));
-        return moved;
+        return new Moves(told.map(PublishedPlan::at), List.copyOf(moved));
+    }
+
+    private static Map<String, Times> times(PublishedPlan told) {
+        Map<String, Times> times = new HashMap<>();
+        told.steps().forEach(s -> times.put(s.step(), new Times(s.start(), s.end())));
+        return times;
     }
 
     private static Map<String, Times> times(Picture picture) {
@@ -76,31 +93,34 @@ final class Morning {
                 .orElse(step.made());
     }
 
-    private Map<String, Times> before(ShopRecord shop, Picture now) {
+    /** Where the day begins: after which entry, at which moment, on which day. */
+    private record Start(long seq, Instant at, Instant day) {}
+
+    private static Start start(ShopRecord shop, Picture now) {
         ZoneId zone = now.work().zone();
         Instant day = now.now().atZone(zone).truncatedTo(ChronoUnit.DAYS).toInstant();
-        Optional<PublishedPlan> published = now.record().published().filter(p -> !p.at().isBefore(day));
-        List<Entry> entries = shop.entries(1);
         long seq = 0;
         Instant at = day;
-        for (Entry e : entries) {
+        for (Entry e : shop.entries(1)) {
             boolean imported = e.kind().equals(EntryKind.FOLDER_IMPORTED.key());
             if (imported || e.taken().isBefore(day)) {
                 seq = e.seq();
                 at = e.taken().isBefore(day) ? day : e.taken().truncatedTo(ChronoUnit.MINUTES);
             }
         }
-        long last = seq;
-        if (published.filter(p -> p.seq() > last).isPresent()) {
-            Map<String, Times> times = new HashMap<>();
-            published.get().steps().forEach(s -> times.put(s.step(), new Times(s.start(), s.end())));
-            return times;
-        }
+        return new Start(seq, at, day);
+    }
+
+    private Map<String, Times> before(ShopRecord shop, Picture now, Start start) {
+        long seq = start.seq();
+        Instant at = start.at();
         if (known.isEmpty() || known.get().seq() != seq || !known.get().at().equals(at)) {
             Optional<Picture> base = seq == now.record().head().seq() && at.equals(now.now())
                     ? Optional.of(now)
                     : Picture.unaudited(
-                            new ShopRecord(new MemoryLog(entries.subList(0, (int) seq)), shop.clock()), at, planner);
+                            new ShopRecord(new MemoryLog(shop.entries(1).subList(0, (int) seq)), shop.clock()),
+                            at,
+                            planner);
             known = Optional.of(new Base(seq, at, base.map(Morning::times).orElse(Map.of())));
         }
         return known.get().times();

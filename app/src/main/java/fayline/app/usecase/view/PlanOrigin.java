@@ -22,7 +22,9 @@ public record PlanOrigin(Kind kind, double effortS, int seed) {
         /** By a search that somebody stopped. */
         STOPPED_BY_HAND,
         /** By a search that ran out of time on the clock. */
-        STOPPED_BY_CLOCK
+        STOPPED_BY_CLOCK,
+        /** By a search that could not go on. */
+        BROKEN_OFF
     }
 
     /** The whole in a sentence. */
@@ -36,6 +38,7 @@ public record PlanOrigin(Kind kind, double effortS, int seed) {
                 "Best of a search that was stopped by hand (" + limits + "); the same again need not give it.";
             case STOPPED_BY_CLOCK ->
                 "Best of a search that the clock stopped (" + limits + "); the same again need not give it.";
+            case BROKEN_OFF -> "Best of a search that broke off (" + limits + "); the same again need not give it.";
         };
     }
 

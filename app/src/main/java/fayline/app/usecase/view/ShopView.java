@@ -12,6 +12,7 @@ import fayline.flow.result.state.ShopState;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A shop at a moment, seen from one of its projects. The plan sees all projects, the rest shows the chosen one.
@@ -26,7 +27,8 @@ import java.util.List;
  * @param work the work of all projects
  * @param plan the plan of all projects
  * @param audit every rule that the plan breaks, as the auditor finds it
- * @param moved what moved since the plan that counted this morning, or that was published since, soonest first
+ * @param told when today the crew was told the plan against which moves are shown; empty where that is this morning's
+ * @param moved what moved since then, soonest first
  * @param record what the entries amount to
  * @param problems cautions about the chosen project's definition
  */
@@ -41,6 +43,7 @@ public record ShopView(
         Work work,
         Plan plan,
         List<BrokenRule> audit,
+        Optional<Instant> told,
         List<Moved> moved,
         RecordState record,
         List<InputProblem> problems) {

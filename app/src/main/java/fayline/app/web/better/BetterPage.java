@@ -14,22 +14,18 @@ import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.Visit;
-import fayline.flow.plan.Plan;
 import fayline.flow.planner.PlanImprover.Limits;
 import fayline.flow.planner.goal.PlanScore;
 import fayline.flow.planner.goal.PlanScorer;
 import fayline.flow.record.PublishedPlan;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.sse.SseClient;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** A better plan: what it is worth, a search with its progress, a stop that keeps the best, and telling the crew. */
 public final class BetterPage implements Page {
@@ -61,11 +57,7 @@ public final class BetterPage implements Page {
     public void addTo(RoutesConfig routes) {
         routes.get(HERE, ctx -> {
             Visit visit = new Visit(ctx);
-            sights.with(visit, sight -> show(visit, sight, "better/better.jte"));
-        });
-        routes.get(HERE + "/state", ctx -> {
-            Visit visit = new Visit(ctx);
-            sights.with(visit, sight -> show(visit, sight, "better/state.jte"));
+            sights.with(visit, sight -> show(visit, sight));
         });
         routes.sse(HERE + "/news", this::news);
         routes.post(HERE + "/search", ctx -> {
@@ -88,10 +80,14 @@ public final class BetterPage implements Page {
     private void news(SseClient client) {
         improving.ifPresent(i -> {
             client.keepAlive();
-            Runnable end = i.listen(p -> client.sendEvent(p.running() ? "found" : "over", total(p.best())));
+            Runnable end = i.listen(p -> news(client, p));
             client.onClose(end);
-            i.progress().ifPresent(p -> client.sendEvent(p.running() ? "found" : "over", total(p.best())));
+            i.progress().ifPresent(p -> news(client, p));
         });
+    }
+
+    private static void news(SseClient client, Progress p) {
+        client.sendEvent(p.running() ? "found" : "over", hours(p.best().score().total()));
     }
 
     private void search(Visit visit) {
@@ -120,6 +116,12 @@ public final class BetterPage implements Page {
     }
 
     private void tell(Visit visit, Sight sight) {
+        if (improving.flatMap(ImprovePlan::progress).filter(Progress::running).isPresent()) {
+            throw new Refusal(
+                    422,
+                    "The search is still under way, so the plan may be another in a moment.",
+                    List.of("Stop the search, or let it end. Then tell the crew."));
+        }
         Standing standing = looking.standing().orElseThrow(() -> Refusal.absent("plan"));
         Outcome outcome = new PublishPlan(shop)
                 .publish(
@@ -133,63 +135,71 @@ public final class BetterPage implements Page {
         } else {
             visit.status(422);
             visit.say(String.join(" ", Answers.refused(outcome)));
-            show(visit, sight, "better/better.jte");
+            show(visit, sight);
         }
     }
 
-    private void show(Visit visit, Sight sight, String template) {
-        sights.show(visit, template, sights.frame(visit, sight, "A better plan", "/weeks"), view(sight));
+    private void show(Visit visit, Sight sight) {
+        sights.show(visit, "better/better.jte", sights.frame(visit, sight, "A better plan", "/weeks"), view(sight));
     }
 
     private BetterView view(Sight sight) {
         Standing standing = looking.standing().orElseThrow(() -> Refusal.absent("plan"));
-        Optional<Progress> progress = improving.flatMap(ImprovePlan::progress);
+        Optional<Progress> last = improving.flatMap(ImprovePlan::progress);
+        // What a search said of other work, before something happened, is no measure of the plan now.
+        Optional<Progress> search = last.filter(p -> p.work().equals(standing.work()));
         PlanScore score = new PlanScorer(standing.work(), standing.goal()).score(standing.plan());
-        List<BetterView.Found> found = new ArrayList<>();
-        progress.ifPresent(p -> p.steps()
-                .forEach(f -> found.add(new BetterView.Found(
-                        hours(f.total()), f.finish().map(sight.time()::at).orElse("")))));
-        Collections.reverse(found);
+        Optional<PlanScore> before =
+                search.filter(p -> !p.steps().isEmpty()).map(p -> p.before().score());
+        boolean running = last.filter(Progress::running).isPresent();
         return new BetterView(
-                progress.filter(Progress::running).isPresent(),
+                running,
+                running && search.isEmpty(),
                 improving.isPresent(),
-                progress.map(Progress::fault).orElse(""),
+                last.map(Progress::fault).orElse(""),
                 standing.origin().words(),
-                standing.plan().finish().map(sight.time()::at).orElse(""),
-                progress.flatMap(Progress::least)
+                at(sight, standing.plan().finish()),
+                search.filter(p -> !p.steps().isEmpty())
+                        .map(p -> at(sight, p.before().finish()))
+                        .orElse(""),
+                search.flatMap(Progress::least)
                         .map(at -> "No plan can end before " + sight.time().at(at) + ".")
                         .orElse(""),
                 hours(score.total()),
-                progress.map(p -> total(p.before())).orElse(""),
-                score.terms().stream().map(BetterPage::term).toList(),
-                found.subList(0, Math.min(SHOWN, found.size())),
-                standing.goal().told().map(t -> sight.time().at(t.at())).orElse(""),
-                standing.goal().told().filter(t -> isTold(t, standing.plan())).isPresent());
+                before.map(b -> hours(b.total())).orElse(""),
+                score.terms().stream().map(t -> term(t, before)).toList(),
+                search.map(p -> found(sight, p)).orElse(List.of()),
+                standing.goal().told().map(t -> told(sight, t, score)).orElse(""));
     }
 
-    private static boolean isTold(PublishedPlan told, Plan plan) {
-        Map<String, PublishedPlan.Step> steps = new HashMap<>();
-        told.steps().forEach(s -> steps.put(s.step(), s));
-        return plan.steps().stream()
-                .allMatch(p -> Optional.ofNullable(steps.get(p.step()))
-                        .filter(s -> s.start().equals(p.start()) && same(s.people(), p.people()))
-                        .isPresent());
+    private static String at(Sight sight, Optional<Instant> finish) {
+        return finish.map(sight.time()::at).orElse("");
     }
 
-    private static boolean same(List<String> a, List<String> b) {
-        Set<String> all = new HashSet<>(a);
-        return all.equals(new HashSet<>(b));
+    private static List<BetterView.Found> found(Sight sight, Progress p) {
+        List<BetterView.Found> found = new ArrayList<>();
+        p.steps().forEach(f -> found.add(new BetterView.Found(hours(f.score().total()), at(sight, f.finish()))));
+        Collections.reverse(found);
+        return found.subList(0, Math.min(SHOWN, found.size()));
     }
 
-    private static String total(PlanScore score) {
-        return hours(score.total());
+    private static String told(Sight sight, PublishedPlan told, PlanScore score) {
+        long moved = Math.round(score.amount(PlanScore.Kind.MOVED));
+        return "The crew was last told a plan " + sight.time().at(told.at()) + "; "
+                + (moved == 0
+                        ? "nothing of it has moved since."
+                        : moved == 1 ? "one step has moved since." : moved + " steps have moved since.");
     }
 
     private static String hours(double h) {
-        return String.format(Locale.ROOT, "%.1f h", h);
+        return tenths(h) + " h";
     }
 
-    private static BetterView.Term term(PlanScore.Term t) {
+    private static String tenths(double v) {
+        return String.format(Locale.ROOT, "%.1f", v);
+    }
+
+    private static BetterView.Term term(PlanScore.Term t, Optional<PlanScore> before) {
         String name = switch (t.kind()) {
             case UNPLANNED -> "Steps without a place";
             case LATE -> "Dated goals missed by";
@@ -203,9 +213,13 @@ public final class BetterPage implements Page {
         String amount = switch (t.kind()) {
             case UNPLANNED, MOVED -> String.format(Locale.ROOT, "%.0f", t.amount());
             case LATE, FINISH, PARTS -> hours(t.amount());
-            case WINDOWS, IDLE, EVENING -> String.format(Locale.ROOT, "%.1f person-h", t.amount());
+            case WINDOWS, IDLE, EVENING -> tenths(t.amount()) + " person-h";
         };
-        return new BetterView.Term(name, amount, plain(t.weight()), hours(t.cost()));
+        return new BetterView.Term(
+                name,
+                amount + " \u00d7 " + plain(t.weight()),
+                tenths(t.cost()),
+                before.map(b -> tenths(b.amount(t.kind()) * t.weight())).orElse(""));
     }
 
     private static String plain(double v) {

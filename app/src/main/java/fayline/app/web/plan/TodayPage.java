@@ -69,6 +69,10 @@ public final class TodayPage implements Page {
                 sight.result().windows().stream().map(w -> window(sight, w)).toList(),
                 due(sight),
                 holding(sight),
+                sight.view()
+                        .told()
+                        .map(at -> "The crew was told this plan " + time.at(at) + ".")
+                        .orElse(""),
                 sight.view().moved().stream().map(m -> m.sentence(time.zone())).toList(),
                 air(sight, sight.result().airNow()),
                 troubles(sight),

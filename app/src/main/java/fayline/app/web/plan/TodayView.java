@@ -15,7 +15,8 @@ import java.util.List;
  * @param windows windows that count
  * @param due fits to read or bond within two weeks
  * @param holding what holds other work up
- * @param moved what moved since the last plan, in sentences
+ * @param told that the crew was told a plan today, in a sentence; empty where it was not
+ * @param moved what moved since then or since this morning, in sentences
  * @param air the shop's air
  * @param troubles what needs a decision, in sentences
  * @param cards the address of the day's printed cards
@@ -30,6 +31,7 @@ public record TodayView(
         List<Window> windows,
         List<Due> due,
         List<Holding> holding,
+        String told,
         List<String> moved,
         Air air,
         List<String> troubles,

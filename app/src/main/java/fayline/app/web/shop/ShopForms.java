@@ -26,7 +26,8 @@ import java.util.stream.Stream;
  * @param deliveries what is on order
  * @param goals dated goals
  * @param days expected days of the shop's air
- * @param moved what moved since this morning, a sentence each
+ * @param told whether the crew was told a plan today
+ * @param moved what moved since then, or else since this morning, a sentence each
  * @param today the shop's day, as {@code 2026-03-03}
  */
 public record ShopForms(
@@ -37,6 +38,7 @@ public record ShopForms(
         List<Order> deliveries,
         List<Goal> goals,
         List<Day> days,
+        boolean told,
         List<String> moved,
         String today) {
     /** Copies the lists. */
@@ -153,6 +155,7 @@ public record ShopForms(
                 d.deliveries().stream().map(o -> order(d, o)).toList(),
                 d.facts().milestones().stream().map(ShopForms::goal).toList(),
                 days,
+                view.told().isPresent(),
                 view.moved().stream().map(m -> m.sentence(view.zone())).toList(),
                 today.toString());
     }

@@ -1,9 +1,23 @@
-// Follows a search for a better plan: the server says that there is news, the page fetches how it stands.
+// Follows a search for a better plan: the server says that there is news, the page fetches itself and shows what is new in it.
 const state = document.getElementById("better-state");
 
 async function refresh() {
-  const answer = await fetch("/better/state", { headers: { "HX-Request": "true" } });
-  if (answer.ok) state.innerHTML = await answer.text();
+  const answer = await fetch("/better");
+  if (!answer.ok) return;
+  const page = new DOMParser().parseFromString(await answer.text(), "text/html");
+  const open = state.querySelector("details[open]") !== null;
+  for (const id of ["better-state", "better-terms"]) {
+    document.getElementById(id).replaceChildren(...page.getElementById(id).childNodes);
+  }
+  const list = state.querySelector("details");
+  if (list) list.open = open;
+  // Only the score is spoken: the whole table at each better plan would never end.
+  document.getElementById("better-said").textContent = state.querySelector("[data-worth]").textContent;
+}
+
+function show(id, shown) {
+  const part = document.getElementById(id);
+  if (part) part.hidden = !shown;
 }
 
 if (state && state.dataset.news) {
@@ -20,7 +34,7 @@ if (state && state.dataset.news) {
   news.addEventListener("over", async () => {
     news.close();
     await refresh();
-    document.getElementById("better-stop").hidden = true;
-    document.getElementById("better-start").hidden = false;
+    for (const id of ["better-stop", "better-wait"]) show(id, false);
+    for (const id of ["better-start", "better-tell"]) show(id, true);
   });
 }
