@@ -22,8 +22,6 @@ import fayline.flow.result.fit.FitResult;
 import fayline.flow.result.mix.MixList;
 import fayline.flow.result.step.ClockRunning;
 import fayline.method.fitup.Spot;
-import fayline.method.fitup.Station;
-import fayline.method.fitup.motion.Side;
 import fayline.method.fitup.shim.ShimStack;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -76,8 +74,7 @@ public record FitCardWords(QuantityFormat format, ZoneId zone) {
                         .orElse(List.of()),
                 c.holds().stream().map(this::hold).toList(),
                 c.widths().stream().map(new WidthWords(format)::sheet).toList(),
-                c.sprung()
-                        .map(new SprungWords(format.system(), c.hand() == Hand.RIGHT ? Side.RIGHT : Side.LEFT)::sheet),
+                c.sprung().map(new SprungWords(format.system(), r.side())::sheet),
                 c.located().map(l -> located(l, c.assumed())).orElse(List.of()),
                 c.bond().map(this::adhesive).orElse(List.of()),
                 c.bond().map(this::working).orElse(List.of()),
@@ -88,10 +85,6 @@ public record FitCardWords(QuantityFormat format, ZoneId zone) {
     }
 
     private HoldPicture picture(FitCard c, FitResult r) {
-        List<Station> stations = new ArrayList<>();
-        r.fit()
-                .stations()
-                .forEach(s -> Optional.ofNullable(r.places().get(s.id())).ifPresent(stations::add));
         List<FitHolding.Point> points = r.fit().holding().points();
         List<HoldPicture.Hold> holds = new ArrayList<>();
         for (int i = 0; i < Math.min(points.size(), c.holds().size()); i++) {
@@ -108,7 +101,7 @@ public record FitCardWords(QuantityFormat format, ZoneId zone) {
                 c.name(),
                 r.side(),
                 r.outline(),
-                stations,
+                r.placed(),
                 holds,
                 c.set().map(FitCard.Setting::move),
                 c.set().map(FitCard.Setting::pivot).orElse(new Spot(0, 0)));

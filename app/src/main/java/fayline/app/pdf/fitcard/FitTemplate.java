@@ -7,17 +7,13 @@ import fayline.app.pdf.Paper;
 import fayline.app.pdf.TemplatePdf;
 import fayline.basis.units.UnitSystem;
 import fayline.flow.project.Definition;
-import fayline.flow.project.design.Hand;
 import fayline.flow.project.design.Part;
 import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
 import fayline.method.fitup.FitRow;
-import fayline.method.fitup.Station;
-import fayline.method.fitup.motion.Side;
 import fayline.method.fitup.trim.cut.CutLine;
 import fayline.method.fitup.trim.cut.CutPlanResult;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -74,10 +70,6 @@ public final class FitTemplate {
     public static Optional<Template> of(Definition definition, FitResult r, UnitSystem units, String date) {
         List<CutLine> cuts =
                 r.advice().flatMap(FitAdvice::cut).map(CutPlanResult::lines).orElse(List.of());
-        List<Station> stations = new ArrayList<>();
-        r.fit()
-                .stations()
-                .forEach(s -> Optional.ofNullable(r.places().get(s.id())).ifPresent(stations::add));
         String part = r.fit()
                 .part()
                 .flatMap(p -> definition.parts().find(p))
@@ -92,8 +84,7 @@ public final class FitTemplate {
         Template.Heading heading = new Template.Heading(
                 part, state, "revision " + definition.facts().revision(), date);
         return r.outline()
-                .map(o -> Template.of(heading, r.side() == Side.RIGHT ? Hand.RIGHT : Hand.LEFT, o, cuts, stations)
-                        .in(units));
+                .map(o -> Template.of(heading, r.hand(), o, cuts, r.placed()).in(units));
     }
 
     /** The template as a file. */

@@ -70,11 +70,7 @@ public final class CardPage implements Page {
         Visit visit = new Visit(ctx);
         sights.with(visit, sight -> {
             String step = step(visit, sight);
-            String by = visit.needed("by", "Who you are");
-            if (sight.definition().shop().people().find(by).isEmpty()) {
-                throw Refusal.input("Nobody of that name is in the crew.");
-            }
-            visit.remember("person", by);
+            String by = sight.sender(visit);
             Outcome outcome = deed.of(visit, sight, step, Sent.live(visit.once(), by));
             if (outcome.stands() || outcome.kind() == Outcome.Kind.NOTHING) {
                 visit.say(Answers.said(outcome), draft);

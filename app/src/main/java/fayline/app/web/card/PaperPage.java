@@ -4,8 +4,8 @@ import fayline.app.pdf.CardSheet;
 import fayline.app.pdf.CardWords;
 import fayline.app.pdf.CardsPdf;
 import fayline.app.pdf.DayCards;
-import fayline.app.pdf.Paper;
 import fayline.app.web.frame.Page;
+import fayline.app.web.frame.Printing;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.Visit;
@@ -29,8 +29,6 @@ public final class PaperPage implements Page {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> {
                 LocalDate day = day(visit.query("day"), sight.time().today());
-                Paper paper = Paper.of(visit.query("paper").isEmpty() ? "a4" : visit.query("paper"))
-                        .orElseThrow(() -> Refusal.input("Paper is a4 or letter."));
                 CardWords words = CardWords.of(sight.definition(), sight.result(), sight.format());
                 List<CardSheet> cards =
                         DayCards.of(
@@ -42,13 +40,7 @@ public final class PaperPage implements Page {
                                 .stream()
                                 .map(words::sheet)
                                 .toList();
-                byte[] pdf = CardsPdf.print(
-                        cards,
-                        new CardsPdf.Setting(
-                                "http://" + ctx.header("Host") + "/",
-                                sight.time().full(),
-                                day.toString(),
-                                paper));
+                byte[] pdf = CardsPdf.print(cards, Printing.setting(visit, sight, day));
                 visit.send(pdf, "application/pdf", "cards-" + day + ".pdf");
             });
         });

@@ -1,14 +1,13 @@
 package fayline.app.web.chain;
 
 import fayline.app.drawing.SvgRenderer;
-import fayline.app.pdf.CardsPdf;
-import fayline.app.pdf.Paper;
 import fayline.app.pdf.chain.ChainPdf;
 import fayline.app.usecase.fit.LookAtChains;
 import fayline.app.web.fit.Asked;
 import fayline.app.web.fit.FitSchemes;
 import fayline.app.web.fit.FitWords;
 import fayline.app.web.frame.Page;
+import fayline.app.web.frame.Printing;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
@@ -21,7 +20,6 @@ import io.javalin.config.RoutesConfig;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /** One chain of bonds: what each link spends, where a correction goes, what is left after the cure. */
 public final class ChainPage implements Page {
@@ -44,23 +42,17 @@ public final class ChainPage implements Page {
                 .addTo(routes, sights);
         routes.get("/chain/{id}/sheet.pdf", ctx -> {
             Visit visit = new Visit(ctx);
-            sights.with(visit, sight -> print(visit, sight, ctx.header("Host")));
+            sights.with(visit, sight -> print(visit, sight));
         });
     }
 
-    private static void print(Visit visit, Sight sight, @Nullable String host) {
-        Paper paper = Paper.of(visit.query("paper").isEmpty() ? "a4" : visit.query("paper"))
-                .orElseThrow(() -> Refusal.input("Paper is a4 or letter."));
+    private static void print(Visit visit, Sight sight) {
         boolean assume = visit.query("assume").equals("yes");
         FitChainResult r = LookAtChains.of(sight.view(), visit.inPath("id"), assume)
                 .orElseThrow(() -> Refusal.absent("chain of that name"));
         byte[] pdf = ChainPdf.print(
                 ChainPrint.of(view(sight, r, assume), ChainLinks.drawing(sight, r)),
-                new CardsPdf.Setting(
-                        "http://" + host + "/",
-                        sight.time().full(),
-                        sight.time().today().toString(),
-                        paper));
+                Printing.setting(visit, sight, sight.time().today()));
         visit.send(pdf, "application/pdf", "chain-" + r.chain().id() + ".pdf");
     }
 

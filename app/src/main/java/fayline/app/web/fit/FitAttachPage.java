@@ -42,7 +42,7 @@ public final class FitAttachPage implements Page {
 
     private void attach(Visit visit, Sight sight) {
         String part = visit.needed("part", "The part");
-        Sent sent = Sent.live(visit.once(), FitReadPage.by(visit, sight));
+        Sent sent = Sent.live(visit.once(), sight.sender(visit));
         done(
                 visit,
                 new AttachFit(shop).attach(sent, sight.definition().facts().id(), visit.inPath("id"), part),
@@ -50,7 +50,7 @@ public final class FitAttachPage implements Page {
     }
 
     private void detach(Visit visit, Sight sight) {
-        Sent sent = Sent.live(visit.once(), FitReadPage.by(visit, sight));
+        Sent sent = Sent.live(visit.once(), sight.sender(visit));
         done(
                 visit,
                 new AttachFit(shop).detach(sent, sight.definition().facts().id(), visit.inPath("id")),

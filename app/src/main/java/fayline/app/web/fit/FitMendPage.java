@@ -59,7 +59,7 @@ public final class FitMendPage implements Page {
 
     private void mend(Visit visit, Sight sight, boolean withdraw) {
         TakenReading reading = reading(visit, sight);
-        String by = FitReadPage.by(visit, sight);
+        String by = sight.sender(visit);
         Sent sent = Sent.live(visit.once(), by);
         String why = visit.field("why");
         Outcome outcome = why.isEmpty()

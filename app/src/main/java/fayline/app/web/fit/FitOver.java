@@ -46,9 +46,8 @@ final class FitOver {
 
     private static StatesPicture.Row row(Sight sight, FitResult r, FitStation s) {
         Fit fit = r.fit();
-        double nominal = s.gap().orElse(fit.wanted().gap()).value().millimetres();
-        double tolerance =
-                s.gapTolerance().orElse(fit.wanted().gapTolerance()).value().millimetres();
+        double nominal = fit.gapAt(s).value().millimetres();
+        double tolerance = fit.gapToleranceAt(s).value().millimetres();
         List<OptionalDouble> gaps = new ArrayList<>();
         r.states().forEach(state -> gaps.add(read(state, s.id())));
         OptionalDouble now = gaps.get(gaps.size() - 1);

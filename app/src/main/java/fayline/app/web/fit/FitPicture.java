@@ -6,13 +6,11 @@ import fayline.app.drawing.fit.GapPicture;
 import fayline.app.drawing.fit.StationPicture;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Visit;
-import fayline.flow.project.design.Hand;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitStation;
 import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
 import fayline.method.fitup.FitRow;
-import fayline.method.fitup.motion.Side;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -36,7 +34,7 @@ final class FitPicture {
         return new GapPicture(
                 r.fit().name(),
                 r.outline(),
-                r.side() == Side.RIGHT ? Hand.RIGHT : Hand.LEFT,
+                r.hand(),
                 r.fit().stations().stream().map(s -> station(sight, r, s)).toList(),
                 station.isEmpty() ? Optional.empty() : Optional.of(station),
                 "as read",
@@ -47,9 +45,8 @@ final class FitPicture {
         OptionalDouble before = OptionalDouble.empty();
         OptionalDouble after = OptionalDouble.empty();
         Fit fit = r.fit();
-        double nominal = s.gap().orElse(fit.wanted().gap()).value().millimetres();
-        double tolerance =
-                s.gapTolerance().orElse(fit.wanted().gapTolerance()).value().millimetres();
+        double nominal = fit.gapAt(s).value().millimetres();
+        double tolerance = fit.gapToleranceAt(s).value().millimetres();
         double lower = nominal - tolerance;
         double upper = nominal + tolerance;
         if (r.advice().isPresent()) {

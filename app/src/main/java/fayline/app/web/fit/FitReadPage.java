@@ -64,7 +64,7 @@ public final class FitReadPage implements Page {
 
     private void one(Visit visit, Sight sight, Fit fit) {
         FitSetup setup = setup(sight, fit, visit::field);
-        String by = by(visit, sight);
+        String by = sight.sender(visit);
         String station = visit.field("station");
         String value = visit.field("value");
         String nogo = visit.field("nogo");
@@ -97,7 +97,7 @@ public final class FitReadPage implements Page {
 
     private void many(Visit visit, Sight sight, Fit fit) {
         FitSetup setup = setup(sight, fit, visit::field);
-        String by = by(visit, sight);
+        String by = sight.sender(visit);
         List<String> lines = visit.text("text").lines().toList();
         if (lines.size() > MOST_LINES) {
             throw Refusal.input(lines.size() + " lines are too many at once: " + MOST_LINES + " are taken.");
@@ -170,15 +170,6 @@ public final class FitReadPage implements Page {
         if (!value.isEmpty()) {
             values.put(name, value);
         }
-    }
-
-    static String by(Visit visit, Sight sight) {
-        String by = visit.needed("by", "Who you are");
-        if (sight.definition().shop().people().find(by).isEmpty()) {
-            throw Refusal.input("Nobody of that name is in the crew.");
-        }
-        visit.remember("person", by);
-        return by;
     }
 
     private void show(Visit visit, Sight sight, Fit fit, FitSetup setup, String at, FitTyped typed) {

@@ -1,10 +1,10 @@
 package fayline.app.web.fit;
 
 import fayline.app.drawing.template.Template;
-import fayline.app.pdf.Paper;
 import fayline.app.pdf.fitcard.FitTemplate;
 import fayline.app.usecase.fit.LookAtFits;
 import fayline.app.web.frame.Page;
+import fayline.app.web.frame.Printing;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.Visit;
@@ -64,8 +64,9 @@ public final class FitTemplatePage implements Page {
     private static void send(Visit visit, Template template, String id) {
         FitTemplate.Kind kind =
                 FitTemplate.Kind.of(visit.inPath("kind")).orElseThrow(() -> Refusal.absent("template of that kind"));
-        Paper paper = Paper.of(visit.query("paper").isEmpty() ? "a4" : visit.query("paper"))
-                .orElseThrow(() -> Refusal.input("Paper is a4 or letter."));
-        visit.send(FitTemplate.write(template, kind, paper), kind.type(), "template-" + id + "." + kind.ending());
+        visit.send(
+                FitTemplate.write(template, kind, Printing.paper(visit)),
+                kind.type(),
+                "template-" + id + "." + kind.ending());
     }
 }

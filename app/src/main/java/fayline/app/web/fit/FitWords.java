@@ -46,10 +46,8 @@ public final class FitWords {
     static String wanted(Fit fit, FitStation station, Kind kind) {
         return switch (kind) {
             case GAP, CASTING ->
-                station.gap().orElse(fit.wanted().gap()).asTyped() + " ± "
-                        + station.gapTolerance()
-                                .orElse(fit.wanted().gapTolerance())
-                                .asTyped();
+                fit.gapAt(station).asTyped() + " ± "
+                        + fit.gapToleranceAt(station).asTyped();
             case FLUSH ->
                 fit.wanted().flush().asTyped() + " ± "
                         + fit.wanted().flushTolerance().asTyped();

@@ -1,7 +1,5 @@
 package fayline.app.web.fitcard;
 
-import fayline.app.pdf.CardsPdf;
-import fayline.app.pdf.Paper;
 import fayline.app.pdf.fitcard.FitCardPdf;
 import fayline.app.pdf.fitcard.FitCardWords;
 import fayline.app.pdf.fitcard.FitSheet;
@@ -10,6 +8,7 @@ import fayline.app.usecase.fit.FrameSight;
 import fayline.app.usecase.fit.LookAtFits;
 import fayline.app.usecase.fit.LookAtFrames;
 import fayline.app.web.frame.Page;
+import fayline.app.web.frame.Printing;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
@@ -42,16 +41,9 @@ public final class FitCardPage implements Page {
         routes.get("/fit/{id}/card.pdf", ctx -> {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> {
-                Paper paper = Paper.of(visit.query("paper").isEmpty() ? "a4" : visit.query("paper"))
-                        .orElseThrow(() -> Refusal.input("Paper is a4 or letter."));
                 FitSheet sheet = sheet(visit, sight);
                 byte[] pdf = FitCardPdf.print(
-                        sheet,
-                        new CardsPdf.Setting(
-                                "http://" + ctx.header("Host") + "/",
-                                sight.time().full(),
-                                sight.time().today().toString(),
-                                paper));
+                        sheet, Printing.setting(visit, sight, sight.time().today()));
                 visit.send(pdf, "application/pdf", "fit-" + sheet.fit() + ".pdf");
             });
         });

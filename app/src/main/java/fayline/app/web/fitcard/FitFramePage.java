@@ -66,11 +66,7 @@ public final class FitFramePage implements Page {
     private void act(Visit visit, Act act) {
         sights.with(visit, sight -> {
             Fit fit = fit(visit, sight);
-            String by = visit.needed("by", "Who you are");
-            if (sight.definition().shop().people().find(by).isEmpty()) {
-                throw Refusal.input("Nobody of that name is in the crew.");
-            }
-            visit.remember("person", by);
+            String by = sight.sender(visit);
             Outcome outcome = act.of(visit, sight, fit, Sent.live(visit.once(), by));
             if (outcome.stands()) {
                 visit.say("Kept.", visit.field("draft"));

@@ -115,10 +115,7 @@ record Grounds(Sight sight, FitResult result, FitLines lines, boolean assume) {
         fit.station(id).ifPresent(s -> {
             all.add(written(
                     id + ": gap wanted",
-                    s.gap().orElse(fit.wanted().gap()).asTyped() + " ± "
-                            + s.gapTolerance()
-                                    .orElse(fit.wanted().gapTolerance())
-                                    .asTyped(),
+                    fit.gapAt(s).asTyped() + " ± " + fit.gapToleranceAt(s).asTyped(),
                     own(id, "gap")));
         });
         List<LaterState> later = result.later().stream()

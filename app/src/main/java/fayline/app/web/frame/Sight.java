@@ -201,4 +201,18 @@ public final class Sight {
         }
         return String.valueOf(q.si());
     }
+
+    /**
+     * Who sends a form, remembered for the next one.
+     *
+     * @throws Refusal if nobody is named, or nobody of the crew
+     */
+    public String sender(Visit visit) {
+        String by = visit.needed("by", "Who you are");
+        if (definition().shop().people().find(by).isEmpty()) {
+            throw Refusal.input("Nobody of that name is in the crew.");
+        }
+        visit.remember("person", by);
+        return by;
+    }
 }

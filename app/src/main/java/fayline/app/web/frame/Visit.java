@@ -153,6 +153,11 @@ public final class Visit {
         return once;
     }
 
+    /** The address under which the program was reached. */
+    public String home() {
+        return "http://" + ctx.header("Host") + "/";
+    }
+
     /** The address of this page, with what stands after the question mark. */
     public String path() {
         String query = ctx.queryString();

@@ -1,5 +1,7 @@
 package fayline.flow.project.fit;
 
+import fayline.basis.units.Entered;
+import fayline.basis.units.Length;
 import fayline.flow.project.catalog.Keyed;
 import fayline.flow.project.design.Hand;
 import fayline.flow.project.fit.frame.FitFrame;
@@ -96,6 +98,16 @@ public record Fit(
     /** A station by its mark. */
     public Optional<FitStation> station(String mark) {
         return stations.stream().filter(s -> s.id().equals(mark)).findFirst();
+    }
+
+    /** The gap wanted at a station: its own, else the fit's. */
+    public Entered<Length> gapAt(FitStation station) {
+        return station.gap().orElse(wanted.gap());
+    }
+
+    /** By how much the gap may be off at a station, either way: its own tolerance, else the fit's. */
+    public Entered<Length> gapToleranceAt(FitStation station) {
+        return station.gapTolerance().orElse(wanted.gapTolerance());
     }
 
     /**

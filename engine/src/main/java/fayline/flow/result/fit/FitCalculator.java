@@ -157,10 +157,7 @@ public final class FitCalculator {
         for (StationValue v : now.get().stations()) {
             Station at = places.stations().get(v.station().id());
             if (at != null && v.gap().isPresent()) {
-                rows.add(HeatRow.of(
-                        at,
-                        v.gap().get().gapMm(),
-                        Targets.mm(v.station().gap().orElse(fit.wanted().gap()))));
+                rows.add(HeatRow.of(at, v.gap().get().gapMm(), Targets.mm(fit.gapAt(v.station()))));
             }
         }
         if (rows.isEmpty()) {

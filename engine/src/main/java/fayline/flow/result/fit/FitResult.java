@@ -2,6 +2,7 @@ package fayline.flow.result.fit;
 
 import fayline.basis.finding.Finding;
 import fayline.basis.finding.Phrase;
+import fayline.flow.project.design.Hand;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitState;
 import fayline.method.fitup.Station;
@@ -13,6 +14,7 @@ import fayline.method.fitup.scheme.SchemeComparison;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Everything that follows from the readings of one fit.
@@ -66,6 +68,18 @@ public record FitResult(
     /** The readings of the state read last. */
     public Optional<StateReadings> now() {
         return states.isEmpty() ? Optional.empty() : Optional.of(states.get(states.size() - 1));
+    }
+
+    /** The stations whose places are known, in the fit's order. */
+    public List<Station> placed() {
+        return fit.stations().stream()
+                .flatMap(s -> Stream.ofNullable(places.get(s.id())))
+                .toList();
+    }
+
+    /** The hand whose ways its words are in. */
+    public Hand hand() {
+        return side == Side.RIGHT ? Hand.RIGHT : Hand.LEFT;
     }
 
     /** Whether the adhesive has set by the state read last. */

@@ -54,8 +54,8 @@ final class Targets {
 
     private FitRow row(FitStation s, Station at, double gapMm, List<LaterState> later) {
         double change = later.stream().mapToDouble(l -> changeMm(l, at)).sum();
-        double nominal = mm(s.gap().orElse(fit.wanted().gap())) - change;
-        double tolerance = mm(s.gapTolerance().orElse(fit.wanted().gapTolerance()));
+        double nominal = mm(fit.gapAt(s)) - change;
+        double tolerance = mm(fit.gapToleranceAt(s));
         OptionalDouble minimum = fit.wanted()
                 .minimumGap()
                 .map(m -> OptionalDouble.of(mm(m) - change))
