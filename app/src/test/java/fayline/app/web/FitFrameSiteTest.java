@@ -78,7 +78,7 @@ class FitFrameSiteTest {
                 .contains("Taught by Pane in the rebate of its frame, left.")
                 .contains("one build");
         assertThat(browser.page("/fit/pane-right"))
-                .contains("Width rear: the sheet sprang the frame 2.6 mm in")
+                .contains("Width rear: the sheet sprang the frame by 2.6 mm inwards")
                 .contains("695.6 mm");
     }
 

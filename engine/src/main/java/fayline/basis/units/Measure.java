@@ -5,21 +5,21 @@ import java.util.Locale;
 /** What a number of a fit measures, and in which unit each reader is told it. */
 public enum Measure {
     /** A gap, a shift, a depth, a thickness, in mm; thou in inch units. */
-    GAP("mm", "thou", 1000 / 25.4, 0, -1),
+    GAP("mm", "thou", 1 / QuantityKind.INCH, 0, -1),
     /** A place or a large size, in mm; inches in inch units. */
-    PLACE("mm", "in", 1 / 25.4, 0, 2),
+    PLACE("mm", "in", 1e-3 / QuantityKind.INCH, 0, 2),
     /** An area, in mm²; square inches in inch units. */
-    AREA("mm²", "in²", 1 / (25.4 * 25.4), 0, 2),
+    AREA("mm²", "in²", 1e-6 / (QuantityKind.INCH * QuantityKind.INCH), 0, 2),
     /** A slope, in mm per metre; thou per foot in inch units. */
     SLOPE("mm per metre", "thou per foot", 12, 0, -1),
     /** A temperature, in degC; degF in inch units. */
     TEMPERATURE("degC", "degF", 1.8, 32, 0),
     /** A force, in N; pounds in inch units. */
-    FORCE("N", "lbf", 1 / (0.45359237 * 9.80665), 0, 1),
+    FORCE("N", "lbf", 1 / (QuantityKind.POUND * QuantityKind.GRAVITY), 0, 1),
     /** A force along a line, in N per mm; pounds per inch in inch units. */
-    LINE_FORCE("N per mm", "lbf per in", 25.4 / (0.45359237 * 9.80665), 0, 0),
+    LINE_FORCE("N per mm", "lbf per in", 1000 * QuantityKind.INCH / (QuantityKind.POUND * QuantityKind.GRAVITY), 0, 0),
     /** A stress or modulus, in MPa; psi in inch units. */
-    STRESS("MPa", "psi", 1e6 * 0.0254 * 0.0254 / (0.45359237 * 9.80665), 0, -2);
+    STRESS("MPa", "psi", 1e6 / QuantityKind.PSI, 0, -2);
 
     private final String metric;
     private final String inch;

@@ -13,11 +13,11 @@ import java.util.function.DoubleFunction;
  * @param <Q> the type of the quantity
  */
 public final class QuantityKind<Q extends Quantity> {
-    private static final double INCH = 0.0254;
+    static final double INCH = 0.0254;
     private static final double YARD = 0.9144;
-    private static final double POUND = 0.45359237;
-    private static final double GRAVITY = 9.80665;
-    private static final double PSI = POUND * GRAVITY / (INCH * INCH);
+    static final double POUND = 0.45359237;
+    static final double GRAVITY = 9.80665;
+    static final double PSI = POUND * GRAVITY / (INCH * INCH);
     private static final double INCH_OF_MERCURY = 3386.389;
     private static final double MILLIMETRE_OF_MERCURY = 133.322387415;
     private static final double GALLON = 231 * INCH * INCH * INCH;

@@ -8,7 +8,6 @@ import fayline.app.pdf.CardsPdf;
 import fayline.app.pdf.Markup;
 import fayline.app.pdf.PdfPrinter;
 import fayline.app.pdf.QrCode;
-import fayline.flow.card.fit.FitCard;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -209,7 +208,7 @@ public final class FitCardPdf {
             all.add(new Pair("Assumed", "stiffness or strength, see the fit's page"));
         }
         pairs(m, all);
-        m.element("p", "small", String.join(" ", FitCard.FRAME_CARE));
+        m.element("p", "small", String.join(" ", s.care()));
     }
 
     private static void pairs(Markup m, List<Pair> pairs) {

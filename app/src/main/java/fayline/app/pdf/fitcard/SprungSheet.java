@@ -14,6 +14,7 @@ import java.util.List;
  * @param strains the highest bending strains, a sentence each
  * @param assumed what is assumed, a sentence each
  * @param says what must be said, a sentence each
+ * @param care what goes with every clamp force, a sentence each
  */
 public record SprungSheet(
         List<String> missing,
@@ -24,7 +25,8 @@ public record SprungSheet(
         List<Width> widths,
         List<String> strains,
         List<String> assumed,
-        List<String> says) {
+        List<String> says,
+        List<String> care) {
     /** Copies the lists. */
     public SprungSheet {
         missing = List.copyOf(missing);
@@ -35,6 +37,7 @@ public record SprungSheet(
         strains = List.copyOf(strains);
         assumed = List.copyOf(assumed);
         says = List.copyOf(says);
+        care = List.copyOf(care);
     }
 
     /** Whether there is an answer. */

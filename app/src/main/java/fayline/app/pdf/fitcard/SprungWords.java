@@ -2,6 +2,7 @@ package fayline.app.pdf.fitcard;
 
 import fayline.basis.units.Amount;
 import fayline.basis.units.UnitSystem;
+import fayline.flow.card.fit.FitCard;
 import fayline.flow.project.fit.frame.FrameFitting.Body;
 import fayline.flow.project.fit.frame.FrameWay;
 import fayline.flow.result.fit.frame.Pull;
@@ -28,7 +29,6 @@ import java.util.Optional;
  */
 public record SprungWords(UnitSystem units, Side side) {
     private static final double LEAST_MM = 0.005;
-    private static final double LEAST_OPENING_MM = 0.01;
 
     /** The frame in words. */
     public SprungSheet sheet(SprungResult r) {
@@ -58,7 +58,8 @@ public record SprungWords(UnitSystem units, Side side) {
                                 s.to()))
                         .toList(),
                 r.assumed(),
-                r.findings().stream().map(f -> f.sentence(units)).toList());
+                r.findings().stream().map(f -> f.sentence(units)).toList(),
+                FitCard.FRAME_CARE.stream().map(c -> c.in(units)).toList());
     }
 
     private SprungSheet.Clamp clamp(ClampPull c) {
@@ -96,11 +97,7 @@ public record SprungWords(UnitSystem units, Side side) {
     }
 
     private SprungSheet.Bond bond(BondPull b) {
-        return new SprungSheet.Bond(
-                b.place().id(),
-                line(b.peelNPerMm()),
-                line(b.shearNPerMm()),
-                b.openingMm().orElse(0) > LEAST_OPENING_MM);
+        return new SprungSheet.Bond(b.place().id(), line(b.peelNPerMm()), line(b.shearNPerMm()), b.pulledOpen());
     }
 
     /** A load along a line. */

@@ -1,7 +1,6 @@
 package fayline.app.pdf.fitcard;
 
 import fayline.app.pdf.CardSheet.Pair;
-import fayline.basis.finding.Finding;
 import fayline.basis.units.Length;
 import fayline.basis.units.QuantityFormat;
 import fayline.basis.units.UnitSystem;
@@ -41,7 +40,7 @@ public record WidthWords(QuantityFormat format) {
 
     /** What a frame taught of a width, in a sentence for its opposite hand. */
     public String lesson(WidthLesson l) {
-        StringBuilder s = new StringBuilder("Width " + l.width() + ": the sheet sprang the frame "
+        StringBuilder s = new StringBuilder("Width " + l.width() + ": the sheet sprang the frame by "
                 + change(l.sprungMm()) + " at a bare width of " + width(l.bareMm()));
         l.follow()
                 .ifPresent(r -> s.append(
@@ -60,7 +59,7 @@ public record WidthWords(QuantityFormat format) {
     }
 
     private String change(double mm) {
-        return Math.abs(mm) < LEAST_MM ? "by nothing" : width(Math.abs(mm)) + (mm < 0 ? " in" : " out");
+        return Math.abs(mm) < LEAST_MM ? "nothing" : width(Math.abs(mm)) + (mm < 0 ? " inwards" : " outwards");
     }
 
     private static String verdict(WidthAnswer a) {
@@ -146,7 +145,7 @@ public record WidthWords(QuantityFormat format) {
         Optional<TrialFitResult> trial = a.trial();
         trial.ifPresent(t -> t.findings().stream()
                 .filter(f -> f.about().equals("trials"))
-                .map(Finding::sentence)
+                .map(f -> f.sentence(format.system()))
                 .forEach(all::add));
         if (trial.isEmpty()) {
             all.add(

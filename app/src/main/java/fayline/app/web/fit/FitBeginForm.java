@@ -51,12 +51,7 @@ final class FitBeginForm {
         LINES.forEach(f -> typed.put(f, visit.field(f)));
         TEXTS.forEach(f -> typed.put(f, visit.text(f)));
         against = visit.fields("against").stream().filter(a -> !a.isEmpty()).toList();
-        unit = unit(units);
-    }
-
-    /** The unit that a bare number gets. */
-    static String unit(UnitSystem units) {
-        return units == UnitSystem.INCH ? "in" : "mm";
+        unit = FitSetup.unit(units);
     }
 
     Map<String, String> typed() {

@@ -100,7 +100,7 @@ public final class FitBeginPage implements Page {
                         List.of(
                                 Assumption.READING.words().in(units(visit, sight)),
                                 Assumption.READING_COMMON.words().in(units(visit, sight))),
-                        FitBeginForm.unit(units(visit, sight)),
+                        FitSetup.unit(units(visit, sight)),
                         refused));
     }
 }

@@ -15,7 +15,6 @@ import fayline.app.web.frame.Visit;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.reading.FitReading;
 import fayline.flow.reading.FitReadings;
-import fayline.flow.record.MendedReading;
 import fayline.flow.record.TakenReading;
 import io.javalin.config.RoutesConfig;
 import java.util.HashMap;
@@ -82,7 +81,7 @@ public final class FitMendPage implements Page {
     }
 
     private static Mended mended(Visit visit, Sight sight) {
-        String unit = FitBeginForm.unit(sight.format().system());
+        String unit = FitSetup.unit(sight.format().system());
         String nogo = visit.field("nogo");
         return new Mended(
                 Optional.empty(),
@@ -104,9 +103,6 @@ public final class FitMendPage implements Page {
     private void show(Visit visit, Sight sight, Map<String, String> typed, List<String> refused) {
         TakenReading r = reading(visit, sight);
         Fit fit = sight.definition().fits().find(r.of()).orElseThrow(() -> Refusal.absent("fit of that name"));
-        List<MendedReading> before = sight.view().record().mended().stream()
-                .filter(m -> m.before().seq() == r.seq())
-                .toList();
         boolean withdrawn = sight.view().record().readings().stream().noneMatch(x -> x.seq() == r.seq());
         FitReading understood = FitReadings.of(List.of(r), fit.id()).stream()
                 .findFirst()
@@ -119,7 +115,7 @@ public final class FitMendPage implements Page {
                         + stateName(fit, r.state()).toLowerCase(Locale.ROOT) + ": " + FitFormer.words(r) + ", read "
                         + sight.time().at(r.at()) + " by " + sight.personName(r.by()),
                 withdrawn,
-                before.isEmpty() ? List.of() : FitFormer.of(sight, r.seq()),
+                FitFormer.of(sight, r.seq()),
                 typed.getOrDefault("value", r.value()),
                 understood.kind() == FitReading.Kind.GAP,
                 typed.getOrDefault("nogo", r.values().getOrDefault("nogo", "")),

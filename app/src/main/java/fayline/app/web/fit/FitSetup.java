@@ -115,6 +115,11 @@ public record FitSetup(
         return withUnit(typed, unit);
     }
 
+    /** The unit that a bare number gets. */
+    public static String unit(UnitSystem units) {
+        return units == UnitSystem.INCH ? "in" : "mm";
+    }
+
     /** Text as it is kept: a bare number gets a unit, anything else stays. */
     public static String withUnit(String typed, String unit) {
         return typed.matches("[-+]?[0-9./ ]*[0-9.]") ? typed + " " + unit : typed;

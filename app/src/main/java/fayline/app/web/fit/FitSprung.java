@@ -61,8 +61,7 @@ final class FitSprung {
                                 c.forceN()))
                         .toList(),
                 shape.bonds().stream()
-                        .map(b -> new SprungPicture.Joint(
-                                b.place().at(), b.openingMm().orElse(0) > 0.01))
+                        .map(b -> new SprungPicture.Joint(b.place().at(), b.pulledOpen()))
                         .toList(),
                 shape.fittings().stream()
                         .map(f -> new SprungPicture.Pin(

@@ -22,7 +22,7 @@ import java.util.Optional;
  * @param strip every state in its order, read or to come
  * @param over the gaps over the states; empty for a single state with nothing to come
  * @param sure how sure the chosen way to locate it is, in a line; empty where no chance is told
- * @param wanted gap and flush wanted, in a line
+ * @param wanted the gap wanted, in a line
  * @param states what was read, the state read last first
  * @param later states to come that disturb the gap
  * @param heat what heat does, empty where it is not asked
@@ -260,6 +260,7 @@ public record FitView(
             lessons = List.copyOf(lessons);
         }
     }
+
     /**
      * How a figure comes about.
      *

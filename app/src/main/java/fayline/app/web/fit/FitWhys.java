@@ -1,5 +1,8 @@
 package fayline.app.web.fit;
 
+import fayline.app.usecase.fit.FitLines;
+import fayline.app.web.frame.Visit;
+import fayline.app.web.why.WhyView;
 import fayline.basis.finding.Figure;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +11,16 @@ import java.util.Locale;
 /** Says how a figure comes about: inputs with their origin, method, source. */
 public final class FitWhys {
     private FitWhys() {}
+
+    /** What the definition says, with the line that says it. */
+    public static WhyView.Input written(String name, String value, FitLines.Line line) {
+        return new WhyView.Input(
+                name,
+                value,
+                "entered: " + line.path() + ", line " + line.line(),
+                false,
+                "/definition/file?path=" + Visit.encoded(line.path()) + "#line-" + line.line());
+    }
 
     /** A figure in lines: how it comes about, its inputs with their origin, source, cautions. */
     public static FitView.Why figure(Figure f) {

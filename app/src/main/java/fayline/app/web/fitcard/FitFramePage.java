@@ -127,9 +127,12 @@ public final class FitFramePage implements Page {
         String value = visit.field("new");
         return value.isEmpty()
                 ? correct.withdraw(sent, Long.parseLong(entry), visit.field("why"))
-                : WidthReadings.mm(value).isEmpty()
-                        ? Outcome.refused("Found \"" + value + "\", expected a width above nought, such as 690.5 mm.")
-                        : correct.correct(sent, Long.parseLong(entry), Mended.value(value), visit.field("why"));
+                : correct.correct(
+                        sent,
+                        Long.parseLong(entry),
+                        Mended.value(FitSetup.withUnit(
+                                value, FitSetup.unit(sight.format().system()))),
+                        visit.field("why"));
     }
 
     private void show(Visit visit, Sight sight, Fit fit, Map<String, String> typed, List<String> refused) {

@@ -3,6 +3,7 @@ package fayline.app.web.fitcard;
 import fayline.app.pdf.fitcard.WidthSheet;
 import fayline.app.web.frame.Frame;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -23,7 +24,7 @@ public record FitFrameView(
         String name,
         List<Width> widths,
         Optional<Entry> entry,
-        java.util.Map<String, String> typed,
+        Map<String, String> typed,
         List<String> refused,
         String opposite,
         List<String> lessons,
@@ -31,7 +32,7 @@ public record FitFrameView(
     /** Copies the lists. */
     public FitFrameView {
         widths = List.copyOf(widths);
-        typed = java.util.Map.copyOf(typed);
+        typed = Map.copyOf(typed);
         refused = List.copyOf(refused);
         lessons = List.copyOf(lessons);
         cautions = List.copyOf(cautions);

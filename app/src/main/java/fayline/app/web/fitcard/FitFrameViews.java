@@ -2,14 +2,17 @@ package fayline.app.web.fitcard;
 
 import fayline.app.pdf.fitcard.WidthWords;
 import fayline.app.usecase.fit.FrameSight;
+import fayline.app.web.fit.FitSetup;
 import fayline.app.web.frame.Frame;
 import fayline.app.web.frame.Sight;
-import fayline.basis.units.UnitSystem;
+import fayline.basis.finding.Phrase;
+import fayline.basis.units.Amount;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitHeat;
 import fayline.flow.project.fit.frame.FrameWidth;
 import fayline.flow.reading.WidthReading;
 import fayline.flow.result.fit.frame.WidthAnswer;
+import fayline.method.fitup.frame.spring.ClampLimits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -52,7 +55,7 @@ final class FitFrameViews {
                 refused,
                 frame.opposite().map(o -> o.fit().id()).orElse(""),
                 frame.taught().stream().map(words::lesson).toList(),
-                cautions(fit));
+                cautions(sight, fit));
     }
 
     private static List<FitFrameView.Reading> readings(Sight sight, WidthAnswer w) {
@@ -92,7 +95,7 @@ final class FitFrameViews {
                 trial,
                 state.word(),
                 state.words(),
-                sight.format().system() == UnitSystem.INCH ? "in" : "mm",
+                FitSetup.unit(sight.format().system()),
                 "width-" + width.id() + "-" + trial + "-" + state.word(),
                 fit.frame().widths().stream()
                         .map(x -> new Frame.Choice(x.id(), x.id() + ", " + x.where(), x.id().equals(width.id())))
@@ -102,12 +105,14 @@ final class FitFrameViews {
                         .toList());
     }
 
-    private static List<String> cautions(Fit fit) {
+    private static List<String> cautions(Sight sight, Fit fit) {
         boolean acrylic =
                 fit.heat().map(FitHeat::sheet).filter(s -> s.isAcrylic()).isPresent();
         return List.of(
-                "Hand tight. A clamp that needs more than 150 N pulls the part in: do not pull it in, correct the part."
-                        + " Common practice, no source.",
+                sight.say(Phrase.of(
+                        "Hand tight. A clamp that needs more than %s pulls the part in: do not pull it in, correct the part."
+                                + " Common practice, no source.",
+                        Amount.newtons(ClampLimits.USUAL.handN(), 0))),
                 (acrylic ? "This sheet is acrylic, and acrylic creeps" : "Acrylic creeps")
                         + ": a sheet held bent gives way with time, and the frame drifts back towards its bare width. Set it so"
                         + " that both ends of that drift are inside.",

@@ -3,6 +3,7 @@ package fayline.app.web.fitcard;
 import fayline.app.pdf.fitcard.SprungSheet;
 import fayline.app.pdf.fitcard.SprungWords;
 import fayline.app.usecase.fit.FitLines;
+import fayline.app.web.fit.FitWhys;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Visit;
 import fayline.app.web.why.WhyView;
@@ -188,40 +189,30 @@ final class FrameFigures {
     }
 
     private WhyView.Input section(UsedSection s) {
-        WhyView.Input written = written(
-                "Section " + s.section().id(),
-                s.origin(),
-                "frame",
-                "sections",
-                s.section().id());
-        return new WhyView.Input(
-                written.name(),
-                written.value(),
-                (s.assumed() ? "assumed; " : "") + written.origin(),
-                s.assumed(),
-                written.link());
+        return maybe(
+                written(
+                        "Section " + s.section().id(),
+                        s.origin(),
+                        "frame",
+                        "sections",
+                        s.section().id()),
+                s.assumed());
+    }
+
+    /** An input that says of itself whether it is assumed. */
+    private static WhyView.Input maybe(WhyView.Input i, boolean assumed) {
+        return new WhyView.Input(i.name(), i.value(), (assumed ? "assumed; " : "") + i.origin(), assumed, i.link());
     }
 
     private List<WhyView.Input> adhesive() {
         Optional<FrameAdhesive> adhesive = result.beams().adhesive();
-        return adhesive.map(a -> List.of(new WhyView.Input(
-                        "Adhesive",
-                        a.origin(),
-                        (a.assumed() ? "assumed; " : "")
-                                + written("", "", "frame", "adhesive").origin(),
-                        a.assumed(),
-                        written("", "", "frame", "adhesive").link())))
+        return adhesive.map(a -> List.of(maybe(written("Adhesive", a.origin(), "frame", "adhesive"), a.assumed())))
                 .orElse(List.of());
     }
 
     private WhyView.Input written(String name, String value, String... keys) {
         return lines.line(keys)
-                .map(l -> new WhyView.Input(
-                        name,
-                        value,
-                        "entered: " + l.path() + ", line " + l.line(),
-                        false,
-                        "/definition/file?path=" + Visit.encoded(l.path()) + "#line-" + l.line()))
+                .map(l -> FitWhys.written(name, value, l))
                 .orElseGet(() -> new WhyView.Input(name, value, "entered", false, ""));
     }
 }

@@ -3,6 +3,7 @@ package fayline.app.web.fitwhy;
 import fayline.app.web.fit.FitSchemes;
 import fayline.app.web.why.WhyView;
 import fayline.basis.finding.Figure;
+import fayline.basis.units.Amount;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitGauge;
 import fayline.flow.result.fit.FitAdvice;
@@ -112,8 +113,7 @@ final class ChanceFigures {
                     n.temperatureDegC().isPresent()
                             ? Grounds.computed(
                                     "temperature noted with the readings",
-                                    fayline.basis.units.Amount.degC(
-                                                    n.temperatureDegC().getAsDouble())
+                                    Amount.degC(n.temperatureDegC().getAsDouble())
                                             .in(g.sight().format().system()))
                             : new WhyView.Input(
                                     "temperature at the readings", "none noted", "assumed: the reference", true, ""));

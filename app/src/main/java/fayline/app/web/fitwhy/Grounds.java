@@ -1,6 +1,7 @@
 package fayline.app.web.fitwhy;
 
 import fayline.app.usecase.fit.FitLines;
+import fayline.app.web.fit.FitWhys;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Visit;
 import fayline.app.web.why.WhyView;
@@ -48,16 +49,8 @@ record Grounds(Sight sight, FitResult result, FitLines lines, boolean assume) {
 
     /** What the definition says, by the keys under which it stands; assumed where it says nothing. */
     WhyView.Input written(String name, String value, String... keys) {
-        return written(name, value, lines.line(keys));
-    }
-
-    private static WhyView.Input written(String name, String value, Optional<FitLines.Line> line) {
-        return line.map(l -> new WhyView.Input(
-                        name,
-                        value,
-                        "entered: " + l.path() + ", line " + l.line(),
-                        false,
-                        "/definition/file?path=" + Visit.encoded(l.path()) + "#line-" + l.line()))
+        return lines.line(keys)
+                .map(l -> FitWhys.written(name, value, l))
                 .orElseGet(() -> new WhyView.Input(name, value, "assumed: the definition does not say", true, ""));
     }
 

@@ -3,6 +3,7 @@ package fayline.flow.card.fit;
 import fayline.basis.finding.Finding;
 import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
+import fayline.basis.units.Amount;
 import fayline.flow.card.Caution;
 import fayline.flow.project.design.Hand;
 import fayline.flow.project.fit.FitState;
@@ -10,6 +11,7 @@ import fayline.flow.result.fit.frame.SprungResult;
 import fayline.flow.result.fit.frame.WidthAnswer;
 import fayline.method.fitup.Move;
 import fayline.method.fitup.Spot;
+import fayline.method.fitup.frame.spring.ClampLimits;
 import fayline.method.fitup.shim.ShimStack;
 import java.util.List;
 import java.util.Optional;
@@ -57,12 +59,17 @@ public record FitCard(
         Optional<SprungResult> sprung,
         List<Caution> cautions) {
     /** What goes with the clamp forces of every frame, a sentence each. */
-    public static final List<String> FRAME_CARE = List.of(
-            "Do not force a frame shut: what takes more than a hand's 150 N or bends past 0.2 % is corrected, not pulled in. Common"
-                    + " practice, no source.",
-            "What is pulled in stays in the bond as peel, and peel lets go first: clamps stay on until full cure, and come off one"
-                    + " after the other while somebody watches the bond line.",
-            "Straight beams, small motions, no contact, no peaks at the ends of a bond line: the trial on the bench decides.");
+    public static final List<Phrase> FRAME_CARE = List.of(
+            Phrase.of(
+                    "Do not force a frame shut: what takes more than a hand's %s or bends past %.1f %% is corrected, not pulled in."
+                            + " Common practice, no source.",
+                    Amount.newtons(ClampLimits.USUAL.handN(), 0), 100 * ClampLimits.USUAL.bendingStrain()),
+            Phrase.plain(
+                    "What is pulled in stays in the bond as peel, and peel lets go first: clamps stay on until full cure, and"
+                            + " come off one after the other while somebody watches the bond line."),
+            Phrase.plain(
+                    "Straight beams, small motions, no contact, no peaks at the ends of a bond line: the trial on the bench"
+                            + " decides."));
 
     /** Copies the lists. */
     public FitCard {

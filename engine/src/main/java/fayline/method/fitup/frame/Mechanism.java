@@ -22,10 +22,15 @@ public record Mechanism(List<NodalField> motions) {
 
     /** Each motion in words. */
     public List<String> words() {
-        return motions.stream().map(Mechanism::words).toList();
+        return words(NodeNames.NUMBERED);
     }
 
-    private static String words(NodalField motion) {
+    /** The same with names for its nodes. */
+    public List<String> words(NodeNames names) {
+        return motions.stream().map(m -> words(m, names)).toList();
+    }
+
+    private static String words(NodalField motion, NodeNames names) {
         List<Integer> moving = IntStream.range(0, motion.nodes())
                 .filter(n -> moves(motion.at(n)))
                 .boxed()
@@ -41,9 +46,9 @@ public record Mechanism(List<NodalField> motions) {
                         < SAME * turn(one));
         if (oneTurn) {
             return "it turns about " + along(new FramePoint(one.rx(), one.ry(), one.rz())) + "; "
-                    + farthest(motion, moving);
+                    + farthest(motion, moving, names);
         }
-        return farthest(motion, moving);
+        return farthest(motion, moving, names);
     }
 
     private static boolean moves(NodeMotion m) {
@@ -54,7 +59,7 @@ public record Mechanism(List<NodalField> motions) {
         return Math.sqrt(m.rx() * m.rx() + m.ry() * m.ry() + m.rz() * m.rz());
     }
 
-    private static String farthest(NodalField motion, List<Integer> moving) {
+    private static String farthest(NodalField motion, List<Integer> moving, NodeNames names) {
         List<String> told = new ArrayList<>();
         moving.stream()
                 .sorted(Comparator.comparingDouble(
@@ -62,8 +67,8 @@ public record Mechanism(List<NodalField> motions) {
                 .limit(NAMED)
                 .forEach(n -> told.add(String.format(
                         Locale.ROOT,
-                        "node %d goes %.2f along %s",
-                        n,
+                        "%s goes %.2f along %s",
+                        names.node(n),
                         motion.at(n).sizeMm(),
                         motion.at(n).sizeMm() > SAME ? along(motion.at(n).shift()) : "nothing and turns")));
         return String.join(", ", told);

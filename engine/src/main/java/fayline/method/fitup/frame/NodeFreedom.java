@@ -16,6 +16,11 @@ public record NodeFreedom(int node, Freedom freedom) {
 
     /** In words, as {@code node 3 ux}. */
     public String words() {
-        return "node " + node + " " + freedom.symbol();
+        return words(NodeNames.NUMBERED);
+    }
+
+    /** The same with names for node and freedom. */
+    public String words(NodeNames names) {
+        return names.node(node) + " " + names.freedom(freedom);
     }
 }

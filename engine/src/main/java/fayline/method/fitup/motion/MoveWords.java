@@ -16,8 +16,9 @@ import java.util.List;
  * @param pivotName its name, as "the middle of the stations"
  */
 public record MoveWords(Side side, Spot pivot, Phrase pivotName) {
+    /** Half a thou: less is told to nobody, for no hand sets it. */
     private static final double LEAST_SHIFT_MM = 0.0127;
-    // Half a thou: less is told to nobody, for no hand sets it.
+
     private static final double LEAST_TURN_DEG = 0.0005;
 
     /** Words of moves about a pivot whose name holds no amount. */

@@ -6,8 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The line to cut to: the outline moved inwards (a neighbour's outwards), square to itself, by a depth that is linear in the arc length between given
- * places. On a sharp corner the two moved sides are brought to their intersection.
+ * The line to cut to: the outline moved inwards (a neighbour's outwards), square to itself, by a depth that is linear in the arc
+ * length between given places. On a sharp corner the two moved sides are brought to their intersection.
  */
 public final class CutOutline {
     private static final double SAME_PLACE = 1e-9;

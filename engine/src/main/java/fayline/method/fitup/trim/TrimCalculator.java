@@ -87,7 +87,7 @@ public final class TrimCalculator {
                 "trim",
                 Phrase.of(
                         "It fits only more than %s or 2 degrees from where it lies. Set the part right and read again.",
-                        Amount.mm(10, 0)),
+                        Amount.mm(FARTHEST_MM, 0)),
                 "common practice, no source");
     }
 

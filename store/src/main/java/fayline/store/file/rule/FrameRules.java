@@ -8,8 +8,12 @@ import fayline.flow.project.fit.FitState;
 import fayline.flow.project.fit.FitStation;
 import fayline.flow.project.fit.frame.FrameBeams;
 import fayline.flow.project.fit.frame.FramePlace;
+import fayline.flow.project.fit.frame.FrameRun;
 import fayline.flow.project.fit.frame.FrameSection;
+import fayline.flow.project.fit.frame.FrameWay;
+import fayline.method.fitup.frame.Axis;
 import fayline.method.fitup.frame.BeamSection;
+import fayline.method.fitup.frame.FramePoint;
 import fayline.store.file.yaml.Nearest;
 import fayline.store.file.yaml.Problems;
 import fayline.store.file.yaml.Tree;
@@ -22,6 +26,7 @@ import java.util.Set;
 /** What a frame says of its places, beams and clamps must go together. */
 final class FrameRules {
     private static final double APART_MM = 1e-6;
+    private static final double STRAIGHT = 1e-9;
 
     private final Fit fit;
     private final Tree at;
@@ -145,8 +150,8 @@ final class FrameRules {
 
     /** What only the numbers show. */
     private void sound(FrameBeams beams) {
-        apart(beams, "part");
-        apart(beams, "carrier");
+        segments(beams, "part", beams.part());
+        segments(beams, "carrier", beams.carrier());
         if (beams.plane()) {
             return;
         }
@@ -167,23 +172,31 @@ final class FrameRules {
         return s.iyMm4() == 0 || s.jMm4() == 0;
     }
 
-    private void apart(FrameBeams beams, String body) {
-        for (Tree r : at.down(body).items()) {
-            List<Tree> items = r.down("through").items();
-            for (int i = 1; i < items.size(); i++) {
-                Optional<FramePlace> a = beams.place(items.get(i - 1).text());
-                Optional<FramePlace> b = beams.place(items.get(i).text());
-                if (a.isPresent()
-                        && b.isPresent()
-                        && a.get().at().from(b.get().at()).lengthMm() < APART_MM) {
-                    problems.stop(
-                            items.get(i),
-                            Problems.quote(items.get(i).text()) + " where "
-                                    + items.get(i - 1).text() + " is",
-                            "a place apart from the one before",
-                            "");
+    private void segments(FrameBeams beams, String body, List<FrameRun> runs) {
+        List<Tree> items = at.down(body).items();
+        for (int r = 0; r < items.size() && r < runs.size(); r++) {
+            List<Tree> through = items.get(r).down("through").items();
+            for (int i = 1; i < through.size(); i++) {
+                Optional<FramePlace> a = beams.place(through.get(i - 1).text());
+                Optional<FramePlace> b = beams.place(through.get(i).text());
+                if (a.isPresent() && b.isPresent()) {
+                    segment(items.get(r), runs.get(r).facing(), through.get(i), a.get(), b.get());
                 }
             }
+        }
+    }
+
+    private void segment(Tree run, FrameWay facing, Tree end, FramePlace a, FramePlace b) {
+        FramePoint arm = b.at().from(a.at());
+        if (arm.lengthMm() < APART_MM) {
+            problems.stop(
+                    end, Problems.quote(b.id()) + " where " + a.id() + " is", "a place apart from the one before", "");
+        } else if (1 - Math.abs(Axis.of(arm).dot(facing.axis())) < STRAIGHT) {
+            problems.stop(
+                    run.get("facing").orElse(end),
+                    "a beam from " + a.id() + " to " + b.id() + " that runs the way it faces, " + facing.key(),
+                    "\"facing:\" square to the beam",
+                    "");
         }
     }
 

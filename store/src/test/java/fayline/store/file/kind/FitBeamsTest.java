@@ -132,6 +132,10 @@ class FitBeamsTest {
                 .anySatisfy(s -> assertThat(s).contains("no stiffness out of the plane"));
         assertThat(problems("{id: Q, at: \"10 0 in\"}", "{id: Q, at: \"0 0\"}"))
                 .anySatisfy(s -> assertThat(s).contains("a place apart from the one before"));
+        assertThat(problems("{through: [P, Q], section: tube}", "{through: [P, Q], section: tube, facing: along}"))
+                .anySatisfy(s -> assertThat(s)
+                        .contains("a beam from P to Q that runs the way it faces, along")
+                        .contains("square to the beam"));
         assertThat(problems("off: -2 mm, ", "off: -2 mm, station: A, "))
                 .anySatisfy(s -> assertThat(s).contains("exactly one of off, station"));
         assertThat(problems("through: [Q, R]", "through: [Q]"))

@@ -59,14 +59,13 @@ public final class SprungCalculator {
         SpringBack question;
         try {
             question = question(beams, nodes, sections, pulls);
-            result = SpringBackCalculator.calculate(question);
+            result = SpringBackCalculator.calculate(question, nodes);
         } catch (IllegalArgumentException e) {
-            Finding stop = new Finding(
-                    Severity.STOP, "frame", nodes.named(String.valueOf(e.getMessage())) + ".", "the definition");
+            Finding stop = new Finding(Severity.STOP, "frame", e.getMessage() + ".", "the definition");
             return unanswered(q, beams, List.of(), sections, pulls, List.of(stop));
         }
         if (result.shape().isEmpty()) {
-            return unanswered(q, beams, List.of(), sections, pulls, SprungFindings.refused(result, nodes));
+            return unanswered(q, beams, List.of(), sections, pulls, result.findings());
         }
         SprungShape shape =
                 new SprungShapes(q, beams, nodes, question, result.shape().get(), pulls).shape();
@@ -78,7 +77,7 @@ public final class SprungCalculator {
                 sections,
                 pulls,
                 Optional.of(shape),
-                SprungFindings.of(beams, shape, result, nodes));
+                SprungFindings.of(beams, shape, result));
     }
 
     private static SprungResult unanswered(

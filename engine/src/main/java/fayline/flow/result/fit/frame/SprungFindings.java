@@ -4,7 +4,6 @@ import fayline.basis.finding.Finding;
 import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
 import fayline.basis.units.Amount;
-import fayline.flow.project.fit.frame.FrameAdhesive;
 import fayline.flow.project.fit.frame.FrameBeams;
 import fayline.flow.result.fit.frame.SprungShape.BondPull;
 import fayline.flow.result.fit.frame.SprungShape.ClampPull;
@@ -25,25 +24,17 @@ final class SprungFindings {
     private static final String METHOD = "[liu-hu1997]";
     private static final String FRAME = "frame";
     private static final String BOND = "bond";
-    private static final double LEAST_OPENING_MM = 0.01;
 
     private final List<Finding> all = new ArrayList<>();
 
     private SprungFindings() {}
 
-    /** Of a frame that could not be reckoned: what the beams say, in places, which holds no length. */
-    static List<Finding> refused(SpringBackResult result, SprungNodes nodes) {
-        return result.findings().stream()
-                .map(f -> new Finding(f.severity(), f.about(), nodes.named(f.sentence()), f.source()))
-                .toList();
-    }
-
-    static List<Finding> of(FrameBeams beams, SprungShape shape, SpringBackResult result, SprungNodes nodes) {
+    static List<Finding> of(FrameBeams beams, SprungShape shape, SpringBackResult result) {
         SprungFindings f = new SprungFindings();
         shape.clamps().forEach(f::clamp);
-        refused(result, nodes).stream().filter(x -> x.about().equals("clamps")).forEach(f.all::add);
+        result.findings().stream().filter(x -> x.about().equals("clamps")).forEach(f.all::add);
         shape.strains().stream().filter(Strain::beyond).forEach(f::strain);
-        f.bond(beams, shape);
+        f.bond(shape);
         f.strength(shape);
         shape.fittings().forEach(f::fitting);
         if (beams.creeps()) {
@@ -105,7 +96,7 @@ final class SprungFindings {
                 PRACTICE);
     }
 
-    private void bond(FrameBeams beams, SprungShape shape) {
+    private void bond(SprungShape shape) {
         if (shape.bonds().isEmpty()) {
             add(
                     Severity.STOP,
@@ -114,7 +105,7 @@ final class SprungFindings {
                     "the definition");
         }
         List<Phrase> open = shape.bonds().stream()
-                .filter(b -> b.openingMm().orElse(0) > LEAST_OPENING_MM)
+                .filter(BondPull::pulledOpen)
                 .map(b -> Phrase.of("%s (%s)", b.place().id(), Amount.newtonsPerMm(b.peelNPerMm(), 2)))
                 .toList();
         if (!open.isEmpty()) {
@@ -127,9 +118,8 @@ final class SprungFindings {
                             Phrase.joined(", ", open)),
                     METHOD);
         }
-        double thick = beams.adhesive().map(FrameAdhesive::thicknessMm).orElse(Double.POSITIVE_INFINITY);
         String over = shape.bonds().stream()
-                .filter(b -> -b.openingMm().orElse(0) > thick)
+                .filter(BondPull::overlaps)
                 .map(BondPull::place)
                 .map(p -> p.id())
                 .collect(Collectors.joining(", "));

@@ -7,6 +7,8 @@ import fayline.method.fitup.frame.Beam;
 import fayline.method.fitup.frame.BeamSection;
 import fayline.method.fitup.frame.Frame;
 import fayline.method.fitup.frame.FramePoint;
+import fayline.method.fitup.frame.Freedom;
+import fayline.method.fitup.frame.NodeNames;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -15,30 +17,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Places as the nodes of beams. A place at which both have beams is one node where they are tied hard, and two where adhesive
  * lies between them.
  */
-final class SprungNodes {
-    private static final Pattern NODE =
-            Pattern.compile("([Nn]ode |Beam )(\\d+)(?: (ux|uy|uz|rx|ry|rz))?(?: to (\\d+))?");
-    private static final Map<String, String> WAYS = Map.of(
-            "ux",
-            "along",
-            "uy",
-            "up",
-            "uz",
-            "out",
-            "rx",
-            "turning about along",
-            "ry",
-            "turning about up",
-            "rz",
-            "turning in its plane");
-
+final class SprungNodes implements NodeNames {
     private final FrameBeams beams;
     private final List<FramePoint> nodes = new ArrayList<>();
     private final List<String> names = new ArrayList<>();
@@ -82,11 +66,6 @@ final class SprungNodes {
         return Optional.ofNullable(carrier.get(place));
     }
 
-    /** The place of a node. */
-    String name(int node) {
-        return names.get(node);
-    }
-
     /** Places at which part and carrier are bonded, in order. */
     List<FramePlace> bonded() {
         return beams.places().stream()
@@ -121,21 +100,21 @@ final class SprungNodes {
         return new Frame(nodes, all, beams.plane());
     }
 
-    /** A sentence about nodes as one about places. */
-    String named(String sentence) {
-        Matcher m = NODE.matcher(sentence);
-        StringBuilder s = new StringBuilder();
-        while (m.find()) {
-            String of = m.group(1).startsWith("Beam") ? "Beam " : "";
-            String way = m.group(3) == null ? "" : " " + WAYS.get(m.group(3));
-            String to = m.group(4) == null ? "" : " to " + name(m.group(4));
-            m.appendReplacement(s, Matcher.quoteReplacement(of + name(m.group(2)) + way + to));
-        }
-        return m.appendTail(s).toString();
+    /** The place of a node. */
+    @Override
+    public String node(int node) {
+        return names.get(node);
     }
 
-    private String name(String node) {
-        int n = Integer.parseInt(node);
-        return n < names.size() ? names.get(n) : node;
+    @Override
+    public String freedom(Freedom freedom) {
+        return switch (freedom) {
+            case UX -> "along";
+            case UY -> "up";
+            case UZ -> "out";
+            case RX -> "turning about along";
+            case RY -> "turning about up";
+            case RZ -> "turning in its plane";
+        };
     }
 }

@@ -2,19 +2,15 @@ package fayline.flow.result.fit.frame;
 
 import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitState;
-import fayline.flow.project.fit.FitStation;
-import fayline.flow.project.fit.FitWanted;
 import fayline.flow.project.fit.frame.FrameClamp;
 import fayline.flow.project.fit.frame.FrameWay;
 import fayline.flow.result.fit.FitResult;
 import fayline.flow.result.fit.StateReadings;
 import fayline.flow.result.fit.StationValue;
 import fayline.method.fitup.Station;
-import fayline.method.fitup.outline.OutlineCalculator;
-import fayline.method.fitup.outline.OutlineResult;
-import fayline.method.fitup.outline.PartOutline;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -26,11 +22,13 @@ final class SprungPulls {
     private static final double SQUARE_ON = 0.9;
 
     private final Fit fit;
+    private final Map<String, Station> places;
     private final Optional<StateReadings> read;
     private final List<String> missing = new ArrayList<>();
 
     SprungPulls(SprungQuestion q) {
         this.fit = q.fit();
+        this.places = q.places();
         this.read = dryFit(q);
     }
 
@@ -81,7 +79,7 @@ final class SprungPulls {
     }
 
     private Optional<Pull> byGap(FrameClamp clamp, StationValue v) {
-        Optional<Station> at = station(v.station());
+        Optional<Station> at = Optional.ofNullable(places.get(v.station().id()));
         if (v.gap().isEmpty() || at.isEmpty()) {
             return Optional.empty();
         }
@@ -91,8 +89,7 @@ final class SprungPulls {
                     + clamp.way().key() + "; enter how far the part stands off there.");
             return Optional.empty();
         }
-        FitWanted wanted = fit.wanted();
-        double nominal = v.station().gap().orElse(wanted.gap()).value().millimetres();
+        double nominal = fit.gapAt(v.station()).value().millimetres();
         double u = v.gap().get().deviationMm();
         return Optional.of(new Pull(
                 clamp,
@@ -104,21 +101,5 @@ final class SprungPulls {
     private String from(String what, StationValue v) {
         return what + " read at station " + v.station().id() + ", state \""
                 + read.map(r -> r.state().name()).orElse("") + "\"";
-    }
-
-    private Optional<Station> station(FitStation s) {
-        if (s.at().isEmpty()) {
-            return Optional.empty();
-        }
-        if (s.normal().isPresent()) {
-            return Optional.of(new Station(
-                    s.id(),
-                    s.at().get(),
-                    s.normal().get().nx(),
-                    s.normal().get().ny()));
-        }
-        Optional<PartOutline> outline =
-                fit.outline().map(OutlineCalculator::calculate).flatMap(OutlineResult::outline);
-        return outline.flatMap(o -> o.station(s.id(), o.nearest(s.at().get()).sMm(), s.edge()));
     }
 }

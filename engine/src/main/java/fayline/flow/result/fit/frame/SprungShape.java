@@ -76,6 +76,7 @@ public record SprungShape(
      * @param peelNPerMm load across it, positive where it is pulled open
      * @param shearNPerMm load along it
      * @param openingMm how far the adhesive is pulled open, negative where it is pressed; empty where it is tied hard
+     * @param overlaps whether it would have to close farther than its thickness
      * @param peelMpa load across it over its width; empty where no width is told
      * @param shearMpa load along it over its width; empty as well then
      */
@@ -85,8 +86,16 @@ public record SprungShape(
             double peelNPerMm,
             double shearNPerMm,
             OptionalDouble openingMm,
+            boolean overlaps,
             OptionalDouble peelMpa,
-            OptionalDouble shearMpa) {}
+            OptionalDouble shearMpa) {
+        private static final double LEAST_OPENING_MM = 0.01;
+
+        /** Whether it is pulled open by as much as is worth telling. */
+        public boolean pulledOpen() {
+            return openingMm.orElse(0) > LEAST_OPENING_MM;
+        }
+    }
 
     /**
      * The bond against the entered strength.

@@ -95,7 +95,7 @@ final class SprungShapes {
     private List<BondPull> bonds() {
         List<BondPull> all = new ArrayList<>();
         for (BondForce b : solved.bonds()) {
-            FramePlace place = beams.place(nodes.name(b.partNode())).orElseThrow();
+            FramePlace place = beams.place(nodes.node(b.partNode())).orElseThrow();
             double run = beams.adhesive().isPresent()
                     ? b.runMm()
                     : place.runMm().orElse(question.structure().tributaryMm(b.structureNode()));
@@ -104,7 +104,7 @@ final class SprungShapes {
                     .map(a -> force.along(a.opens().axis()) / run)
                     .orElse(0.0);
             double shear = Math.sqrt(Math.max(0, force.lengthMm() * force.lengthMm() / (run * run) - peel * peel));
-            all.add(new BondPull(place, run, peel, shear, b.openingMm(), stress(peel), stress(shear)));
+            all.add(new BondPull(place, run, peel, shear, b.openingMm(), b.overlaps(), stress(peel), stress(shear)));
         }
         return all;
     }
@@ -200,8 +200,8 @@ final class SprungShapes {
     private Strain strain(String when, BeamStrain s) {
         return new Strain(
                 when,
-                nodes.name(s.i()),
-                nodes.name(s.j()),
+                nodes.node(s.i()),
+                nodes.node(s.j()),
                 s.strain(),
                 s.strain() > question.limits().bendingStrain());
     }

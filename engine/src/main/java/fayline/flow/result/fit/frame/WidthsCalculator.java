@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What the widths read at a frame amount to. Readings of one trial and state are averaged; a trial counts once it was read bare
@@ -78,7 +79,7 @@ public final class WidthsCalculator {
                 next(trials, trial));
     }
 
-    private static java.util.stream.Stream<MadeTrial> whole(List<MadeTrial> trials) {
+    private static Stream<MadeTrial> whole(List<MadeTrial> trials) {
         return trials.stream().filter(MadeTrial::whole);
     }
 

@@ -6,6 +6,7 @@ import fayline.basis.numeric.DenseMatrix;
 import fayline.method.fitup.frame.FrameStiffness;
 import fayline.method.fitup.frame.Mechanism;
 import fayline.method.fitup.frame.NodalField;
+import fayline.method.fitup.frame.NodeNames;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,33 +22,44 @@ public final class SpringBackCalculator {
     private SpringBackCalculator() {}
 
     /**
-     * Answers the question.
+     * Answers the question; nodes are told by their numbers.
      *
      * @throws IllegalArgumentException if a support holds what is not there
      */
     public static SpringBackResult calculate(SpringBack question) {
+        return calculate(question, NodeNames.NUMBERED);
+    }
+
+    /**
+     * Answers the question.
+     *
+     * @param question the question
+     * @param names what nodes are called where it cannot be answered
+     * @throws IllegalArgumentException if a support holds what is not there
+     */
+    public static SpringBackResult calculate(SpringBack question, NodeNames names) {
         List<Finding> findings = new ArrayList<>();
         FrameStiffness part = FrameStiffness.of(question.part());
         FrameStiffness.Held fixture = part.held(question.partSupports());
         FrameStiffness assembly = question.bondLine().assembly();
         FrameStiffness.Held released = assembly.held(question.assemblySupports());
         Optional<Mechanism> loose = fixture.mechanism();
-        loose.ifPresent(m -> say(m, "the part in its fixture", findings));
+        loose.ifPresent(m -> say(m.words(names), "the part in its fixture", findings));
         Optional<Mechanism> adrift = released.mechanism();
-        adrift.ifPresent(m -> say(m, "the bonded assembly", findings));
+        adrift.ifPresent(m -> say(m.words(names), "the bonded assembly", findings));
         if (loose.isPresent() || adrift.isPresent()) {
             return refused(SpringBackResult.Status.MECHANISM, loose.isPresent() ? loose : adrift, findings);
         }
         for (Clamp clamp : question.clamps()) {
             if (!part.has(clamp.at())) {
                 throw new IllegalArgumentException("clamp " + clamp.id() + ": nothing moves at "
-                        + clamp.at().words());
+                        + clamp.at().words(names));
             }
             if (question.partSupports().contains(clamp.at())) {
                 findings.add(new Finding(
                         Severity.STOP,
                         "clamp " + clamp.id(),
-                        "Clamp " + clamp.id() + " pulls at " + clamp.at().words()
+                        "Clamp " + clamp.id() + " pulls at " + clamp.at().words(names)
                                 + ", which the fixture holds already: take away one of the two.",
                         SOURCE));
             }
@@ -86,8 +98,8 @@ public final class SpringBackCalculator {
                 findings);
     }
 
-    private static void say(Mechanism mechanism, String what, List<Finding> findings) {
-        for (String words : mechanism.words()) {
+    private static void say(List<String> motions, String what, List<Finding> findings) {
+        for (String words : motions) {
             findings.add(new Finding(
                     Severity.STOP,
                     "supports",

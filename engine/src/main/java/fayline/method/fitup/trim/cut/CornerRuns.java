@@ -10,9 +10,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * Keeps cuts without a step where one edge ends and the next begins. Both cut: the corner takes the deeper of the two. Only one cut: its
- * line runs out on the next edge, one in ten, as far as that edge's first station; where that edge may not be touched or is cut on the
- * other side, the depth is kept up to the corner, and that is told. Nowhere is less cut than asked.
+ * Keeps cuts without a step where one edge ends and the next begins. Both cut: the corner takes the deeper of the two. Only one
+ * cut: its line runs out on the next edge, one in ten, as far as that edge's first station; where that edge may not be touched or
+ * is cut on the other side, the depth is kept up to the corner, and that is told. Nowhere is less cut than asked.
  */
 final class CornerRuns {
     private static final double SAME_MM = 1e-9;
@@ -53,26 +53,13 @@ final class CornerRuns {
     private void corner(EdgeRun edge, EdgeRun next) {
         OptionalInt before = ending(edge);
         OptionalInt after = beginning(next);
-        double left = before.isPresent() ? last(before.getAsInt()).depthMm() : 0;
-        double right = after.isPresent() ? first(after.getAsInt()).depthMm() : 0;
-        if (Math.abs(left - right) <= SAME_MM) {
-            return;
-        }
         if (side(edge) == side(next) && before.isPresent() && after.isPresent()) {
             level(before.getAsInt(), after.getAsInt());
-        } else if (left > right) {
-            runOut(edge, next, before.orElseThrow(), true);
-        } else {
-            runOut(next, edge, after.orElseThrow(), false);
+            return;
         }
         // On two sides of the joint each line ends by itself.
-        if (side(edge) != side(next) && left > 0 && right > 0) {
-            if (left > right) {
-                runOut(next, edge, beginning(next).orElseThrow(), false);
-            } else {
-                runOut(edge, next, ending(edge).orElseThrow(), true);
-            }
-        }
+        before.ifPresent(line -> runOut(edge, next, line, true));
+        after.ifPresent(line -> runOut(next, edge, line, false));
     }
 
     private CutSide side(EdgeRun edge) {
@@ -115,6 +102,9 @@ final class CornerRuns {
     private void level(int before, int after) {
         CutLine.Stop a = last(before);
         CutLine.Stop b = first(after);
+        if (Math.abs(a.depthMm() - b.depthMm()) <= SAME_MM) {
+            return;
+        }
         CutLine.Stop deeper = a.depthMm() > b.depthMm() ? a : b;
         set(before, lines.get(before).stops().size() - 1, deepened(a, deeper));
         set(after, 0, deepened(b, deeper));

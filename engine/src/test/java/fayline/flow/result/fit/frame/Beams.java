@@ -13,10 +13,13 @@ import fayline.flow.project.fit.frame.FrameRun;
 import fayline.flow.project.fit.frame.FrameSection;
 import fayline.flow.project.fit.frame.FrameWay;
 import fayline.flow.project.fit.frame.FrameWidth;
+import fayline.flow.result.fit.FitCalculator;
+import fayline.flow.result.fit.FitQuestion;
 import fayline.flow.result.fit.StateReadings;
 import fayline.method.fitup.frame.BeamSection;
 import fayline.method.fitup.frame.FramePoint;
 import fayline.method.fitup.frame.spring.Clamp;
+import fayline.method.fitup.motion.Side;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -138,6 +141,8 @@ final class Beams {
         return SprungCalculator.calculate(new SprungQuestion(
                         fit,
                         states,
+                        FitCalculator.calculate(new FitQuestion(fit, Side.LEFT, List.of(), List.of(), false))
+                                .places(),
                         WidthsCalculator.calculate(new WidthsQuestion(fit, List.of(), List.of())),
                         new Catalog<>(List.of()),
                         new Catalog<>(List.of())))

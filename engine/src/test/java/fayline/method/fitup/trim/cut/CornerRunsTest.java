@@ -84,6 +84,21 @@ class CornerRunsTest {
         assertTrue(r.findings().stream().anyMatch(f -> f.sentence().contains("up to the upper edge")));
     }
 
+    @Test
+    void should_tell_of_both_cuts_when_they_meet_at_one_depth_on_two_sides_of_the_joint() {
+        CutPlanResult r = CutPlanCalculator.calculate(new CutPlan(
+                List.of(at("aft", 760, 0), at("aft", 1100, 0.6), at("upper", 1400, 0.6), at("upper", 1800, 0)),
+                EDGES,
+                ROUND_MM,
+                Map.of("upper", CutSide.NEIGHBOUR),
+                OptionalDouble.of(0)));
+        assertEquals(2, r.lines().size());
+        assertTrue(r.findings().stream()
+                .anyMatch(f -> f.sentence().contains("cut of the aft edge keeps its depth up to the upper edge")));
+        assertTrue(r.findings().stream()
+                .anyMatch(f -> f.sentence().contains("cut of the upper edge keeps its depth up to the aft edge")));
+    }
+
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
     void should_never_cut_less_than_asked_nor_step_at_a_corner_when_cuts_are_random(long seed) {
