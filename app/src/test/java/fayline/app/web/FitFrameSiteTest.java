@@ -126,8 +126,12 @@ class FitFrameSiteTest {
         String wrong = String.valueOf(widths("pane-right").get(1).seq());
         HttpResponse<String> r = send(RIGHT, RIGHT + "/correct", "entry", wrong, "new", "much", "why", "a slip");
         assertThat(r.statusCode()).isEqualTo(422);
-        assertThat(r.body()).contains("expected a width above nought");
-        assertThat(send(RIGHT, RIGHT + "/correct", "entry", wrong, "new", "692.6 mm", "why", "a slip")
+        assertThat(r.body()).contains("The correction was not recorded.").contains("found \"much\", expected a length");
+        r = send(RIGHT, RIGHT + "/correct", "entry", wrong, "new", "-3", "why", "a slip");
+        assertThat(r.statusCode()).isEqualTo(422);
+        assertThat(r.body()).contains("found \"-3 mm\", expected a width above nought");
+        assertThat(widths("pane-right")).extracting(TakenReading::value).containsExactly("695.9 mm", "592.6 mm");
+        assertThat(send(RIGHT, RIGHT + "/correct", "entry", wrong, "new", "692.6", "why", "a slip")
                         .statusCode())
                 .isEqualTo(200);
         assertThat(widths("pane-right")).extracting(TakenReading::value).containsExactly("695.9 mm", "692.6 mm");
