@@ -18,6 +18,7 @@ import fayline.basis.units.QuantityFormat;
 import fayline.basis.units.UnitSystem;
 import fayline.flow.card.fit.FitCard;
 import fayline.flow.card.fit.FitCardMaker;
+import fayline.flow.result.expand.Names;
 import fayline.flow.result.fit.FitResult;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -189,7 +190,8 @@ final class FitCommand implements Callable<Integer> {
         FitCard made =
                 FitCardMaker.make(view.definition(), view.result(), view.plan(), fit, frame.widths(), frame.sprung());
         return FitCardPdf.print(
-                new FitCardWords(new QuantityFormat(units), view.zone()).sheet(made, fit),
+                new FitCardWords(new QuantityFormat(units), view.zone(), new Names(view.definition())::person)
+                        .sheet(made, fit),
                 new CardsPdf.Setting(address, moment, moment, sheet));
     }
 }

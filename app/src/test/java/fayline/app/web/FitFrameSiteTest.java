@@ -68,6 +68,7 @@ class FitFrameSiteTest {
                 .contains("Bonded, outside its tolerance")
                 .contains("687.5 mm, 2.5 mm too narrow")
                 .contains("0.80 for 1, by the trials")
+                .contains("689.9 mm, read by Runa with beam calipers")
                 .contains("692.5 mm")
                 .contains("beam calipers");
         // To find: 690 + 2.4 that the bond will take; bare: 692.5 + (692.4 - 689.9) / 0.8.
@@ -202,6 +203,11 @@ class FitFrameSiteTest {
         assertThat(browser.page("/fit/pane-right"))
                 .contains(" lbf")
                 .contains("lbf per in")
-                .doesNotContain(" N down");
+                .doesNotContain(" N down")
+                .doesNotContain("150 N ");
+        assertThat(browser.page("/fit/pane-right/frame")).contains("more than 33.7 lbf");
+        assertThat(browser.page("/fit/pane-right/frame/why?of=stiffness"))
+                .contains("lbf in²")
+                .doesNotContain("N mm²");
     }
 }

@@ -18,6 +18,13 @@ public enum Measure {
     FORCE("N", "lbf", 1 / (QuantityKind.POUND * QuantityKind.GRAVITY), 0, 1),
     /** A force along a line, in N per mm; pounds per inch in inch units. */
     LINE_FORCE("N per mm", "lbf per in", 1000 * QuantityKind.INCH / (QuantityKind.POUND * QuantityKind.GRAVITY), 0, 0),
+    /** A stiffness in bending or twist, in N mm²; lbf in² in inch units. */
+    BENDING(
+            "N mm²",
+            "lbf in²",
+            1e-6 / (QuantityKind.POUND * QuantityKind.GRAVITY * QuantityKind.INCH * QuantityKind.INCH),
+            0,
+            0),
     /** A stress or modulus, in MPa; psi in inch units. */
     STRESS("MPa", "psi", 1e6 / QuantityKind.PSI, 0, -2);
 

@@ -46,6 +46,8 @@ class PhraseTest {
         assertEquals("1.00 in²", Amount.mm2(645.16).in(UnitSystem.INCH));
         assertEquals("24 thou per foot", Amount.slope(0.002).in(UnitSystem.INCH));
         assertEquals("20.000 in", Amount.placeMm(508, 1).in(UnitSystem.INCH));
+        // 1 lbf is 4.4482216152605 N and 1 in 25.4 mm, both exact (NIST SP 811, appendix B.8).
+        assertEquals(1, Measure.BENDING.in(UnitSystem.INCH, 4.4482216152605 * 25.4 * 25.4), 1e-12);
         assertEquals("145 psi", new Amount(Measure.STRESS, 1, 2, Amount.Manner.PLAIN).in(UnitSystem.INCH));
         assertEquals("118 thou", new QuantityFormat(UnitSystem.INCH).gap(Length.ofMillimetres(3)));
         assertEquals("3.0 mm", new QuantityFormat(UnitSystem.METRIC).gap(Length.ofMillimetres(3)));

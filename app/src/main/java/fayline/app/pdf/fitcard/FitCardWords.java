@@ -31,6 +31,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /**
@@ -38,8 +39,9 @@ import java.util.stream.Collectors;
  *
  * @param format the reader's units
  * @param zone the shop's zone
+ * @param names the name of a person, by id
  */
-public record FitCardWords(QuantityFormat format, ZoneId zone) {
+public record FitCardWords(QuantityFormat format, ZoneId zone, UnaryOperator<String> names) {
     private static final DateTimeFormatter AT = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
     private static final int HASH_SHOWN = 12;
     private static final double LEAST_FILLED_MM = 0.005;
@@ -73,7 +75,7 @@ public record FitCardWords(QuantityFormat format, ZoneId zone) {
                                 .toList())
                         .orElse(List.of()),
                 c.holds().stream().map(this::hold).toList(),
-                c.widths().stream().map(new WidthWords(format)::sheet).toList(),
+                c.widths().stream().map(new WidthWords(format, names)::sheet).toList(),
                 c.sprung().map(new SprungWords(format.system(), r.side())::sheet),
                 c.located().map(l -> located(l, c.assumed())).orElse(List.of()),
                 c.bond().map(this::adhesive).orElse(List.of()),

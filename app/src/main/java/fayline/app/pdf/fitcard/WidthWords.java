@@ -16,13 +16,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * Puts the widths of a frame into words.
  *
  * @param format the reader's units
+ * @param names the name of whoever read it, by id
  */
-public record WidthWords(QuantityFormat format) {
+public record WidthWords(QuantityFormat format, UnaryOperator<String> names) {
     /** Names of the facts that a card on paper needs. */
     static final String WANTED = "Wanted bonded";
 
@@ -215,8 +217,8 @@ public record WidthWords(QuantityFormat format) {
         return all;
     }
 
-    private static String reading(WidthReading r) {
-        return "Trial " + r.trial() + ", " + r.state().words() + ": " + r.typed() + ", read by " + r.by()
+    private String reading(WidthReading r) {
+        return "Trial " + r.trial() + ", " + r.state().words() + ": " + r.typed() + ", read by " + names.apply(r.by())
                 + (r.instrument().isEmpty() ? "" : " with " + r.instrument()) + ", entry " + r.seq() + ".";
     }
 }

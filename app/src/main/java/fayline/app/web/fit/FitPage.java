@@ -52,7 +52,7 @@ public final class FitPage implements Page {
     }
 
     private static FitView view(Sight sight, FitSight f, FrameSight frame, boolean assume) {
-        WidthWords words = new WidthWords(sight.format());
+        WidthWords words = new WidthWords(sight.format(), sight::personName);
         FitResult r = f.result();
         Optional<FitAnswer> answer = r.advice().map(a -> FitAnswers.of(sight, r, a, assume));
         return new FitView(

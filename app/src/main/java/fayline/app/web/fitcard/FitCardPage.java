@@ -57,7 +57,7 @@ public final class FitCardPage implements Page {
         FitSight fit = LookAtFits.of(sight.view(), visit.inPath("id"), assume(visit))
                 .orElseThrow(() -> Refusal.absent("fit of that name"));
         FrameSight frame = LookAtFrames.of(sight.view(), visit.inPath("id")).orElseThrow();
-        return new FitCardWords(sight.format(), sight.time().zone())
+        return new FitCardWords(sight.format(), sight.time().zone(), sight::personName)
                 .sheet(
                         FitCardMaker.make(
                                 sight.definition(),

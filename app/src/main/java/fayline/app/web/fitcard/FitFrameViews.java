@@ -43,7 +43,7 @@ final class FitFrameViews {
             UnaryOperator<String> asked,
             Map<String, String> typed,
             List<String> refused) {
-        WidthWords words = new WidthWords(sight.format());
+        WidthWords words = new WidthWords(sight.format(), sight::personName);
         return new FitFrameView(
                 fit.id(),
                 fit.name(),

@@ -8,6 +8,8 @@ import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Visit;
 import fayline.app.web.why.WhyView;
 import fayline.basis.units.Amount;
+import fayline.basis.units.Measure;
+import fayline.basis.units.UnitSystem;
 import fayline.flow.project.fit.frame.FrameAdhesive;
 import fayline.flow.project.fit.frame.FrameSection.Laid;
 import fayline.flow.result.fit.frame.Pull;
@@ -137,13 +139,10 @@ final class FrameFigures {
             boolean laid = s.section().form() instanceof Laid;
             all.add(shown(
                     "Section " + s.section().id(),
-                    String.format(
-                            Locale.ROOT,
-                            "stretch %.3g N; bending in the plane %.3g N mm², out of it %.3g N mm²; twist %.3g N mm²",
-                            s.stretchN(),
-                            s.bendInPlaneNMm2(),
-                            s.bendOutNMm2(),
-                            s.twistNMm2()),
+                    "stretch " + rough(Measure.FORCE, s.stretchN()) + "; bending in the plane "
+                            + rough(Measure.BENDING, s.bendInPlaneNMm2()) + ", out of it "
+                            + rough(Measure.BENDING, s.bendOutNMm2()) + "; twist "
+                            + rough(Measure.BENDING, s.twistNMm2()),
                     laid
                             ? "sum over the plies of E t and E I about the section's own axis, E = Q11 - (A12/A22) Q12 along the"
                                     + " beam"
@@ -155,6 +154,12 @@ final class FrameFigures {
                             : List.of()));
         }
         return all;
+    }
+
+    /** To three digits, however large. */
+    private String rough(Measure measure, double metric) {
+        UnitSystem units = sight.format().system();
+        return String.format(Locale.ROOT, "%.3g ", measure.in(units, metric)) + measure.symbol(units);
     }
 
     private WhyView.Shown shown(

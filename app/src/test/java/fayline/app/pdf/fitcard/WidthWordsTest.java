@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 /** What a frame taught of a width, as its opposite hand reads it. */
 class WidthWordsTest {
     private static String lesson(UnitSystem units, double clampedMm, double tookMm) {
-        return new WidthWords(new QuantityFormat(units))
+        return new WidthWords(new QuantityFormat(units), id -> id)
                 .lesson(new WidthLesson(
                         "rear", "Pane, left", 690, clampedMm, OptionalDouble.of(0.8), OptionalDouble.of(tookMm), 0.3));
     }
