@@ -175,6 +175,7 @@ class FitFrameSiteTest {
         String page = browser.page("/fit/pane-right");
         assertThat(page)
                 .contains("The frame, clamped and let go")
+                .contains("It rests on: the left's figures, until its own pane is here.")
                 .contains("Latch pin, rear")
                 .contains("Assumed strength")
                 .contains("That is no verdict")

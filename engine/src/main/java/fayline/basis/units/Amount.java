@@ -15,7 +15,7 @@ public record Amount(Measure measure, double value, int digits, Manner manner) {
     public enum Manner {
         /** With all its digits. */
         PLAIN,
-        /** With its sign, a plus too. */
+        /** With its sign, a plus too; nought, as it is told, has none. */
         SIGNED,
         /** Without its unit, which stands at a later number of the same sentence. */
         BARE,
@@ -86,7 +86,7 @@ public record Amount(Measure measure, double value, int digits, Manner manner) {
     /** As it is read in these units, as {@code 2.3 mm} or {@code 91 thou}. */
     public String in(UnitSystem system) {
         String number = manner == Manner.SHORT ? shortNumber(system) : measure.number(system, value, digits);
-        boolean plus = manner == Manner.SIGNED && !number.startsWith("-");
+        boolean plus = manner == Manner.SIGNED && number.matches("[^-].*[1-9].*|[1-9].*");
         return (plus ? "+" : "") + number + (manner == Manner.BARE ? "" : " " + measure.symbol(system));
     }
 

@@ -58,6 +58,10 @@ class PhraseTest {
         assertEquals("+0.4 mm", Amount.signedMm(0.4, 1).toString());
         assertEquals("-16 thou", Amount.signedMm(-0.4, 1).in(UnitSystem.INCH));
         assertEquals("0.0 mm", Amount.mm(-0.01, 1).toString());
+        assertEquals("0.0 mm", Amount.signedMm(0.04, 1).toString());
+        assertEquals("0.0 mm", Amount.signedMm(-0.04, 1).toString());
+        assertEquals("+10.0 mm", Amount.signedMm(10, 1).toString());
+        assertEquals("+3 thou", Amount.signedMm(0.08, 1).in(UnitSystem.INCH));
         assertEquals("0.35 mm", Amount.shiftMm(0.35).toString());
         assertEquals("1.0 mm", Amount.shiftMm(1).toString());
         assertThrows(IllegalArgumentException.class, () -> Amount.mm(Double.NaN, 1));

@@ -5,6 +5,7 @@ import java.util.List;
 /**
  * A frame told as beams, in words and a reader's units: what page and card show alike.
  *
+ * @param origin who says how it is built and how far the part stands off, and from what
  * @param missing what is not known yet, a sentence each; then nothing else is told
  * @param clamps what each clamp takes
  * @param bonds what the bond carries, place by place
@@ -17,6 +18,7 @@ import java.util.List;
  * @param care what goes with every clamp force, a sentence each
  */
 public record SprungSheet(
+        String origin,
         List<String> missing,
         List<Clamp> clamps,
         List<Bond> bonds,

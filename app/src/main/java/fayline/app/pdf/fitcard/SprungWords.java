@@ -34,6 +34,7 @@ public record SprungWords(UnitSystem units, Side side) {
     public SprungSheet sheet(SprungResult r) {
         Optional<SprungShape> shape = r.shape();
         return new SprungSheet(
+                r.beams().origin(),
                 r.missing(),
                 shape.map(SprungShape::clamps).orElse(List.of()).stream()
                         .map(this::clamp)

@@ -2,6 +2,7 @@ package fayline.app.web.fit;
 
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Visit;
+import fayline.basis.units.Amount;
 import fayline.basis.units.Temperature;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitState;
@@ -141,7 +142,7 @@ final class FitStates {
     }
 
     static String signed(Sight sight, double mm) {
-        return (mm > 0 ? "+" : "") + FitWords.length(sight, mm);
+        return Amount.signedMm(mm, 1).in(sight.format().system());
     }
 
     private static String name(FitResult r, String state) {
