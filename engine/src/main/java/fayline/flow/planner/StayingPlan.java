@@ -3,6 +3,7 @@ package fayline.flow.planner;
 import fayline.flow.plan.Plan;
 import fayline.flow.plan.Plan.PlannedStep;
 import fayline.flow.plan.Work;
+import fayline.flow.plan.WorkStep;
 import fayline.flow.planner.goal.PlanGoal;
 import fayline.flow.planner.goal.PlanScorer;
 import fayline.flow.planner.serial.TimeLine;
@@ -13,14 +14,17 @@ import fayline.flow.record.PublishedPlan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Keeps to plans that were made before: to a better one that was searched for, and to what the crew was told. Work goes on and
  * things change, so an old plan is put together anew, in its order and with its crews, as far as that still can be. What the crew
- * was told of the next two days stays where it is unless a change touches it; beyond, the better score decides.
+ * was told of the next two days stays where it is unless a change touches it: of what could be followed, that counts first in
+ * which fewest untouched steps of these days move, then fewest of all, then the better score.
  */
 public final class StayingPlan {
     private final Work work;
@@ -64,15 +68,43 @@ public final class StayingPlan {
             add(fresh.steps(), plans);
             add(told.values().stream().map(StayingPlan::planned).toList(), plans);
         }
-        Map<Plan, Double> totals = new HashMap<>();
-        Map<Plan, Long> near = new HashMap<>();
-        plans.forEach(p -> {
-            totals.put(p, scorer.score(p).total());
-            near.put(p, scorer.nearMoved(p));
-        });
-        plans.sort(Comparator.<Plan>comparingLong(p -> near.getOrDefault(p, 0L))
-                .thenComparingDouble(p -> totals.getOrDefault(p, 0.0)));
-        return List.copyOf(plans);
+        Set<String> touched = touched();
+        return plans.stream()
+                .map(p -> new Weighed(
+                        p,
+                        scorer.nearMoved(p, s -> !touched.contains(s)),
+                        scorer.nearMoved(p),
+                        scorer.score(p).total()))
+                .sorted(Comparator.comparingLong(Weighed::untouched)
+                        .thenComparingLong(Weighed::near)
+                        .thenComparingDouble(Weighed::total))
+                .map(Weighed::plan)
+                .toList();
+    }
+
+    /** How many steps of the next two days moved though nothing touched them, how many in all, and the score. */
+    private record Weighed(Plan plan, long untouched, long near, double total) {}
+
+    /** What an absence touches: steps of those who are away, all that waits for them, all that shares their places. */
+    private Set<String> touched() {
+        Set<String> touched = new HashSet<>();
+        work.steps().stream()
+                .filter(s -> s.state() == WorkStep.State.TODO)
+                .map(s -> told.get(s.id()))
+                .filter(t -> t != null && !areIn(t))
+                .forEach(t -> touched.add(t.step()));
+        boolean grows = !touched.isEmpty();
+        while (grows) {
+            Set<String> more = new HashSet<>();
+            work.steps().stream()
+                    .filter(s -> s.after().stream().anyMatch(l -> touched.contains(l.step())))
+                    .forEach(s -> more.add(s.id()));
+            work.holds().stream()
+                    .filter(h -> h.steps().stream().anyMatch(touched::contains))
+                    .forEach(h -> more.addAll(h.steps()));
+            grows = touched.addAll(more);
+        }
+        return touched;
     }
 
     private static PlannedStep planned(PublishedPlan.Step s) {

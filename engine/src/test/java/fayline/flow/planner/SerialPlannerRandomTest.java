@@ -78,7 +78,7 @@ class SerialPlannerRandomTest {
                         first.breaks().stream()
                                 .filter(s -> !s.from().isBefore(to))
                                 .toList()));
-        Work fewer = Works.withPeople(work, people);
+        Work fewer = work.withPeople(people);
         Plan before = new SerialPlanner().plan(work);
         Plan after = new SerialPlanner().plan(fewer);
         assertThat(after).isNotEqualTo(before);

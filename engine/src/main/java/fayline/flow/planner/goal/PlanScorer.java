@@ -19,6 +19,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /** Scores plans of one work by one goal. It keeps what it needs of the work, so that many plans can be compared quickly. */
 public final class PlanScorer {
@@ -230,7 +231,19 @@ public final class PlanScorer {
      * @param plan a plan of the work
      */
     public long nearMoved(Plan plan) {
-        return plan.steps().stream().filter(p -> isNear(p.step()) && isMoved(p)).count();
+        return nearMoved(plan, step -> true);
+    }
+
+    /**
+     * The same of some steps only.
+     *
+     * @param plan a plan of the work
+     * @param counts of a step's id, whether it counts
+     */
+    public long nearMoved(Plan plan, Predicate<String> counts) {
+        return plan.steps().stream()
+                .filter(p -> isNear(p.step()) && counts.test(p.step()) && isMoved(p))
+                .count();
     }
 
     private static int leastPersonMinutes(WorkStep step) {
