@@ -22,7 +22,15 @@ import java.util.function.UnaryOperator;
 
 /** Something that might be otherwise. It makes another definition or other work and leaves the given one as it is. */
 public sealed interface Change
-        permits Change.Away, Change.MoreMoulds, Change.ShopAir, Change.LateDelivery, Change.WorkingDay, Change.OneMore {
+        permits Change.Away,
+                Change.MoreMoulds,
+                Change.ShopAir,
+                Change.LateDelivery,
+                Change.WorkingDay,
+                Change.OneMore,
+                StepInParts,
+                MoreHands,
+                LongerDay {
     /** The definition with the change in it. */
     default Definition in(Definition definition) {
         return definition;

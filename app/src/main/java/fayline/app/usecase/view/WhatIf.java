@@ -18,6 +18,7 @@ import fayline.flow.result.ProjectCalculator;
 import fayline.flow.result.ProjectResult;
 import fayline.flow.result.ShopWork;
 import fayline.flow.whatif.Change;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -31,6 +32,8 @@ import java.util.Optional;
  * plan.
  */
 public final class WhatIf {
+    private static final double MIN_PER_HOUR = 60;
+
     private final ShopRecord shop;
     private final PlanSolver planner = new SerialPlanner();
     private Optional<Base> kept = Optional.empty();
@@ -52,6 +55,8 @@ public final class WhatIf {
      * @param goals the day on which each dated goal is reached
      * @param broken rules that the plan breaks, known ones left out
      * @param starts when each step begins
+     * @param done when the hands leave each step
+     * @param handsHours person-hours of hands on all that is planned
      */
     public record Outcome(
             Optional<Instant> finish,
@@ -59,11 +64,14 @@ public final class WhatIf {
             int missed,
             List<Goal> goals,
             int broken,
-            Map<String, Instant> starts) {
+            Map<String, Instant> starts,
+            Map<String, Instant> done,
+            double handsHours) {
         /** Copies the collections. */
         public Outcome {
             goals = List.copyOf(goals);
             starts = Map.copyOf(starts);
+            done = Map.copyOf(done);
         }
 
         /** How many steps begin at another time than in another outcome. */
@@ -133,7 +141,11 @@ public final class WhatIf {
         Plan plan = planner.plan(work);
         PlanGoal goal = PlanGoals.of(definitions, work, shop.state().published());
         Map<String, Instant> starts = new HashMap<>();
-        plan.steps().forEach(p -> starts.put(p.step(), p.start()));
+        Map<String, Instant> done = new HashMap<>();
+        plan.steps().forEach(p -> {
+            starts.put(p.step(), p.start());
+            done.put(p.step(), p.handsEnd());
+        });
         return new Outcome(
                 plan.finish(),
                 new PlanScorer(work, goal).score(plan),
@@ -141,7 +153,18 @@ public final class WhatIf {
                 goal.dates().stream().map(d -> goal(d, plan)).toList(),
                 (int) new PlanAuditor()
                         .audit(work, plan).stream().filter(b -> !b.admitted()).count(),
-                starts);
+                starts,
+                done,
+                plan.steps().stream().mapToDouble(WhatIf::handsHours).sum());
+    }
+
+    private static double handsHours(PlannedStep s) {
+        long min = s.stretches().isEmpty()
+                ? Duration.between(s.start(), s.handsEnd()).toMinutes()
+                : s.stretches().stream()
+                        .mapToLong(x -> Duration.between(x.from(), x.to()).toMinutes())
+                        .sum();
+        return min / MIN_PER_HOUR * s.people().size();
     }
 
     private static Goal goal(Dated dated, Plan plan) {

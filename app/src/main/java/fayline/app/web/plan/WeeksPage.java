@@ -10,6 +10,7 @@ import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.Visit;
+import fayline.app.web.whatif.LongWorkViews;
 import fayline.flow.plan.Place;
 import fayline.flow.plan.Plan;
 import fayline.flow.plan.WorkStep;
@@ -96,6 +97,7 @@ public final class WeeksPage implements Page {
                 sight.plan().unplanned().stream()
                         .map(u -> sight.stepName(u.step()) + ": " + sight.named(u.reason()))
                         .toList(),
+                sight.plan().unplanned().isEmpty() ? List.of() : LongWorkViews.of(sight),
                 whyNot.of(sight.view()).stream()
                         .map(c -> sight.stepName(c.step()) + ". " + sight.named(c.sentence()))
                         .toList(),

@@ -1,6 +1,7 @@
 package fayline.app.web.plan;
 
 import fayline.app.web.frame.StateWord;
+import fayline.app.web.whatif.WhatIfView.LongStep;
 import java.util.List;
 
 /**
@@ -18,6 +19,7 @@ import java.util.List;
  * @param least what no plan can beat, in a sentence; empty where nobody asked
  * @param askLeast address that asks
  * @param unplanned steps that could not be planned, in sentences
+ * @param longWork work left out that is too long for one day, with its ways out
  * @param conflicts what keeps them out, in sentences
  * @param goals dated goals against the plan
  * @param chain the steps that hold the end, the last one leading
@@ -35,6 +37,7 @@ public record WeeksView(
         String least,
         String askLeast,
         List<String> unplanned,
+        List<LongStep> longWork,
         List<String> conflicts,
         List<Goal> goals,
         List<Link> chain) {
@@ -44,6 +47,7 @@ public record WeeksView(
         spans = List.copyOf(spans);
         days = List.copyOf(days);
         unplanned = List.copyOf(unplanned);
+        longWork = List.copyOf(longWork);
         conflicts = List.copyOf(conflicts);
         goals = List.copyOf(goals);
         chain = List.copyOf(chain);

@@ -7,8 +7,13 @@ import fayline.basis.units.Temperature;
 import fayline.basis.units.UnreadableQuantityException;
 import fayline.flow.project.Definition;
 import fayline.flow.whatif.Change;
+import fayline.flow.whatif.LongerDay;
+import fayline.flow.whatif.MoreHands;
+import fayline.flow.whatif.StepInParts;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
+import java.util.Optional;
 
 /**
  * One question as it stands in the address, {@code away/bram/2026-03-09/2026-03-13}.
@@ -19,6 +24,10 @@ import java.time.format.DateTimeParseException;
  */
 record Asked(String text, Change change, String words) {
     private static final int MOST_DAYS = 60;
+    private static final int MOST_PARTS = 6;
+    private static final int MOST_REST_H = 72;
+    private static final int MOST_JOIN_MIN = 999;
+    private static final int MOST_PEOPLE = 20;
 
     /** A question that cannot be read, with what was found and expected. */
     static final class UnreadableQuestionException extends Exception {
@@ -86,10 +95,87 @@ record Asked(String text, Change change, String words) {
                         new Change.OneMore(p[1]),
                         "One more in the crew, with the skills and hours of " + sight.personName(p[1]));
             }
+            case "parts5" -> {
+                String step = step(sight, p[4]);
+                int parts = whole(p[1], MOST_PARTS, "parts");
+                known(parts > 1, p[1], "at least 2 parts");
+                int rest = number(p[2], MOST_REST_H, "hours between the parts");
+                int join = number(p[3], MOST_JOIN_MIN, "person-minutes to join them");
+                return new Asked(
+                        text,
+                        new StepInParts(step, parts, rest * 60, join),
+                        sight.stepName(step) + " in " + parts + " parts, " + rest + " h between, " + join
+                                + " person-min to join");
+            }
+            case "hands3" -> {
+                String step = step(sight, p[2]);
+                int people = whole(p[1], MOST_PEOPLE, "people");
+                return new Asked(
+                        text, new MoreHands(step, people), sight.stepName(step) + " by " + people + " at once");
+            }
+            case "long3" -> {
+                LocalDate date = day(p[1], "longer day");
+                LocalTime until = hour(p[2]);
+                return new Asked(
+                        text,
+                        new LongerDay(date, until),
+                        "All who are in stay until " + until + ", "
+                                + sight.time().day(date));
+            }
             default ->
                 throw new UnreadableQuestionException(
                         "A question in the address: found \"" + text + "\", expected one that this page's forms make.");
         }
+    }
+
+    /** A way out as it stands in the address. */
+    static String text(Change way) {
+        if (way instanceof StepInParts s) {
+            return "parts/" + s.parts() + "/" + s.restMin() / 60 + "/" + s.joinPersonMin() + "/" + plain(s.step());
+        }
+        if (way instanceof MoreHands h) {
+            return "hands/" + h.people() + "/" + plain(h.step());
+        }
+        if (way instanceof LongerDay d) {
+            return "long/" + d.date() + "/" + d.until();
+        }
+        throw new IllegalArgumentException("no way out: " + way);
+    }
+
+    /** A step's name without the sign that parts a question. */
+    static String plain(String step) {
+        return step.replace('/', ':');
+    }
+
+    /** The step that is asked about, where it is one. */
+    Optional<String> step() {
+        if (change instanceof StepInParts s) {
+            return Optional.of(s.step());
+        }
+        return change instanceof MoreHands h ? Optional.of(h.step()) : Optional.empty();
+    }
+
+    /** The step that {@link #plain} made a text of. */
+    static String stepId(String text) {
+        return text.replace(':', '/');
+    }
+
+    private static String step(Sight sight, String text) throws UnreadableQuestionException {
+        String id = stepId(text);
+        known(sight.work(id).isPresent(), id, "a step of the plan");
+        return id;
+    }
+
+    private static LocalTime hour(String text) throws UnreadableQuestionException {
+        try {
+            return LocalTime.parse(text);
+        } catch (DateTimeParseException e) {
+            throw new UnreadableQuestionException("The hour: found \"" + text + "\", expected one such as 20:00.");
+        }
+    }
+
+    private static int number(String text, int most, String what) throws UnreadableQuestionException {
+        return text.equals("0") ? 0 : whole(text, most, what);
     }
 
     private static void known(boolean is, String found, String expected) throws UnreadableQuestionException {

@@ -17,6 +17,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /** Days too cold or damp for wet work: what can be done instead, and what heating would buy. */
 public final class ColdPage implements Page {
@@ -97,7 +98,7 @@ public final class ColdPage implements Page {
         List<Outcome> outcomes = whatIf.ask(questions);
         List<ColdView.Heat> heats = new ArrayList<>();
         for (int i = 0; i < levels.size() && outcomes.size() > i + 1; i++) {
-            WhatIfView.Cell cell = new Comparison(sight, List.of(outcomes.get(0), outcomes.get(i + 1)))
+            WhatIfView.Cell cell = new Comparison(sight, List.of(outcomes.get(0), outcomes.get(i + 1)), Set.of())
                     .rows()
                     .get(0)
                     .cells()

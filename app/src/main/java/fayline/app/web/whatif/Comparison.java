@@ -12,6 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
@@ -21,15 +23,23 @@ final class Comparison {
 
     private final Sight sight;
     private final List<Outcome> outcomes;
+    private final Set<String> steps;
 
-    Comparison(Sight sight, List<Outcome> outcomes) {
+    /** Compares outcomes; the steps are those that were asked about. */
+    Comparison(Sight sight, List<Outcome> outcomes, Set<String> steps) {
         this.sight = sight;
         this.outcomes = outcomes;
+        this.steps = new TreeSet<>(steps);
     }
 
     List<Row> rows() {
         List<Row> rows = new ArrayList<>();
         rows.add(dates("All planned work ends", Outcome::finish));
+        for (String step : steps) {
+            rows.add(dates(
+                    "Hands leave " + sight.stepName(step),
+                    o -> Optional.ofNullable(o.done().get(step))));
+        }
         for (int i = 0; i < outcomes.get(0).goals().size(); i++) {
             int n = i;
             Goal g = outcomes.get(0).goals().get(i);
@@ -44,6 +54,7 @@ final class Comparison {
                         o -> o.goals().get(n).end()));
             }
         }
+        rows.add(counts("Hands in all", Outcome::handsHours, " h", 1));
         rows.add(counts("Windows missed", Outcome::missed, "", 0));
         rows.add(counts("Extra work for missed windows", o -> o.score().amount(PlanScore.Kind.WINDOWS), " h", 1));
         rows.add(counts("Nothing to do, coming fortnight", o -> o.score().amount(PlanScore.Kind.IDLE), " h", 0));

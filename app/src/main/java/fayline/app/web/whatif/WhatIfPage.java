@@ -52,6 +52,7 @@ public final class WhatIfPage implements Page {
             case "air" -> "air/" + visit.query("air") + "/" + visit.query("from") + "/" + visit.query("days");
             case "late" -> "late/" + visit.query("delivery") + "/" + visit.query("days");
             case "day" -> "day/" + visit.query("day");
+            case "long" -> "long/" + visit.query("day") + "/" + visit.query("until");
             case "more" -> "more/" + visit.query("person");
             default -> "";
         };
@@ -65,6 +66,13 @@ public final class WhatIfPage implements Page {
             }
         }
         String trouble = "";
+        if (!visit.query("ways").isEmpty()) {
+            texts.clear();
+            texts.addAll(LongWorkViews.questions(sight, visit.query("ways")));
+            trouble = texts.isEmpty()
+                    ? "No split into six, no crew of this shop and no longer day soon lets this step be done. Change the step or the hours."
+                    : "";
+        }
         List<Asked> asked = new ArrayList<>();
         for (String t : texts) {
             try {
@@ -93,7 +101,12 @@ public final class WhatIfPage implements Page {
                 trouble,
                 asked.stream().map(Asked::text).collect(Collectors.joining(BETWEEN)),
                 columns,
-                new Comparison(sight, whatIf.ask(questions)).rows(),
+                new Comparison(
+                                sight,
+                                whatIf.ask(questions),
+                                asked.stream().flatMap(a -> a.step().stream()).collect(Collectors.toSet()))
+                        .rows(),
+                LongWorkViews.of(sight),
                 sight.definition().shop().people().stream()
                         .filter(p -> !p.volunteer())
                         .map(p -> new Choice(p.id(), p.name()))

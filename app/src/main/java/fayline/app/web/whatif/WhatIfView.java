@@ -9,6 +9,7 @@ import java.util.List;
  * @param kept the questions in the address
  * @param columns what is compared, the plan as it is leading
  * @param rows the comparison
+ * @param longWork work too long for one day of its least crew
  * @param people the crew to choose from
  * @param moulds the moulds to choose from
  * @param deliveries what is on order
@@ -20,6 +21,7 @@ public record WhatIfView(
         String kept,
         List<Column> columns,
         List<Row> rows,
+        List<LongStep> longWork,
         List<Choice> people,
         List<Choice> moulds,
         List<Choice> deliveries,
@@ -29,10 +31,20 @@ public record WhatIfView(
     public WhatIfView {
         columns = List.copyOf(columns);
         rows = List.copyOf(rows);
+        longWork = List.copyOf(longWork);
         people = List.copyOf(people);
         moulds = List.copyOf(moulds);
         deliveries = List.copyOf(deliveries);
     }
+
+    /**
+     * Work too long for one day of its least crew.
+     *
+     * @param name the step
+     * @param words how long it takes and how it is planned
+     * @param link address of the page with each way out side by side
+     */
+    public record LongStep(String name, String words, String link) {}
 
     /**
      * A column.
