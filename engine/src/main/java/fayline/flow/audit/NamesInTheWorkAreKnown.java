@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Links, spans, holds and deliveries of the work lead to what it holds. */
+/** Links, spans, holds, deliveries and wishes of the work lead to what it holds. */
 final class NamesInTheWorkAreKnown implements PlanRule {
     @Override
     public List<BrokenRule> judge(Audited audited) {
@@ -41,6 +41,10 @@ final class NamesInTheWorkAreKnown implements PlanRule {
                 }
             }
         }
+        audited.work().wishes().stream()
+                .filter(w -> audited.step(w.step()).isEmpty())
+                .forEach(w -> found.add(broken(
+                        w.step(), "the wish " + w.id() + " is for " + w.step() + "; expected a step of the work")));
         return found;
     }
 }

@@ -30,6 +30,7 @@ public final class PlanAuditor {
             new NothingStartsInThePast(),
             new NothingStartsBeforeItsDay(),
             new DeliveriesHaveCome(),
+            new WishesAreKept(),
             new StretchesFitTheStep(),
             new WetWorkIsNotInterrupted(),
             new WorkThatMayNotStopRunsThrough(),

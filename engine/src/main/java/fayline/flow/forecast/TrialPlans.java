@@ -10,6 +10,7 @@ import fayline.flow.plan.Work;
 import fayline.flow.plan.Work.Awaited;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.plan.WorkStep.CrewTime;
+import fayline.flow.plan.WorkWish;
 import fayline.flow.plan.Worker;
 import fayline.flow.planner.PlanReasons;
 import fayline.flow.planner.PlanSolver;
@@ -31,7 +32,8 @@ import java.util.function.BooleanSupplier;
  * Plans the work many times over. In each trial every kind of work has its own rate and every step its own time, drawn from
  * lognormal distributions about the plan's, and deliveries come on a day between the bounds given. Which steps hold the end is
  * counted over the trials (the criticality index of Van Slyke 1963 [vanslyke1963]). Work that may not be interrupted is never
- * drawn longer than the longest time that its crew is in at a stretch: in the shop somebody would stay.
+ * drawn longer than the longest time that its crew is in at a stretch: in the shop somebody would stay. Of the lead's wishes all
+ * count but the moment by which a step is to begin: what is late in a trial is late.
  */
 public final class TrialPlans {
     private static final int ROUND_MIN = 5;
@@ -142,7 +144,9 @@ public final class TrialPlans {
             double u = chance.nextUnit();
             deliveries.add(b == null ? d : new Awaited(d.id(), d.what(), between(b, u)));
         }
-        return work.withDeliveries(deliveries).withSteps(steps, work.holds());
+        return work.withDeliveries(deliveries)
+                .withSteps(steps, work.holds())
+                .withWishes(work.wishes().stream().map(WorkWish::openEnded).toList());
     }
 
     private Instant between(Between b, double u) {

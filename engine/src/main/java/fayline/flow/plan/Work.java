@@ -20,6 +20,7 @@ import java.util.List;
  * @param deliveries what is awaited, for reasons and pages
  * @param steps the work, done and running included
  * @param holds what stays occupied over several steps
+ * @param wishes what the lead has decided about steps beforehand
  */
 public record Work(
         String version,
@@ -34,7 +35,8 @@ public record Work(
         List<CureClock> clocks,
         List<Awaited> deliveries,
         List<WorkStep> steps,
-        List<Hold> holds) {
+        List<Hold> holds,
+        List<WorkWish> wishes) {
     /** Copies the lists. */
     public Work {
         people = List.copyOf(people);
@@ -43,6 +45,39 @@ public record Work(
         deliveries = List.copyOf(deliveries);
         steps = List.copyOf(steps);
         holds = List.copyOf(holds);
+        wishes = List.copyOf(wishes);
+    }
+
+    /** Work about which the lead has decided nothing beforehand. */
+    public Work(
+            String version,
+            String definition,
+            String revision,
+            Instant now,
+            ZoneId zone,
+            Instant horizon,
+            int dustSettlesMin,
+            List<Worker> people,
+            List<Place> places,
+            List<CureClock> clocks,
+            List<Awaited> deliveries,
+            List<WorkStep> steps,
+            List<Hold> holds) {
+        this(
+                version,
+                definition,
+                revision,
+                now,
+                zone,
+                horizon,
+                dustSettlesMin,
+                people,
+                places,
+                clocks,
+                deliveries,
+                steps,
+                holds,
+                List.of());
     }
 
     /** The same with other people. */
@@ -65,6 +100,30 @@ public record Work(
         return with(people, places, deliveries, others, stays);
     }
 
+    /** The same with other wishes. */
+    public Work withWishes(List<WorkWish> others) {
+        return new Work(
+                version,
+                definition,
+                revision,
+                now,
+                zone,
+                horizon,
+                dustSettlesMin,
+                people,
+                places,
+                clocks,
+                deliveries,
+                steps,
+                holds,
+                others);
+    }
+
+    /** The same without one wish. */
+    public Work withoutWish(String id) {
+        return withWishes(wishes.stream().filter(w -> !w.id().equals(id)).toList());
+    }
+
     private Work with(
             List<Worker> crew, List<Place> where, List<Awaited> coming, List<WorkStep> what, List<Hold> stays) {
         return new Work(
@@ -80,7 +139,8 @@ public record Work(
                 clocks,
                 coming,
                 what,
-                stays);
+                stays,
+                wishes);
     }
 
     /**

@@ -49,6 +49,10 @@
  *       {@code started}, last at least the minutes listed for its crew (for an unlisted size: the next smaller listed one, or
  *       the least). What may not be interrupted goes on to its end whatever the hours; of what may, the stretches after
  *       {@code now} keep to hours and breaks.
+ *   <li><b>Wishes.</b> A {@link fayline.flow.plan.WorkWish} binds a step not begun: whom it is to be done <i>with</i> is in its
+ *       crew, whom it is to be done <i>without</i> is not; its places have that <i>at</i> which it is wished and not that from which
+ *       it is wished <i>away</i>; it starts no earlier than {@code from} and earlier than {@code before}. A wish whose
+ *       {@code before} is not after {@code now} is past and binds nobody. What cannot be kept leaves its step unplanned.
  *   <li><b>Unplanned.</b> Every step is either planned, once, or unplanned with a reason. Only steps not begun may be
  *       unplanned. {@code finish} is the latest {@code end} of all planned steps, empty when there is none.
  * </ol>

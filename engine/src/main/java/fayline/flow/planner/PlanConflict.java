@@ -2,12 +2,15 @@ package fayline.flow.planner;
 
 import fayline.flow.plan.Hold;
 import fayline.flow.plan.Plan;
+import fayline.flow.plan.WishWords;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.plan.WorkStep.CrewTime;
 import fayline.flow.plan.WorkStep.Link;
 import fayline.flow.plan.WorkStep.State;
+import fayline.flow.plan.WorkWish;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,6 +26,8 @@ import java.util.function.UnaryOperator;
  * another way of letting go may find another.
  */
 public final class PlanConflict {
+    private static final int MOST_WISHES = 24;
+
     private final Work work;
     private final PlanSolver planner;
     private final Map<String, WorkStep> steps = new LinkedHashMap<>();
@@ -189,7 +194,22 @@ public final class PlanConflict {
                                     title(link.step())),
                             w -> with(w, step.id(), r -> r.openWindow(link.step())))));
         }
+        wishes(step, tied, all);
         return all;
+    }
+
+    /** What the lead wishes of it, of what it is tied to, and then of anything else, as far as one has patience. */
+    private void wishes(WorkStep step, Set<String> tied, List<Requirement> all) {
+        Set<String> before = before(step);
+        work.wishes().stream()
+                .filter(w -> steps.containsKey(w.step()) && !w.isPast(work.now()))
+                .sorted(Comparator.comparing((WorkWish w) -> !w.step().equals(step.id()))
+                        .thenComparing(w -> !tied.contains(w.step()) && !before.contains(w.step())))
+                .limit(MOST_WISHES)
+                .forEach(w -> all.add(new Requirement(
+                        WishWords.clause(work, w)
+                                + (w.step().equals(step.id()) ? "" : ", for \"" + title(w.step()) + "\""),
+                        x -> x.withoutWish(w.id()))));
     }
 
     private void hands(WorkStep step, List<Requirement> all) {

@@ -2,9 +2,11 @@ package fayline.flow.planner;
 
 import fayline.flow.plan.Plan;
 import fayline.flow.plan.Plan.PlannedStep;
+import fayline.flow.plan.WishWords;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.plan.WorkStep.Link;
+import fayline.flow.plan.WorkWish;
 import fayline.flow.plan.Worker;
 import fayline.flow.plan.Worker.Stretch;
 import fayline.flow.planner.PlanSlack.Stay;
@@ -41,6 +43,8 @@ public final class PlanReasons {
         DELIVERY,
         /** A set day. */
         DAY,
+        /** The lead wishes it no sooner. */
+        WISH,
         /** A mould, stand or port. */
         PLACE,
         /** Somebody who is at another step. */
@@ -85,7 +89,7 @@ public final class PlanReasons {
         plan.steps().forEach(p -> planned.put(p.step(), p));
         work.people().forEach(p -> people.put(p.id(), p));
         stays = PlanSlack.stays(work, time, planned);
-        slack = new PlanSlack(plan, time, steps, planned, people, stays);
+        slack = new PlanSlack(work, plan, time, steps, planned, people, stays);
     }
 
     /**
@@ -145,7 +149,17 @@ public final class PlanReasons {
         dates(step, candidates);
         places(step, t, candidates);
         air(step, p, t, candidates);
-        hands(p, t, candidates);
+        hands(step, p, t, candidates);
+        Candidate last = last(candidates, t);
+        Candidate named = t - last.until < CLOSE_MIN ? last : hours(p, t, last).orElseGet(() -> choice(step));
+        Candidate wished = wished(step, t);
+        if (wished.until > last.until && t - last.until >= CLOSE_MIN && named.cause != Cause.HOURS) {
+            named = wished;
+        }
+        return new Reason(step.id(), named.cause, named.on, named.via, slack.of(step, p), named.words);
+    }
+
+    private static Candidate last(List<Candidate> candidates, int t) {
         Candidate last = candidates.get(0);
         for (Candidate c : candidates) {
             // Of several that end together the first listed counts: without an earlier step no person and no place
@@ -154,8 +168,23 @@ public final class PlanReasons {
                 last = c;
             }
         }
-        Candidate named = t - last.until < CLOSE_MIN ? last : hours(p, t, last).orElseGet(() -> choice(step));
-        return new Reason(step.id(), named.cause, named.on, named.via, slack.of(step, p), named.words);
+        return last;
+    }
+
+    /** The last start that the lead wishes, as far as it is why the step begins at t; else one that never was. */
+    private Candidate wished(WorkStep step, int t) {
+        List<Candidate> wished = new ArrayList<>();
+        wished.add(new Candidate(-TimeLine.FOREVER, Cause.ORDER, "", "", ""));
+        for (WorkWish w : wishes(step, WorkWish.Kind.START)) {
+            int from = w.from().map(time::ceil).orElse(-TimeLine.FOREVER);
+            wished.add(new Candidate(
+                    from,
+                    Cause.WISH,
+                    w.id(),
+                    "",
+                    (w.before().isPresent() ? "is kept there: " : "waits because ") + WishWords.clause(work, w)));
+        }
+        return last(wished, t);
     }
 
     private void links(WorkStep step, List<Candidate> into) {
@@ -200,6 +229,21 @@ public final class PlanReasons {
         }
     }
 
+    private List<WorkWish> wishes(WorkStep step, WorkWish.Kind kind) {
+        return work.wishes().stream()
+                .filter(w -> w.step().equals(step.id()) && w.kind() == kind && !w.isPast(work.now()))
+                .toList();
+    }
+
+    /** What the lead wishes of a person or place that a step waits for, to be said behind the reason. */
+    private String asWished(WorkStep step, WorkWish.Kind kind, String on) {
+        return wishes(step, kind).stream()
+                .filter(w -> w.on().equals(on))
+                .findFirst()
+                .map(w -> "; " + WishWords.clause(work, w))
+                .orElse("");
+    }
+
     private void places(WorkStep step, int t, List<Candidate> into) {
         for (Stay own : stays) {
             if (own.hold().steps().contains(step.id()) && own.from() == t) {
@@ -215,7 +259,8 @@ public final class PlanReasons {
                             Cause.PLACE,
                             place,
                             last(other),
-                            "waits for " + placeName(place) + ", taken until " + time.words(other.to()))));
+                            "waits for " + placeName(place) + ", taken until " + time.words(other.to())
+                                    + asWished(step, WorkWish.Kind.AT, place))));
                 }
             }
         }
@@ -271,7 +316,7 @@ public final class PlanReasons {
         }
     }
 
-    private void hands(PlannedStep p, int t, List<Candidate> into) {
+    private void hands(WorkStep step, PlannedStep p, int t, List<Candidate> into) {
         for (PlannedStep other : planned.values()) {
             for (String person : other.step().equals(p.step()) ? List.<String>of() : other.people()) {
                 if (p.people().contains(person)) {
@@ -284,7 +329,7 @@ public final class PlanReasons {
                                     person,
                                     other.step(),
                                     "waits for " + name(person) + ", who is at \"" + title(other.step()) + "\" until "
-                                            + time.words(to)));
+                                            + time.words(to) + asWished(step, WorkWish.Kind.WITH, person)));
                         }
                     }
                 }

@@ -10,6 +10,7 @@ import fayline.flow.plan.Worker;
 import fayline.flow.plan.Worker.Stretch;
 import fayline.flow.planner.serial.TimeLine;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,11 +23,14 @@ final class PlanSlack {
     private final Map<String, Worker> people;
     private final List<Stay> stays;
     private final int finish;
+    /** By when the lead wishes a step begun. */
+    private final Map<String, Integer> beforeIn = new HashMap<>();
 
     /** How long a hold has its places. */
     record Stay(Hold hold, List<String> places, int from, int to) {}
 
     PlanSlack(
+            Work work,
             Plan plan,
             TimeLine time,
             Map<String, WorkStep> steps,
@@ -38,6 +42,9 @@ final class PlanSlack {
         this.planned = planned;
         this.people = people;
         this.stays = stays;
+        work.wishes().stream()
+                .filter(w -> !w.isPast(work.now()))
+                .forEach(w -> w.before().ifPresent(b -> beforeIn.merge(w.step(), time.ceil(b), Math::min)));
         finish = plan.finish().map(time::floor).orElse(0);
     }
 
@@ -93,6 +100,7 @@ final class PlanSlack {
             }
         }
         slip = Math.min(slip, ownWindow(step, p));
+        slip = Math.min(slip, beforeIn.getOrDefault(step.id(), TimeLine.FOREVER) - 1 - time.floor(p.start()));
         slip = Math.min(slip, presence(step, p, handsEnd));
         return Math.max(0, Math.min(slip, places(step, end)));
     }

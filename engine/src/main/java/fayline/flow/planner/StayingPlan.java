@@ -4,6 +4,7 @@ import fayline.flow.plan.Plan;
 import fayline.flow.plan.Plan.PlannedStep;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
+import fayline.flow.plan.WorkWish;
 import fayline.flow.planner.goal.PlanGoal;
 import fayline.flow.planner.goal.PlanScorer;
 import fayline.flow.planner.serial.TimeLine;
@@ -85,13 +86,13 @@ public final class StayingPlan {
     /** How many steps of the next two days moved though nothing touched them, how many in all, and the score. */
     private record Weighed(Plan plan, long untouched, long near, double total) {}
 
-    /** What an absence touches: steps of those who are away, all that waits for them, all that shares their places. */
+    /** What an absence or a wish touches: steps of those who are away or not wished, all that waits for them, all that shares their places. */
     private Set<String> touched() {
         Set<String> touched = new HashSet<>();
         work.steps().stream()
                 .filter(s -> s.state() == WorkStep.State.TODO)
                 .map(s -> told.get(s.id()))
-                .filter(t -> t != null && !areIn(t))
+                .filter(t -> t != null && !canStay(t))
                 .forEach(t -> touched.add(t.step()));
         boolean grows = !touched.isEmpty();
         while (grows) {
@@ -122,7 +123,7 @@ public final class StayingPlan {
             PlannedStep p = before.get(w.step());
             if (t != null && scorer.isNear(w.step())) {
                 Wish near = wish(planned(t), w);
-                wishes.add(areIn(t) ? near.staying() : near);
+                wishes.add(canStay(t) ? near.staying() : near);
             } else {
                 wishes.add(p == null ? w : wish(p, w));
             }
@@ -130,6 +131,21 @@ public final class StayingPlan {
         schedule.plan(wishes, Sooner.BY_THE_SAME)
                 .filter(p -> p.unplanned().size() <= fresh.unplanned().size())
                 .ifPresent(plans::add);
+    }
+
+    /** Whether it still can be where it was told, as far as its people and the lead's wishes go. */
+    private boolean canStay(PublishedPlan.Step t) {
+        return areIn(t) && work.wishes().stream().filter(w -> w.step().equals(t.step()) && !w.isPast(work.now())).allMatch(w -> keeps(t, w));
+    }
+
+    private static boolean keeps(PublishedPlan.Step t, WorkWish w) {
+        return switch (w.kind()) {
+            case WITH -> t.people().contains(w.on());
+            case WITHOUT -> !t.people().contains(w.on());
+            case AT -> t.places().contains(w.on());
+            case AWAY -> !t.places().contains(w.on());
+            case START -> w.from().stream().noneMatch(t.start()::isBefore) && w.before().stream().allMatch(t.start()::isBefore);
+        };
     }
 
     /** Whether all who were told are in: the others' steps look for somebody else only when these have found their places. */

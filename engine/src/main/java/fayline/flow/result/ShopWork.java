@@ -5,6 +5,7 @@ import fayline.flow.plan.Hold;
 import fayline.flow.plan.Place;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
+import fayline.flow.plan.WorkWish;
 import fayline.flow.plan.Worker;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -33,6 +34,7 @@ public final class ShopWork {
         Map<String, Work.Awaited> awaited = new LinkedHashMap<>();
         List<WorkStep> steps = new ArrayList<>();
         List<Hold> holds = new ArrayList<>();
+        List<WorkWish> wishes = new ArrayList<>();
         List<String> hashes = new ArrayList<>();
         List<String> revisions = new ArrayList<>();
         for (ProjectResult result : results) {
@@ -47,6 +49,7 @@ public final class ShopWork {
             work.deliveries().forEach(d -> awaited.putIfAbsent(d.id(), d));
             work.steps().forEach(s -> steps.add(renamed.isEmpty() ? s : onClocks(s, renamed)));
             holds.addAll(work.holds());
+            wishes.addAll(work.wishes());
             hashes.add(work.definition());
             revisions.add(work.revision());
         }
@@ -63,7 +66,8 @@ public final class ShopWork {
                 List.copyOf(clocks.values()),
                 List.copyOf(awaited.values()),
                 steps,
-                holds);
+                holds,
+                wishes);
     }
 
     /** Takes a work's clocks in; returns the new names of those that had to be renamed. */

@@ -11,6 +11,7 @@ import fayline.flow.plan.WorkStep.CrewTime;
 import fayline.flow.plan.WorkStep.Link;
 import fayline.flow.plan.WorkStep.Miss;
 import fayline.flow.plan.WorkStep.Span;
+import fayline.flow.plan.WorkWish;
 import fayline.flow.plan.Worker;
 import fayline.flow.plan.Worker.Stretch;
 import java.time.Instant;
@@ -51,6 +52,7 @@ final class TinyShop {
     final List<Work.Awaited> deliveries = new ArrayList<>(List.of(new Work.Awaited("d-1", "resin", at("tue 10:00"))));
     final List<Step> steps = new ArrayList<>();
     final List<Hold> holds = new ArrayList<>();
+    final List<WorkWish> wishes = new ArrayList<>();
     final List<Put> puts = new ArrayList<>();
     final List<Plan.Unplanned> unplanned = new ArrayList<>();
     Optional<Instant> finish = Optional.empty();
@@ -121,7 +123,8 @@ final class TinyShop {
                 clocks,
                 deliveries,
                 steps.stream().map(Step::built).toList(),
-                holds);
+                holds,
+                wishes);
     }
 
     Plan plan() {

@@ -24,6 +24,10 @@ final class Board {
         for (Worker worker : net.work.people()) {
             people.add(new Person(people.size(), worker, net.time));
         }
+        net.tasks.stream()
+                .flatMap(t -> t.asked.with().stream())
+                .filter(p -> p != Net.UNKNOWN)
+                .forEach(p -> people.get(p).wanted++);
         net.places.forEach(p -> places.add(new Lane()));
         for (int i = 0; i < net.rooms; i++) {
             dust.add(new Lane());

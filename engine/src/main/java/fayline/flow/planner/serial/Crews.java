@@ -27,10 +27,14 @@ final class Crews {
         this.board = board;
     }
 
-    /** People in the order in which they are asked: few skills first, so that rare ones stay free; then who has least to do. */
+    /**
+     * People in the order in which they are asked: who is not wanted elsewhere first, then few skills, so that those stay free;
+     * then who has least to do.
+     */
     List<Person> order() {
         List<Person> order = new ArrayList<>(board.people);
-        order.sort(Comparator.<Person>comparingInt(p -> p.worker.skills().size())
+        order.sort(Comparator.<Person>comparingInt(p -> p.wanted)
+                .thenComparingInt(p -> p.worker.skills().size())
                 .thenComparingInt(p -> p.load)
                 .thenComparingInt(p -> p.index));
         return order;
@@ -39,17 +43,27 @@ final class Crews {
     /** A crew of that size which starts at t and works so long, if there is one. */
     Optional<Crew> find(Task task, int size, int minutes, int t, List<Person> order) {
         boolean stops = task.step.interruptible();
+        int least = stops ? Math.min(minutes, WORTH_MIN) : Math.max(1, minutes);
+        List<Person> wanted = new ArrayList<>();
+        for (int w : task.asked.with()) {
+            if (w == Net.UNKNOWN
+                    || task.asked.without().contains(w)
+                    || board.people.get(w).freeUntil(t, stops) - t < least) {
+                return Optional.empty();
+            }
+            wanted.add(board.people.get(w));
+        }
         List<Person> able = new ArrayList<>();
         for (Person p : order) {
-            int until = p.freeUntil(t, stops);
-            if (stops ? until - t >= Math.min(minutes, WORTH_MIN) : until - t >= Math.max(1, minutes)) {
+            boolean maybe = !wanted.contains(p) && !task.asked.without().contains(p.index);
+            if (maybe && p.freeUntil(t, stops) - t >= least) {
                 able.add(p);
             }
         }
-        if (able.size() < size) {
+        if (wanted.size() > size || wanted.size() + able.size() < size) {
             return Optional.empty();
         }
-        return new Search(task, size, minutes, t, able).choose(0, new ArrayList<>());
+        return new Search(task, size, minutes, t, able).choose(0, wanted);
     }
 
     private final class Search {

@@ -22,11 +22,15 @@ final class FailureWords {
     }
 
     String say(Failure failure) {
+        return said(failure) + new WishLacks(net).all(net.task(failure.task()));
+    }
+
+    private String said(Failure failure) {
         Task task = net.task(failure.task());
         if (failure.need().isPresent()) {
             return window(failure.need().get());
         }
-        String till = net.time.words(net.horizon);
+        String till = net.time.words(Math.min(net.horizon, task.asked.isDated() ? task.asked.last() + 1 : net.horizon));
         return switch (failure.obstacle().orElseThrow()) {
             case PEOPLE, COMPANY ->
                 hardWindow(task)
@@ -41,6 +45,7 @@ final class FailureWords {
             case AIR ->
                 "Before " + till + " dusty and wet work leave no time for it in the room of its stand. Another room, or"
                         + " less settling time, would help.";
+            case LATE -> "What it waits for is over too late for it to begin before " + till + ".";
             case WATCH ->
                 "Before " + till + " nobody is in the shop at the times after it when someone must look at it ("
                         + task.step.watchMin()

@@ -5,6 +5,7 @@ import fayline.flow.plan.Place;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.plan.WorkStep.Span;
+import fayline.flow.plan.WorkWish;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -34,6 +35,7 @@ final class Net {
         final int index;
         final WorkStep step;
         final int earliest;
+        final Asked asked;
         final boolean wet;
         final boolean dust;
         final List<Need> needs = new ArrayList<>();
@@ -42,10 +44,11 @@ final class Net {
         /** Indices of the holds that span it. */
         final List<Integer> keeps = new ArrayList<>();
 
-        Task(int index, WorkStep step, int earliest) {
+        Task(int index, WorkStep step, int earliest, Asked asked) {
             this.index = index;
             this.step = step;
-            this.earliest = earliest;
+            this.earliest = Math.max(earliest, asked.from());
+            this.asked = asked;
             wet = step.air().equals("wet");
             dust = step.air().equals("dust");
         }
@@ -91,6 +94,8 @@ final class Net {
         final Hold hold;
         final List<Integer> tasks = new ArrayList<>();
         final List<Integer> usable = new ArrayList<>();
+        /** Those of them that the lead wants it to take. */
+        final List<Integer> wanted = new ArrayList<>();
         /** Places it already has; then it has begun. */
         List<Integer> fixed = List.of();
 
@@ -127,13 +132,20 @@ final class Net {
     private void readTasks() {
         Map<String, Integer> expected = new HashMap<>();
         work.deliveries().forEach(d -> expected.merge(d.id(), time.ceil(d.expected()), Math::max));
+        Map<String, List<WorkWish>> wishes = new HashMap<>();
+        work.wishes().stream()
+                .filter(w -> !w.isPast(work.now()))
+                .forEach(w -> wishes.computeIfAbsent(w.step(), s -> new ArrayList<>())
+                        .add(w));
         for (WorkStep step : work.steps()) {
             int earliest = Math.max(now, step.notBefore().map(time::ceil).orElse(now));
             for (String delivery : step.awaits()) {
                 earliest = Math.max(earliest, expected.getOrDefault(delivery, now));
             }
             taskOf.put(step.id(), tasks.size());
-            tasks.add(new Task(tasks.size(), step, earliest));
+            List<WorkWish> own =
+                    step.state() == WorkStep.State.TODO ? wishes.getOrDefault(step.id(), List.of()) : List.of();
+            tasks.add(new Task(tasks.size(), step, earliest, Asked.of(own, time, personOf)));
         }
         for (Task task : tasks) {
             for (WorkStep.Link link : task.step.after()) {
@@ -179,6 +191,25 @@ final class Net {
                 }
             }
             keeps.add(keep);
+            if (!keep.begun) {
+                keep.tasks.forEach(t -> tasks.get(t).asked.wishes().forEach(w -> heed(keep, w)));
+            }
+        }
+    }
+
+    /** Takes what the lead wants of a place; what no hold of the step can give is found among the shortfalls. */
+    private void heed(Keep keep, WorkWish wish) {
+        Integer place = placeOf.getOrDefault(wish.on(), UNKNOWN);
+        if (wish.kind() == WorkWish.Kind.AWAY) {
+            keep.usable.remove(place);
+            keep.wanted.remove(place);
+        } else if (wish.kind() == WorkWish.Kind.AT
+                && keep.usable.contains(place)
+                && !keep.wanted.contains(place)
+                && keep.wanted.size() < keep.hold.count()) {
+            keep.wanted.add(place);
+            keep.usable.remove(place);
+            keep.usable.add(keep.wanted.size() - 1, place);
         }
     }
 

@@ -12,6 +12,8 @@ final class Person {
     final Lane busy = new Lane();
     /** Minutes of work given so far: work goes to who has least. */
     int load;
+    /** How many steps the lead wants the person for. */
+    int wanted;
 
     private final Hours present;
     private final Hours working;

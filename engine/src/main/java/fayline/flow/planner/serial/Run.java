@@ -91,12 +91,17 @@ final class Run {
         return priority[block] > priority[best];
     }
 
-    /** Blocks with a begun hold and all they wait for: their places stay taken until they are in. */
+    /**
+     * Blocks with a begun hold and all they wait for: their places stay taken until they are in. So with what must begin by a
+     * moment that the lead has set, before others take its people and places.
+     */
     private boolean[] urgent() {
         boolean[] urgent = new boolean[blocks.size()];
         Deque<Integer> open = new ArrayDeque<>();
         for (Block b : blocks) {
-            if (b.tasks().stream().anyMatch(t -> net.task(t).keeps.stream().anyMatch(k -> net.keep(k).begun))) {
+            if (b.tasks().stream()
+                    .map(net::task)
+                    .anyMatch(t -> t.asked.isDated() || t.keeps.stream().anyMatch(k -> net.keep(k).begun))) {
                 open.add(b.index());
             }
         }

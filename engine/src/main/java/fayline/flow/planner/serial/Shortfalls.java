@@ -20,10 +20,12 @@ final class Shortfalls {
     private final Scene empty;
     private final StartSearch alone;
     private final Board board;
+    private final WishLacks wishes;
 
     Shortfalls(Net net) {
         this.net = net;
         board = new Board(net);
+        wishes = new WishLacks(net);
         empty = new Scene(net, board);
         alone = new StartSearch(net, board, empty);
     }
@@ -56,11 +58,24 @@ final class Shortfalls {
             return Optional.of("Its unattended time runs on the clock "
                     + task.step.alone().clock() + ", which is not in the work. Correct the step.");
         }
+        Optional<String> wish = wishLack(task);
+        if (wish.isPresent()) {
+            return wish;
+        }
         Optional<String> place = task.keeps.stream()
                 .map(k -> placeLack(task, net.keep(k)))
                 .flatMap(Optional::stream)
                 .findFirst();
         return place.or(() -> crewLack(task)).or(() -> hoursLack(task));
+    }
+
+    private Optional<String> wishLack(Task task) {
+        if (task.asked.wishes().isEmpty()) {
+            return Optional.empty();
+        }
+        Scene begun = new Scene(net, board);
+        new Happened(net, new Board(net), begun).place();
+        return wishes.of(task, begun);
     }
 
     private Optional<String> placeLack(Task task, Keep keep) {
@@ -140,8 +155,8 @@ final class Shortfalls {
         if (!task.hasHands()) {
             return Optional.empty();
         }
-        Task bare = new Task(task.index, task.step, net.now);
-        var found = alone.find(new StartSearch.Ask(bare, net.now, Integer.MAX_VALUE, true, false));
+        Task bare = new Task(task.index, task.step, net.now, task.asked);
+        var found = alone.find(new StartSearch.Ask(bare, bare.earliest, Integer.MAX_VALUE, true, false));
         if (found.placement().isPresent()) {
             return Optional.empty();
         }
@@ -152,7 +167,7 @@ final class Shortfalls {
                     case WATCH ->
                         "Nobody is ever in the shop at the times after it when someone must look at it ("
                                 + task.step.watchMin() + " min). Come in then, or start it at another time.";
-                    case COMPANY, PEOPLE, PLACE, AIR, HOLD ->
+                    case COMPANY, PEOPLE, PLACE, AIR, HOLD, LATE ->
                         String.format(
                                 Locale.ROOT,
                                 "It takes %s%s, and no such crew%s is in the shop together for so long before %s (the longest presence of"
@@ -165,6 +180,7 @@ final class Shortfalls {
                                         .mapToInt(Person::longestPresence)
                                         .max()
                                         .orElse(0));
-                });
+                }
+                        + wishes.all(task));
     }
 }

@@ -30,7 +30,9 @@ final class StartSearch {
         WATCH,
         COMPANY,
         /** A hold cannot be made to last so long where it has begun. */
-        HOLD
+        HOLD,
+        /** It must begin by a moment that is over before anything else is looked at. */
+        LATE
     }
 
     /** How a step is to be placed. */
@@ -84,7 +86,11 @@ final class StartSearch {
         preferred = ask.wanted().map(Wanted::places).orElse(List.of());
         clashWith = -1;
         int t = aligned(task, ask.notBefore());
-        for (int i = 0; i < MOST_STARTS && t <= net.horizon; i++) {
+        int last = Math.min(net.horizon, task.asked.last());
+        if (t > last && last < net.horizon) {
+            obstacle = Obstacle.LATE;
+        }
+        for (int i = 0; i < MOST_STARTS && t <= last; i++) {
             keepInWay = -1;
             next = TimeLine.FOREVER;
             Choice choice = t < othersFrom ? own : ownFirst;
@@ -124,7 +130,7 @@ final class StartSearch {
     /** A quarter hour is easier to keep than a start at five past, where nothing hurries. */
     private Optional<Placement> neat(Ask ask, Placement p, List<CrewTime> options, List<Person> order) {
         int t = TimeLine.raster(p.start(), NEAT_RASTER_MIN);
-        if (!ask.neat() || !ask.task().hasHands() || t == p.start()) {
+        if (!ask.neat() || !ask.task().hasHands() || t == p.start() || t > ask.task().asked.last()) {
             return Optional.of(p);
         }
         Optional<Placement> later = tryAt(ask.task(), t, options, order);
@@ -189,6 +195,11 @@ final class StartSearch {
                 }
             }
         }
+        for (int w : task.asked.with()) {
+            if (w != Net.UNKNOWN && !order.contains(board.people.get(w))) {
+                next = Math.min(next, board.people.get(w).nextFree(t, task.step.interruptible()));
+            }
+        }
         // Even where a crew was found and something else was in the way, another may fit once somebody more is free.
         for (Person p : order) {
             int free = p.nextFree(t, task.step.interruptible());
@@ -227,6 +238,10 @@ final class StartSearch {
                 } else {
                     soonest = Math.min(soonest, from);
                     clashWith = clashOr(clashWith, place, t, scene.least(k), keep);
+                    if (keep.wanted.contains(place)) {
+                        later(from, Obstacle.PLACE);
+                        return false;
+                    }
                 }
             }
             if (clear < keep.hold.count()) {
@@ -319,9 +334,10 @@ final class StartSearch {
         List<Integer> places = new ArrayList<>();
         int to = Math.max(end, t + scene.least(keep.index));
         List<Integer> usable = new ArrayList<>(keep.usable);
-        usable.sort(Comparator.comparing((Integer p) -> !preferred.contains(p)));
+        usable.sort(Comparator.comparing((Integer p) -> !keep.wanted.contains(p))
+                .thenComparing(p -> !preferred.contains(p)));
         for (int place : usable) {
-            boolean asked = !onlyPreferred || preferred.contains(place);
+            boolean asked = !onlyPreferred || preferred.contains(place) || keep.wanted.contains(place);
             if (asked && places.size() < keep.hold.count() && !taken.contains(place)) {
                 int clear = board.clearFor(place, t, to - t, keep);
                 if (clear > t) {
@@ -332,6 +348,6 @@ final class StartSearch {
                 }
             }
         }
-        return places.size() == keep.hold.count() ? places : List.of();
+        return places.size() == keep.hold.count() && places.containsAll(keep.wanted) ? places : List.of();
     }
 }
