@@ -18,6 +18,7 @@ import fayline.flow.plan.WorkStep.CrewTime;
 import fayline.flow.plan.WorkStep.Link;
 import fayline.flow.plan.WorkStep.Span;
 import fayline.flow.plan.WorkStep.State;
+import fayline.flow.plan.WorkWish;
 import fayline.flow.planner.serial.TimeLine;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -122,6 +123,10 @@ final class Relaxation {
     /** Minutes at which some crew large enough is in for long enough, whoever they are. */
     private List<int[]> starts(WorkStep step) {
         int earliest = Math.max(now, step.notBefore().map(time::ceil).orElse(now));
+        for (WorkWish w : work.wishes()) {
+            boolean binds = w.step().equals(step.id()) && !w.isPast(work.now());
+            earliest = binds ? Math.max(earliest, w.from().map(time::ceil).orElse(now)) : earliest;
+        }
         for (Work.Awaited d : work.deliveries()) {
             earliest = step.awaits().contains(d.id()) ? Math.max(earliest, time.ceil(d.expected())) : earliest;
         }

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fayline.flow.audit.PlanAuditor;
 import fayline.flow.plan.Plan;
+import fayline.flow.plan.Plan.PlannedStep;
 import fayline.flow.plan.Work;
+import fayline.flow.plan.WorkWish;
+import fayline.flow.plan.Worker;
 import fayline.flow.planner.PlanImprover.Improved;
 import fayline.flow.planner.PlanImprover.Limits;
 import fayline.flow.planner.PlanImprover.Watch;
@@ -17,6 +20,7 @@ import fayline.solver.shop.ShopPlanner;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -90,6 +94,52 @@ class ShopPlannerTest {
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void should_keep_every_rule_when_work_and_absences_are_invented(long seed) {
         better(InventedShop.of(seed, 20 + 5 * (int) seed), 0.3);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+    void should_keep_what_the_lead_wishes_when_it_betters_a_plan(long seed) {
+        Work work = wished(InventedShop.of(seed, 60), seed);
+        assertThat(work.wishes()).hasSizeGreaterThan(5);
+        // The auditor within judges each plan by every wish.
+        assertThat(better(work, 0.6).found()).isPositive();
+    }
+
+    /** For every seventh step another person, no longer its place, or the start that it has; what cannot be kept is left out. */
+    private static Work wished(Work work, long seed) {
+        Plan plan = new SerialPlanner().plan(work);
+        Work wished = work;
+        for (int i = (int) seed; i < plan.steps().size(); i += 7) {
+            PlannedStep p = plan.steps().get(i);
+            Optional<String> other = work.people().stream()
+                    .map(Worker::id)
+                    .filter(id -> !p.people().isEmpty() && !p.people().contains(id))
+                    .findFirst();
+            List<WorkWish> all = new ArrayList<>(wished.wishes());
+            if (i % 3 == 0 && other.isPresent()) {
+                all.add(wish(p, WorkWish.Kind.WITH, other.get()));
+            } else if (i % 3 == 1 && !p.places().isEmpty()) {
+                all.add(wish(p, WorkWish.Kind.AWAY, p.places().get(p.places().size() - 1)));
+            } else {
+                all.add(wish(p, WorkWish.Kind.START, ""));
+            }
+            Work more = wished.withWishes(all);
+            wished = new SerialPlanner().plan(more).unplanned().isEmpty() ? more : wished;
+        }
+        return wished;
+    }
+
+    private static WorkWish wish(PlannedStep p, WorkWish.Kind kind, String on) {
+        boolean start = kind == WorkWish.Kind.START;
+        return new WorkWish(
+                "w-" + p.step(),
+                p.step(),
+                kind,
+                on,
+                start ? Optional.of(p.start()) : Optional.empty(),
+                start ? Optional.of(p.start().plusSeconds(900)) : Optional.empty(),
+                "",
+                "");
     }
 
     @Test

@@ -135,7 +135,10 @@ public final class StayingPlan {
 
     /** Whether it still can be where it was told, as far as its people and the lead's wishes go. */
     private boolean canStay(PublishedPlan.Step t) {
-        return areIn(t) && work.wishes().stream().filter(w -> w.step().equals(t.step()) && !w.isPast(work.now())).allMatch(w -> keeps(t, w));
+        return areIn(t)
+                && work.wishes().stream()
+                        .filter(w -> w.step().equals(t.step()) && !w.isPast(work.now()))
+                        .allMatch(w -> keeps(t, w));
     }
 
     private static boolean keeps(PublishedPlan.Step t, WorkWish w) {
@@ -144,7 +147,9 @@ public final class StayingPlan {
             case WITHOUT -> !t.people().contains(w.on());
             case AT -> t.places().contains(w.on());
             case AWAY -> !t.places().contains(w.on());
-            case START -> w.from().stream().noneMatch(t.start()::isBefore) && w.before().stream().allMatch(t.start()::isBefore);
+            case START ->
+                w.from().stream().noneMatch(t.start()::isBefore)
+                        && w.before().stream().allMatch(t.start()::isBefore);
         };
     }
 

@@ -85,8 +85,7 @@ class WishesAreKeptTest {
 
     @Test
     void should_find_a_wish_for_a_step_that_is_not_there() {
-        shop.wishes.add(
-                new WorkWish("w", "gone", Kind.WITH, "ada", Optional.empty(), Optional.empty(), "ada", ""));
+        shop.wishes.add(new WorkWish("w", "gone", Kind.WITH, "ada", Optional.empty(), Optional.empty(), "ada", ""));
         assertThat(shop.audit()).extracting(BrokenRule::rule).containsExactly("NamesInTheWorkAreKnown");
     }
 }

@@ -90,7 +90,12 @@ public final class RandomWishes {
             case 0 -> wish(p, Kind.START, "", Optional.of(from), Optional.empty());
             case 1 -> wish(p, Kind.START, "", Optional.of(from), Optional.of(from.plus(Duration.ofHours(6))));
             default ->
-                wish(p, Kind.START, "", Optional.of(p.start()), Optional.of(p.start().plus(Duration.ofMinutes(15))));
+                wish(
+                        p,
+                        Kind.START,
+                        "",
+                        Optional.of(p.start()),
+                        Optional.of(p.start().plus(Duration.ofMinutes(15))));
         }
     }
 

@@ -72,7 +72,8 @@ class WishesRandomTest {
                 .toList();
         for (Sooner sooner : Sooner.values()) {
             schedule.plan(asOld, sooner)
-                    .ifPresent(p -> assertThat(broken(work, p)).as("seed %d", seed).isEmpty());
+                    .ifPresent(
+                            p -> assertThat(broken(work, p)).as("seed %d", seed).isEmpty());
         }
     }
 
@@ -88,8 +89,7 @@ class WishesRandomTest {
                 .sorted()
                 .toList();
         List<String> expected = work.wishes().stream()
-                .filter(w -> without.steps().stream()
-                        .anyMatch(p -> p.step().equals(w.step()) && isAgainst(p, w)))
+                .filter(w -> without.steps().stream().anyMatch(p -> p.step().equals(w.step()) && isAgainst(p, w)))
                 .map(WorkWish::step)
                 .distinct()
                 .sorted()

@@ -166,8 +166,7 @@ class WishesTest {
         assertThat(unplanned(work, "a")).contains("bo is not in the shop between Sat 7 Mar 08:00");
         Conflict c = PlanConflict.of(work, "a", SerialPlanner.quick()).get(0);
         assertThat(c.requirements())
-                .containsExactly(
-                        "the lead wants it to begin between Sat 7 Mar 08:00 and Sun 8 Mar 12:00");
+                .containsExactly("the lead wants it to begin between Sat 7 Mar 08:00 and Sun 8 Mar 12:00");
     }
 
     @Test
@@ -218,7 +217,8 @@ class WishesTest {
         String out = plan.unplanned().get(0).step();
         String in = out.equals("a") ? "b" : "a";
         assertThat(plan.unplanned().get(0).reason()).contains("What is wished counts", "ada wants ada on it");
-        String sentence = PlanConflict.of(work, out, SerialPlanner.quick()).get(0).sentence();
+        String sentence =
+                PlanConflict.of(work, out, SerialPlanner.quick()).get(0).sentence();
         assertThat(sentence)
                 .contains("ada wants ada on it (because);", "ada wants ada on it (because), for \"" + in + "\"");
         assertThat(sentence).contains("the lead wants it to begin between Mon 2 Mar 08:00 and Mon 2 Mar 09:00");

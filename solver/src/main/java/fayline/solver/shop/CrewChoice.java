@@ -87,6 +87,9 @@ final class CrewChoice {
                             > 0) {
                 model.addEquality(pick, 0);
             }
+            if (spot.item().with.contains(p)) {
+                model.addEquality(pick, 1);
+            }
             hands.get(p)
                     .add(model.newOptionalFixedSizeIntervalVar(
                             LinearExpr.constant(spot.start()),
@@ -112,6 +115,9 @@ final class CrewChoice {
     }
 
     private boolean isAble(int person, Spot spot) {
+        if (spot.item().without.contains(person)) {
+            return false;
+        }
         if (!spot.item().step.interruptible()) {
             return shop.slots.isPresent(person, spot.start(), spot.mode().slots());
         }

@@ -69,6 +69,9 @@ final class ModelCrew {
                 shifts.add(new Shift(v.item(), m, interval));
             }
         }
+        for (int p = 0; p < busy.length; p++) {
+            oneAtATime(p);
+        }
         Set<String> skills = new TreeSet<>();
         skills.add("");
         shifts.forEach(s -> skills.addAll(s.item.step.skills().keySet()));
@@ -80,6 +83,20 @@ final class ModelCrew {
             if (anyStops) {
                 cumulative(skill, most, true, t -> 2 * shop.slots.heads(t) > shop.slots.people ? away(t, skill) : 0);
             }
+        }
+    }
+
+    /** What the lead wants one person for is not done at the same time, nor while fixed work has that person's hands. */
+    private void oneAtATime(int person) {
+        List<IntervalVar> mine = new ArrayList<>();
+        shifts.stream()
+                .filter(s -> s.item.with.contains(person) && !s.mode.stops())
+                .forEach(s -> mine.add(s.interval));
+        if (!mine.isEmpty()) {
+            for (long[] b : Slots.intervals(busy[person])) {
+                mine.add(model.newFixedInterval(b[0], b[1] + 1 - b[0], "busy"));
+            }
+            model.addNoOverlap(mine);
         }
     }
 

@@ -48,7 +48,11 @@ final class Modes {
 
     private static BitSet all(ShopCase shop, Item item) {
         BitSet all = new BitSet();
-        all.set(Math.max(shop.slots.first, Slots.up(item.earliestMin)), shop.slots.last + 1);
+        int from = Math.max(shop.slots.first, Slots.up(item.earliestMin));
+        int to = Math.min(shop.slots.last, Slots.down(Math.min(item.latestMin, shop.slots.last * Slots.MIN)));
+        if (to >= from) {
+            all.set(from, to + 1);
+        }
         return all;
     }
 
@@ -69,11 +73,21 @@ final class Modes {
     }
 
     private static void add(ShopCase shop, Item item, int crew, int slots, Set<String> missed, List<Mode> modes) {
+        if (crew < item.with.size()) {
+            return;
+        }
         Need need = new Need(crew, item.step.skills());
         if (!item.step.interruptible()) {
-            BitSet starts = shop.slots.throughStarts(need, slots, item.step.accompanied());
-            starts.and(all(shop, item));
-            starts = watched(shop, item, starts, slots);
+            BitSet through = shop.slots.throughStarts(need, slots, item.step.accompanied());
+            through.and(all(shop, item));
+            for (int p : item.with) {
+                through.stream()
+                        .filter(t -> !shop.slots.isPresent(p, t, slots))
+                        .boxed()
+                        .toList()
+                        .forEach(through::clear);
+            }
+            BitSet starts = watched(shop, item, through, slots);
             if (!starts.isEmpty()) {
                 modes.add(new Mode(crew, slots, missed, starts, false));
             }
@@ -83,7 +97,8 @@ final class Modes {
         BitSet all = all(shop, item);
         Map<Integer, BitSet> byLength = new TreeMap<>();
         for (int t = all.nextSetBit(0); t >= 0; t = all.nextSetBit(t + 1)) {
-            if (elapsed[t] > 0) {
+            int at = t;
+            if (elapsed[t] > 0 && item.with.stream().allMatch(p -> shop.slots.isWorking(p, at))) {
                 byLength.computeIfAbsent(elapsed[t], e -> new BitSet()).set(t);
             }
         }

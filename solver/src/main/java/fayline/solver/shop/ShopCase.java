@@ -7,6 +7,7 @@ import fayline.flow.plan.Plan.PlannedStep;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.plan.WorkStep.Link;
+import fayline.flow.plan.WorkWish;
 import fayline.flow.planner.goal.PlanGoal;
 import fayline.flow.planner.serial.TimeLine;
 import java.util.ArrayList;
@@ -14,6 +15,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The steps to be planned anew, by number, with what binds them; the same for every model of one improvement. */
 final class ShopCase {
@@ -34,6 +36,13 @@ final class ShopCase {
         final int index;
         final WorkStep step;
         final int earliestMin;
+        /** Latest start that the lead wishes. */
+        final int latestMin;
+        /** Whom the lead wants in its crew, by index. */
+        final Set<Integer> with;
+        /** Whom not. */
+        final Set<Integer> without;
+
         final List<Tie> ties = new ArrayList<>();
         /** Items with a tie to this one. */
         final List<Integer> next = new ArrayList<>();
@@ -41,10 +50,13 @@ final class ShopCase {
         final List<Stay> stays = new ArrayList<>();
         List<Mode> modes = List.of();
 
-        Item(int index, WorkStep step, int earliestMin) {
+        Item(int index, WorkStep step, int earliestMin, Wished wished) {
             this.index = index;
             this.step = step;
-            this.earliestMin = earliestMin;
+            this.earliestMin = Math.max(earliestMin, wished.firstMin(step));
+            latestMin = wished.lastMin(step);
+            with = wished.people(step, WorkWish.Kind.WITH);
+            without = wished.people(step, WorkWish.Kind.WITHOUT);
         }
 
         boolean hasHands() {
@@ -73,19 +85,20 @@ final class ShopCase {
         int finish = base.finish().map(time::ceil).orElse(time.ceil(work.now()));
         slots = new Slots(work, time, Slots.up(finish) * Slots.MIN);
         work.places().forEach(p -> places.putIfAbsent(p.id(), p));
+        Wished wished = new Wished(work, time);
         Map<String, WorkStep> steps = new HashMap<>();
         work.steps().forEach(s -> steps.put(s.id(), s));
         for (PlannedStep p : base.steps()) {
             WorkStep step = steps.get(p.step());
             if (step != null && step.state() == WorkStep.State.TODO) {
                 itemOf.put(step.id(), items.size());
-                items.add(new Item(items.size(), step, earliest(step)));
+                items.add(new Item(items.size(), step, earliest(step), wished));
             } else {
                 happened.put(p.step(), p);
             }
         }
         items.forEach(this::tie);
-        work.holds().forEach(this::stay);
+        work.holds().forEach(h -> stay(h, wished));
         items.forEach(i -> i.modes = Modes.of(this, i));
     }
 
@@ -109,7 +122,7 @@ final class ShopCase {
         }
     }
 
-    private void stay(Hold hold) {
+    private void stay(Hold hold, Wished wished) {
         List<Integer> mine = new ArrayList<>();
         boolean begun = false;
         boolean endless = false;
@@ -123,7 +136,7 @@ final class ShopCase {
             }
         }
         if (!mine.isEmpty() || begun) {
-            Stay stay = new Stay(stays.size(), hold, List.copyOf(mine), begun, endless);
+            Stay stay = new Stay(stays.size(), begun ? hold : wished.among(hold), List.copyOf(mine), begun, endless);
             stays.add(stay);
             mine.forEach(i -> items.get(i).stays.add(stay));
         }

@@ -135,8 +135,8 @@ final class Net {
         Map<String, List<WorkWish>> wishes = new HashMap<>();
         work.wishes().stream()
                 .filter(w -> !w.isPast(work.now()))
-                .forEach(w -> wishes.computeIfAbsent(w.step(), s -> new ArrayList<>())
-                        .add(w));
+                .forEach(w ->
+                        wishes.computeIfAbsent(w.step(), s -> new ArrayList<>()).add(w));
         for (WorkStep step : work.steps()) {
             int earliest = Math.max(now, step.notBefore().map(time::ceil).orElse(now));
             for (String delivery : step.awaits()) {

@@ -162,8 +162,7 @@ final class Shortfalls {
         }
         List<String> crews = new ArrayList<>();
         task.step.hands().forEach(h -> crews.add(h.minutes() + " min with " + h.people()));
-        return Optional.of(
-                switch (found.obstacle()) {
+        return Optional.of(switch (found.obstacle()) {
                     case WATCH ->
                         "Nobody is ever in the shop at the times after it when someone must look at it ("
                                 + task.step.watchMin() + " min). Come in then, or start it at another time.";
@@ -181,6 +180,6 @@ final class Shortfalls {
                                         .max()
                                         .orElse(0));
                 }
-                        + wishes.all(task));
+                + wishes.all(task));
     }
 }

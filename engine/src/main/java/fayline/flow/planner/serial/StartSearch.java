@@ -130,7 +130,10 @@ final class StartSearch {
     /** A quarter hour is easier to keep than a start at five past, where nothing hurries. */
     private Optional<Placement> neat(Ask ask, Placement p, List<CrewTime> options, List<Person> order) {
         int t = TimeLine.raster(p.start(), NEAT_RASTER_MIN);
-        if (!ask.neat() || !ask.task().hasHands() || t == p.start() || t > ask.task().asked.last()) {
+        if (!ask.neat()
+                || !ask.task().hasHands()
+                || t == p.start()
+                || t > ask.task().asked.last()) {
             return Optional.of(p);
         }
         Optional<Placement> later = tryAt(ask.task(), t, options, order);

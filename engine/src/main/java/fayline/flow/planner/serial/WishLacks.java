@@ -96,8 +96,10 @@ final class WishLacks {
                     .filter(p -> p.skills().contains(skill.getKey()) && !isOut(task, p))
                     .count();
             if (all >= skill.getValue() && left < skill.getValue()) {
-                return no(w, "it needs " + skill.getValue() + " with the skill " + skill.getKey() + ", and " + left
-                        + " of the others have it");
+                return no(
+                        w,
+                        "it needs " + skill.getValue() + " with the skill " + skill.getKey() + ", and " + left
+                                + " of the others have it");
             }
         }
         return Optional.empty();
@@ -117,9 +119,8 @@ final class WishLacks {
         }
         int index = net.placeOf.getOrDefault(w.on(), Net.UNKNOWN);
         List<Keep> keeps = task.keeps.stream().map(net::keep).toList();
-        List<Keep> could = keeps.stream()
-                .filter(k -> k.hold.candidates().contains(w.on()))
-                .toList();
+        List<Keep> could =
+                keeps.stream().filter(k -> k.hold.candidates().contains(w.on())).toList();
         boolean there = could.stream()
                 .anyMatch(k -> k.begun ? begun.placesOf(k.index).contains(index) : k.wanted.contains(index));
         if (w.kind() == WorkWish.Kind.AWAY) {

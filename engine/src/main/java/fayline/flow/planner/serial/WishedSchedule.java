@@ -152,7 +152,8 @@ public final class WishedSchedule {
             order = IntStream.range(0, wished.length)
                     .filter(t -> wished[t])
                     .boxed()
-                    .sorted(Comparator.<Integer, Boolean>comparing(t -> !wishes[t].stays() && !net.task(t).asked.isDated())
+                    .sorted(Comparator.<Integer, Boolean>comparing(t ->
+                                    !wishes[t].stays() && !net.task(t).asked.isDated())
                             .thenComparingInt(t -> wishes[t].start())
                             .thenComparingInt(t -> rank[t]))
                     .toList();
