@@ -10,8 +10,8 @@ import java.util.Locale;
 import java.util.function.IntUnaryOperator;
 
 /**
- * How long the best move takes with 12 and with 2000 stations, and how long a million trials of 12 gaps take.
- * Each is measured again and again, the median is told.
+ * How long the best move takes with 12 and with 2000 stations, a million trials of 12 gaps, and the least trim with 12, 500 and
+ * 2000 stations. Each is measured again and again, the median is told.
  */
 final class FitBench {
     private static final int FEW = 12;
@@ -20,6 +20,10 @@ final class FitBench {
     private static final double TARGET_FEW_MS = 1;
     private static final double TARGET_MANY_MS = 50;
     private static final double TARGET_TRIALS_MS = 1_000;
+    private static final int SOME = 500;
+    private static final double TARGET_TRIM_FEW_MS = 5;
+    private static final double TARGET_TRIM_SOME_MS = 250;
+    private static final double TARGET_TRIM_MANY_MS = 1_000;
     private final PrintStream out;
 
     FitBench(PrintStream out) {
@@ -42,7 +46,18 @@ final class FitBench {
                 TARGET_TRIALS_MS,
                 json,
                 median(seconds, i -> SampleFit.trials(FEW, TRIALS, i).stations().size()));
+        good &= trim(FEW, TARGET_TRIM_FEW_MS, seconds, json);
+        good &= trim(SOME, TARGET_TRIM_SOME_MS, seconds, json);
+        good &= trim(MANY, TARGET_TRIM_MANY_MS, seconds, json);
         return good ? BenchRun.DONE : BenchRun.DIFFERS;
+    }
+
+    private boolean trim(int stations, double targetMs, int seconds, boolean json) {
+        return tell(
+                "least trim, " + stations + " stations",
+                targetMs,
+                json,
+                median(seconds, i -> SampleFit.trim(stations, i).findings().size()));
     }
 
     private boolean tell(String what, double targetMs, boolean json, double ms) {

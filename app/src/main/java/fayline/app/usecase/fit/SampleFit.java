@@ -14,16 +14,24 @@ import fayline.method.fitup.odds.GapSpread;
 import fayline.method.fitup.odds.GapTrials;
 import fayline.method.fitup.odds.GapTrialsCalculator;
 import fayline.method.fitup.odds.GapTrialsResult;
+import fayline.method.fitup.trim.NeighbourPair;
+import fayline.method.fitup.trim.TrimCalculator;
+import fayline.method.fitup.trim.TrimQuestion;
+import fayline.method.fitup.trim.TrimResult;
+import fayline.method.fitup.trim.TrimRow;
+import fayline.method.fitup.trim.TrimRules;
 import fayline.method.uncertainty.Distribution;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.function.IntToDoubleFunction;
 
 /** Invented fits of any size, the same for the same seed: a window of 700 by 460 mm with stations all round. For measuring. */
 public final class SampleFit {
     private static final double TAPE_MM = 0.29;
+    private static final double WAVE_MM = 70;
 
     private SampleFit() {}
 
@@ -50,6 +58,35 @@ public final class SampleFit {
             rows.add(FitRow.of(s, gap, 2.5, 3, 3.5));
         }
         return rows;
+    }
+
+    /** The least trim of a fit of so many stations whose part is too large here and there, every edge free to cut. */
+    public static TrimResult trim(int stations, int seed) {
+        List<TrimRow> rows = new ArrayList<>();
+        List<NeighbourPair> pairs = new ArrayList<>();
+        for (FitRow r : rows(stations, seed)) {
+            Station s = r.station();
+            boolean level = s.ny() != 0;
+            String edge = level ? (s.ny() < 0 ? "lower" : "upper") : s.nx() > 0 ? "aft" : "forward";
+            double waves = Math.sin((s.at().xMm() + s.at().yMm()) / WAVE_MM);
+            double each = (level ? 700 : 460) * 4.0 / stations;
+            TrimRow row = new TrimRow(
+                    new FitRow(s, r.gapMm() - 0.35 + 0.4 * waves, 2.5, 3, 3.8, OptionalDouble.empty(), 1, edge),
+                    each,
+                    3,
+                    0);
+            if (!rows.isEmpty() && rows.get(rows.size() - 1).row().edge().equals(edge)) {
+                pairs.add(new NeighbourPair(
+                        rows.get(rows.size() - 1).row().station().id(), s.id(), each));
+            }
+            rows.add(row);
+        }
+        return TrimCalculator.calculate(new TrimQuestion(
+                rows,
+                pairs,
+                new Spot(0, 0),
+                MoveLimits.of(5, 5, Math.toRadians(1)),
+                TrimRules.usual(List.of("lower", "aft", "upper", "forward"))));
     }
 
     /** Trials of so many gaps on three stops. */

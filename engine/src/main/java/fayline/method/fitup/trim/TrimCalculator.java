@@ -10,7 +10,6 @@ import fayline.method.fitup.motion.Settled;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Least trim and its move together: minimise the sum of tributary length times depth with every gap inside its limits, depths
@@ -67,7 +66,7 @@ public final class TrimCalculator {
     }
 
     private static void guards(TrimQuestion question, List<Finding> findings) {
-        TrimModel m = new TrimModel(question, question.moving(), Set.of(), false);
+        TrimLines m = new TrimLines(question, question.moving());
         for (int i = 0; i < question.rows().size(); i++) {
             if (m.guardCut(i)) {
                 String id = question.rows().get(i).row().station().id();

@@ -1,9 +1,10 @@
 package fayline.method.fitup.trim;
 
-import fayline.basis.numeric.LinearProgram;
 import fayline.method.fitup.Move;
 import fayline.method.fitup.motion.MoveRows;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,15 +18,14 @@ final class TrimStages {
     private static final double SLACK = 1e-7;
     private static final double SAME_DEPTH_MM = 1e-4;
     private static final double TOUCHED_MM = 1e-6;
-    private static final int MOST_ROUNDS = 60;
-    private static final double SHORT_ENOUGH_MM = 1e-7;
 
     private final TrimQuestion question;
-    private final MoveRows moving;
+    private final TrimLines lines;
+    private final Map<Set<String>, TrimSearch> searches = new HashMap<>();
 
     TrimStages(TrimQuestion question, MoveRows moving) {
         this.question = question;
-        this.moving = moving;
+        lines = new TrimLines(question, moving);
     }
 
     /**
@@ -42,14 +42,16 @@ final class TrimStages {
     /** The best cut; empty where none makes it fit. */
     Optional<Won> solve() {
         Set<String> all = cuttable();
-        Optional<Double> whole = leastArea(all);
-        if (whole.isEmpty()) {
-            return Optional.empty();
-        }
-        Set<String> chosen = choose(all, whole.get());
-        double area = leastArea(chosen).orElse(whole.get());
-        boolean fewest = question.rules().goal() == TrimGoal.FEWEST_EDGES;
-        return Optional.of(refine(chosen, area, unique(fewest ? chosen : all, fewest ? area : whole.get())));
+        return search(all).leastArea(Double.POSITIVE_INFINITY).map(whole -> {
+            Set<String> chosen = choose(all, whole.areaMm2());
+            TrimSearch.Found least =
+                    search(chosen).leastArea(Double.POSITIVE_INFINITY).orElse(whole);
+            boolean fewest = question.rules().goal() == TrimGoal.FEWEST_EDGES;
+            boolean unique = fewest
+                    ? search(chosen).unique(least, SAME_DEPTH_MM)
+                    : search(all).unique(whole, SAME_DEPTH_MM);
+            return won(chosen, least, unique);
+        });
     }
 
     private Set<String> cuttable() {
@@ -62,10 +64,12 @@ final class TrimStages {
         return all;
     }
 
-    private Optional<Double> leastArea(Set<String> edges) {
-        TrimModel m = new TrimModel(question, moving, edges, false);
-        LinearProgram.Outcome o = m.program().build().minimise(m.areaCut());
-        return o.optimal() ? Optional.of(Math.max(0, o.value())) : Optional.empty();
+    private TrimSearch search(Set<String> edges) {
+        return searches.computeIfAbsent(edges, e -> new TrimSearch(lines, e));
+    }
+
+    private double area(Set<String> edges, double most) {
+        return search(edges).leastArea(most).map(TrimSearch.Found::areaMm2).orElse(Double.POSITIVE_INFINITY);
     }
 
     /** The first smallest set of edges, in the builder's order, that wins: any at all, or no more than the least area. */
@@ -79,9 +83,9 @@ final class TrimStages {
             Set<String> best = Set.of();
             double least = Double.POSITIVE_INFINITY;
             for (Set<String> subset : subsets(edges, size)) {
-                Optional<Double> area = leastArea(subset);
-                if (area.isPresent() && area.get() < least - slack(leastArea)) {
-                    least = area.get();
+                double area = area(subset, fewest ? least : leastArea + slack(leastArea));
+                if (area < least - slack(leastArea)) {
+                    least = area;
                     best = subset;
                 }
             }
@@ -110,78 +114,18 @@ final class TrimStages {
         }
     }
 
-    private boolean unique(Set<String> edges, double area) {
-        TrimModel m = new TrimModel(question, moving, edges, false);
-        LinearProgram p = m.program()
-                .row(m.areaCut(), Double.NEGATIVE_INFINITY, area + slack(area))
-                .build();
-        for (Map.Entry<Integer, Integer> depth : m.depths().entrySet()) {
-            LinearProgram.Outcome high = p.maximise(m.one(depth.getValue()));
-            LinearProgram.Outcome low = p.minimise(m.one(depth.getValue()));
-            if (!high.optimal() || !low.optimal() || high.value() - low.value() > SAME_DEPTH_MM) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private Won refine(Set<String> edges, double area, boolean unique) {
-        TrimModel m = new TrimModel(question, moving, edges, false);
-        LinearProgram.Builder b = m.program().row(m.areaCut(), Double.NEGATIVE_INFINITY, area + slack(area));
-        for (int k : m.depths().values()) {
-            double[] row = m.one(m.bound());
-            row[k] = -1;
-            b.row(row, 0, Double.POSITIVE_INFINITY);
-        }
-        LinearProgram.Outcome deepest = b.build().minimise(m.one(m.bound()));
-        LinearProgram.Outcome best = deepest.optimal() ? deepest : b.build().minimise(m.areaCut());
-        if (!best.optimal()) {
-            throw new IllegalStateException("a cut that was found is lost again: " + best.status());
-        }
-        if (deepest.optimal()) {
-            LinearProgram.Builder shallow = m.program().row(m.areaCut(), Double.NEGATIVE_INFINITY, area + slack(area));
-            for (int k : m.depths().values()) {
-                shallow.row(m.one(k), Double.NEGATIVE_INFINITY, deepest.value() + SLACK);
-            }
-            best = shortest(m, shallow, best);
-        }
-        List<Double> depths =
-                m.depths(best).stream().map(d -> d < TOUCHED_MM ? 0.0 : d).toList();
+    private Won won(Set<String> edges, TrimSearch.Found least, boolean unique) {
+        TrimSearch.Found best = search(edges).shallowest(least);
+        List<Double> depths = Arrays.stream(best.depthsMm())
+                .mapToObj(d -> d < TOUCHED_MM ? 0.0 : d)
+                .toList();
         Set<String> touched = new LinkedHashSet<>();
         for (int i = 0; i < depths.size(); i++) {
             if (depths.get(i) > 0) {
                 touched.add(question.rows().get(i).row().edge());
             }
         }
-        return new Won(area, depths, List.copyOf(touched), m.move(best), unique);
-    }
-
-    /** Least √(dx² + dy² + (Λθ)²) by cutting planes: its length is at least that along every direction tried. */
-    private LinearProgram.Outcome shortest(TrimModel m, LinearProgram.Builder b, LinearProgram.Outcome first) {
-        LinearProgram.Outcome best = first;
-        LinearProgram.Outcome at = first;
-        for (int round = 0; round < MOST_ROUNDS; round++) {
-            double length = length(at);
-            if (length < length(best)) {
-                best = at;
-            }
-            if (length <= SHORT_ENOUGH_MM) {
-                return best;
-            }
-            double[] row = m.one(m.bound());
-            for (int k = 0; k < 3; k++) {
-                row[k] = -at.at(k) / length;
-            }
-            at = b.row(row, 0, Double.POSITIVE_INFINITY).build().minimise(m.one(m.bound()));
-            if (!at.optimal() || length(best) - at.value() <= SHORT_ENOUGH_MM) {
-                return at.optimal() && length(at) < length(best) ? at : best;
-            }
-        }
-        return best;
-    }
-
-    private static double length(LinearProgram.Outcome o) {
-        return Math.sqrt(o.at(0) * o.at(0) + o.at(1) * o.at(1) + o.at(2) * o.at(2));
+        return new Won(least.areaMm2(), depths, List.copyOf(touched), lines.move(best.move()), unique);
     }
 
     private static double slack(double area) {

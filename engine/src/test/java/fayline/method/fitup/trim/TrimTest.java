@@ -108,6 +108,23 @@ class TrimTest {
         assertEquals(280, sum(q, b.heightsMm()), 1e-3);
     }
 
+    @Test
+    void should_add_on_the_first_named_edge_and_move_no_farther_than_that_asks() {
+        double[] gaps = {3, 3, 3.8, 3.8, 3, 3, 3.7, 3.7};
+        for (String first : List.of("aft", "fwd")) {
+            TrimResult.BuildUp b = TrimCalculator.buildUp(
+                            rectangle(gaps, EVEN, rules(TrimGoal.LEAST_AREA, first, "upper")))
+                    .orElseThrow();
+            assertEquals(200, b.areaMm2(), 1e-3);
+            int at = first.equals("aft") ? 2 : 6;
+            assertEquals(0.5, b.heightsMm().get(at), 1e-6);
+            assertEquals(0.5, b.heightsMm().get(at + 1), 1e-6);
+            // the other end is brought to its 3.5 by the move: 0.2 forward, or 0.3 aft
+            assertEquals(first.equals("aft") ? -0.2 : 0.3, b.move().dxMm(), 1e-6);
+            assertEquals(0, b.move().dyMm(), 1e-6);
+        }
+    }
+
     private static double sum(TrimQuestion q, List<Double> depths) {
         double area = 0;
         for (int i = 0; i < depths.size(); i++) {

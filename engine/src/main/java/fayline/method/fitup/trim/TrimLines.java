@@ -1,0 +1,213 @@
+package fayline.method.fitup.trim;
+
+import fayline.basis.numeric.optimum.GrowingRows;
+import fayline.method.fitup.FitRow;
+import fayline.method.fitup.Move;
+import fayline.method.fitup.MoveLimits;
+import fayline.method.fitup.motion.MoveRows;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/**
+ * A question for trimming as straight lines in the move (dx, dy, turn times Λ): what every station needs, what it has room for,
+ * and which edges may give.
+ */
+final class TrimLines {
+    /** How many unknowns a move has. */
+    static final int MOVE = 3;
+
+    /** Stands for no limit where a search needs one: ten metres. */
+    private static final double NO_LIMIT_MM = 1e4;
+
+    private static final double LEAST_EASE_MM = 1e-9;
+    private static final double MOST_EASE_MM = 1e-6;
+
+    private final TrimQuestion question;
+    private final MoveRows moving;
+    private final List<FairEnvelope.Pair> pairs = new ArrayList<>();
+
+    TrimLines(TrimQuestion question, MoveRows moving) {
+        this.question = question;
+        this.moving = moving;
+        Map<String, Integer> places = new HashMap<>();
+        for (int i = 0; i < count(); i++) {
+            places.put(question.rows().get(i).row().station().id(), i);
+        }
+        for (NeighbourPair p : new LinkedHashSet<>(question.pairs())) {
+            int one = places.getOrDefault(p.one(), -1);
+            int other = places.getOrDefault(p.other(), -1);
+            if (one != other) {
+                pairs.add(new FairEnvelope.Pair(one, other, question.rules().slope() * p.distanceMm()));
+            }
+        }
+    }
+
+    int count() {
+        return question.rows().size();
+    }
+
+    /** The depth that a move needs at each station: never negative, and fair along the edges. */
+    FairEnvelope depths() {
+        double[][] slope = new double[count()][];
+        double[] level = new double[count()];
+        for (int i = 0; i < level.length; i++) {
+            slope[i] = moving.coefficients(i);
+            level[i] = needLevel(i);
+        }
+        return new FairEnvelope(slope, level, new double[level.length], pairs);
+    }
+
+    /** The height that a move needs at each station, where more than nothing; below that, less the depth that could be cut. */
+    FairEnvelope heights(Set<String> edges) {
+        double[][] slope = new double[count()][];
+        double[] level = new double[count()];
+        for (int i = 0; i < level.length; i++) {
+            slope[i] = Arrays.stream(moving.coefficients(i)).map(a -> -a).toArray();
+            level[i] = -roomLevel(i);
+        }
+        return new FairEnvelope(
+                slope, level, Arrays.stream(most(edges)).map(m -> -m).toArray(), pairs);
+    }
+
+    /** The most that may come off at each station when only some edges are cut. */
+    double[] most(Set<String> edges) {
+        return question.rows().stream()
+                .mapToDouble(r -> edges.contains(r.row().edge()) ? r.mostMm() : 0)
+                .toArray();
+    }
+
+    /** How deep a cut each station has room for at a move before its gap is too large, in mm. */
+    double[] room(double[] q) {
+        double[] room = new double[count()];
+        for (int i = 0; i < room.length; i++) {
+            double[] a = moving.coefficients(i);
+            room[i] = roomLevel(i) + a[0] * q[0] + a[1] * q[1] + a[2] * q[2];
+        }
+        return room;
+    }
+
+    /** How need and room of a station grow with the move. */
+    double[] slope(int i) {
+        return moving.coefficients(i);
+    }
+
+    /** What each station by itself needs off at a move; negative where it has some to spare. */
+    double[] needs(double[] q) {
+        double[] need = new double[count()];
+        for (int i = 0; i < need.length; i++) {
+            double[] a = moving.coefficients(i);
+            need[i] = needLevel(i) + a[0] * q[0] + a[1] * q[1] + a[2] * q[2];
+        }
+        return need;
+    }
+
+    /** The need of a station at no move. */
+    double needLevel(int i) {
+        return lower(i) - moving.levelMm(i);
+    }
+
+    /** The room of a station at no move. */
+    double roomLevel(int i) {
+        return upper(i) - moving.levelMm(i);
+    }
+
+    /** The tributary lengths, each as often as its edge is down the list: so what is on the first edges counts least. */
+    double[] orderedLengthsMm() {
+        List<String> edges = new ArrayList<>(question.rules().edges());
+        question.rows().stream()
+                .map(r -> r.row().edge())
+                .filter(e -> !edges.contains(e))
+                .distinct()
+                .forEach(edges::add);
+        return question.rows().stream()
+                .mapToDouble(r -> (1 + edges.indexOf(r.row().edge())) * r.tributaryMm())
+                .toArray();
+    }
+
+    /** The tributary lengths. */
+    double[] lengthsMm() {
+        return question.rows().stream().mapToDouble(TrimRow::tributaryMm).toArray();
+    }
+
+    /** Least or most of each unknown of the move, finite. */
+    double[] limit(boolean most) {
+        MoveLimits l = question.limits();
+        double scale = moving.scaleLengthMm();
+        double[] all = most
+                ? new double[] {l.dxHighMm(), l.dyHighMm(), scale * l.turnHighRad()}
+                : new double[] {l.dxLowMm(), l.dyLowMm(), scale * l.turnLowRad()};
+        return Arrays.stream(all)
+                .map(v -> Math.max(-NO_LIMIT_MM, Math.min(NO_LIMIT_MM, v)))
+                .toArray();
+    }
+
+    /** The least fair values that are nowhere below given ones. */
+    double[] fair(double[] least) {
+        return new FairEnvelope(new double[count()][0], least, nothing(count()), pairs)
+                .at(new double[0])
+                .values();
+    }
+
+    /** The row slope · move − x ≤ most, x being another unknown of so many; without it where there is none. */
+    static GrowingRows.Row row(double[] slope, OptionalInt other, double most, int unknowns) {
+        double[] a = Arrays.copyOf(Arrays.copyOf(slope, MOVE), unknowns);
+        other.ifPresent(k -> a[k] = -1);
+        return new GrowingRows.Row(a, most);
+    }
+
+    /**
+     * The shortest move with the unknowns after it no more than given values, which are eased a little where no move is left.
+     *
+     * @param held the values
+     */
+    Optional<List<Double>> shortest(GrowingRows rows, double... held) {
+        double[] low = Arrays.copyOf(limit(false), MOVE + held.length);
+        double[] high = Arrays.copyOf(limit(true), low.length);
+        Optional<List<Double>> found = Optional.empty();
+        for (double ease = LEAST_EASE_MM; ease <= MOST_EASE_MM && found.isEmpty(); ease *= 10) {
+            for (int k = 0; k < held.length; k++) {
+                low[MOVE + k] = held[k] + ease;
+                high[MOVE + k] = held[k] + ease;
+            }
+            found = rows.nearest(new double[low.length], low, high);
+        }
+        return found;
+    }
+
+    private static double[] nothing(int count) {
+        double[] all = new double[count];
+        Arrays.fill(all, Double.NEGATIVE_INFINITY);
+        return all;
+    }
+
+    Move move(double[] q) {
+        return new Move(q[0], q[1], q[2] / moving.scaleLengthMm());
+    }
+
+    /** The lower limit raised by the guard, but not past the middle of the tolerance; never below the hard minimum. */
+    double lower(int i) {
+        TrimRow r = question.rows().get(i);
+        FitRow f = r.row();
+        double guarded = Math.min(
+                f.lowerMm() + question.rules().guard() * r.deviationMm(),
+                Math.max(f.lowerMm(), (f.lowerMm() + f.upperMm()) / 2));
+        return Math.max(guarded, f.minimumMm().orElse(Double.NEGATIVE_INFINITY));
+    }
+
+    double upper(int i) {
+        return question.rows().get(i).row().upperMm();
+    }
+
+    boolean guardCut(int i) {
+        TrimRow r = question.rows().get(i);
+        return r.row().lowerMm() + question.rules().guard() * r.deviationMm()
+                > (r.row().lowerMm() + r.row().upperMm()) / 2 + 1e-12;
+    }
+}
