@@ -59,7 +59,7 @@ class LongWorkSiteTest {
                 .contains(" parts, 12 h between")
                 .contains("by 2 at once")
                 .contains("All who are in stay until")
-                .contains("Hands in all")
+                .contains("Hands on all that is planned")
                 .contains("Hands leave Lay up all plies")
                 .contains("All of these together");
     }

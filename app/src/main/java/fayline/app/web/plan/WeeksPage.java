@@ -253,12 +253,13 @@ public final class WeeksPage implements Page {
     private List<WeeksView.Day> days(Sight sight, LocalDate first, int weeks) {
         Map<LocalDate, List<WeeksView.Row>> byDay = new TreeMap<>();
         LocalDate end = first.plusWeeks(weeks);
+        Grain grain = Grain.of(sight);
         sight.plan().steps().stream()
                 .sorted(Comparator.comparing(Plan.PlannedStep::start))
                 .forEach(s -> {
                     LocalDate day = s.start().atZone(sight.time().zone()).toLocalDate();
                     if (!day.isBefore(first) && day.isBefore(end)) {
-                        byDay.computeIfAbsent(day, d -> new ArrayList<>()).add(row(sight, s));
+                        byDay.computeIfAbsent(day, d -> new ArrayList<>()).add(row(sight, grain, s));
                     }
                 });
         return byDay.entrySet().stream()
@@ -266,16 +267,9 @@ public final class WeeksPage implements Page {
                 .toList();
     }
 
-    private WeeksView.Row row(Sight sight, Plan.PlannedStep s) {
-        boolean oneDay = s.handsEnd()
-                .atZone(sight.time().zone())
-                .toLocalDate()
-                .equals(s.start().atZone(sight.time().zone()).toLocalDate());
+    private WeeksView.Row row(Sight sight, Grain grain, Plan.PlannedStep s) {
         return new WeeksView.Row(
-                sight.time().clock(s.start()) + " to "
-                        + (oneDay
-                                ? sight.time().clock(s.handsEnd())
-                                : sight.time().at(s.handsEnd())),
+                grain.words(s),
                 sight.stepName(s.step()),
                 sight.personNames(s.people()),
                 sight.placeNames(s.places()),

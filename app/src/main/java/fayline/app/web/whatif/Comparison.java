@@ -54,7 +54,7 @@ final class Comparison {
                         o -> o.goals().get(n).end()));
             }
         }
-        rows.add(counts("Hands in all", Outcome::handsHours, " h", 1));
+        rows.add(counts("Hands on all that is planned", Outcome::handsHours, " h", 1));
         rows.add(counts("Windows missed", Outcome::missed, "", 0));
         rows.add(counts("Extra work for missed windows", o -> o.score().amount(PlanScore.Kind.WINDOWS), " h", 1));
         rows.add(counts("Nothing to do, coming fortnight", o -> o.score().amount(PlanScore.Kind.IDLE), " h", 0));
