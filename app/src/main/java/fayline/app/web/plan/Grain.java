@@ -73,6 +73,13 @@ final class Grain {
                 + (isBefore(s.handsEnd(), -LITTLE_MIN) ? " noon" : " evening");
     }
 
+    /** When it begins: {@code Thu 5 Mar 07:30}, or {@code Thu 5 Mar morning}. */
+    String begins(PlannedStep s) {
+        return isMinutes(s.step())
+                ? time.at(s.start())
+                : time.day(day(s.start())) + (isBefore(s.start(), LITTLE_MIN) ? " morning" : " afternoon");
+    }
+
     private String half(Instant from, Instant to) {
         if (isBefore(to, -LITTLE_MIN)) {
             return "morning";

@@ -102,7 +102,9 @@ public final class WeeksPage implements Page {
                         .map(c -> sight.stepName(c.step()) + ". " + sight.named(c.sentence()))
                         .toList(),
                 GoalsAgainstPlan.of(sight),
-                why.chain(sight.view()).stream().map(r -> link(sight, r)).toList());
+                why.chain(sight.view()).stream()
+                        .map(r -> link(sight, Grain.of(sight), r))
+                        .toList());
     }
 
     private static String singular(String group) {
@@ -126,11 +128,11 @@ public final class WeeksPage implements Page {
         }
     }
 
-    private static WeeksView.Link link(Sight sight, Reason r) {
+    private static WeeksView.Link link(Sight sight, Grain grain, Reason r) {
         return new WeeksView.Link(
                 sight.stepName(r.step()),
                 Sight.cardLink(r.step()),
-                sight.planned(r.step()).map(p -> sight.time().at(p.start())).orElse(""),
+                sight.planned(r.step()).map(grain::begins).orElse(""),
                 sight.named(r.words()));
     }
 

@@ -67,6 +67,8 @@ class GrainTest {
     void should_speak_of_half_days_where_no_resin_decides(String from, String to, String words) {
         Grain grain = Grain.of(TIME, List.of(step("sand", "dust")));
         assertThat(grain.words(planned("sand", from, to))).isEqualTo(words);
+        assertThat(grain.begins(planned("sand", from, to)))
+                .isEqualTo(from.compareTo("2026-03-02T11:15") < 0 ? "today morning" : "today afternoon");
     }
 
     @Test
