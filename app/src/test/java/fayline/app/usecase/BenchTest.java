@@ -12,10 +12,13 @@ import fayline.app.usecase.act.NoteStep;
 import fayline.app.usecase.act.SaveFile;
 import fayline.app.usecase.act.StartStep;
 import fayline.app.usecase.act.TakeReading;
+import fayline.app.usecase.forecast.Slips;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
+import fayline.app.usecase.view.LookAtShop;
 import fayline.basis.finding.InputProblem;
 import fayline.flow.record.Chain;
+import fayline.flow.record.Slip;
 import fayline.flow.record.StepRecord;
 import java.time.Instant;
 import java.util.List;
@@ -34,7 +37,7 @@ class BenchTest {
     }
 
     private Outcome finish(Sent sent, String step) {
-        return new FinishStep(teasel.shop).finish(sent, step, List.of(), "", Optional.empty());
+        return new FinishStep(teasel.shop).finish(sent, step, List.of(), "", "", Optional.empty());
     }
 
     private StepRecord now(String step) {
@@ -106,8 +109,22 @@ class BenchTest {
     void should_refuse_a_finish_when_it_lies_before_the_start() {
         start(by("ada"), first, "ada");
         Outcome outcome = new FinishStep(teasel.shop)
-                .finish(by("ada"), first, List.of(), "", Optional.of(Teasel.START.minusSeconds(600)));
+                .finish(by("ada"), first, List.of(), "", "", Optional.of(Teasel.START.minusSeconds(600)));
         assertThat(outcome.problems()).extracting(InputProblem::key).containsExactly("at");
+    }
+
+    @Test
+    void should_keep_why_a_step_slipped_and_refuse_a_reason_that_is_none() {
+        start(by("ada"), first, "ada");
+        Outcome refused =
+                new FinishStep(teasel.shop).finish(by("ada"), first, List.of(), "", "bad luck", Optional.empty());
+        assertThat(refused.problems()).extracting(InputProblem::key).containsExactly("slip");
+        assertThat(now(first).finished()).isEmpty();
+        new FinishStep(teasel.shop).finish(by("ada"), first, List.of(), "", "cold", Optional.empty());
+        assertThat(now(first).slip()).contains(Slip.COLD);
+        assertThat(Slips.of(new LookAtShop(teasel.shop).look("").orElseThrow()))
+                .singleElement()
+                .satisfies(r -> assertThat(r.why()).isEqualTo(Slip.COLD));
     }
 
     @Test

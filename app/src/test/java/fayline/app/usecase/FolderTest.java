@@ -184,7 +184,13 @@ class FolderTest {
                                 Optional.empty());
             case 1 ->
                 new FinishStep(t.shop)
-                        .finish(sent, step, random.nextBoolean() ? List.of("ada") : List.of(), "", Optional.empty());
+                        .finish(
+                                sent,
+                                step,
+                                random.nextBoolean() ? List.of("ada") : List.of(),
+                                "",
+                                "",
+                                Optional.empty());
             case 2 ->
                 new NoteStep(t.shop).note(sent, step, " é€\uD83D\uDE00 - 'x' \\ \t\"y\"\n- z: [1] ", Optional.empty());
             case 3 ->
@@ -247,7 +253,14 @@ class FolderTest {
         state.files(Teasel.PROJECT).forEach((p, f) -> told.add(p + " " + f.sha256()));
         for (StepRecord s : state.steps().values()) {
             if (s.startedBy() + s.finishedBy() > 0 || !s.notes().isEmpty()) {
-                told.add(s.step() + s.started() + s.finished() + s.people() + s.places() + s.whichWay() + s.signed());
+                told.add(s.step()
+                        + s.started()
+                        + s.finished()
+                        + s.people()
+                        + s.places()
+                        + s.whichWay()
+                        + s.signed()
+                        + s.slip());
                 s.notes().forEach(n -> told.add(n.at() + n.by() + n.text()));
             }
         }

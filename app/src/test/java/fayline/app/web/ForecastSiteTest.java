@@ -46,6 +46,8 @@ class ForecastSiteTest {
                 .contains("Rate factor")
                 .contains("h a month")
                 .contains("Both together")
+                .contains("Why steps slipped")
+                .contains("fitting and filling went round again")
                 .contains("half of the outcomes by")
                 .contains("states no latest day: up to 7 days late")
                 .doesNotContain("100 %");

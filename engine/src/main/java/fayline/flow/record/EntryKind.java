@@ -18,7 +18,7 @@ public enum EntryKind {
     FOLDER_IMPORTED,
     /** Hands begin a step: {@code step, at, people, places, which-way}. */
     STEP_STARTED,
-    /** Hands leave a step: {@code step, at, signed}. */
+    /** Hands leave a step: {@code step, at, signed, slip}. */
     STEP_FINISHED,
     /** A note on a step: {@code step, at, text}. */
     STEP_NOTED,

@@ -312,6 +312,7 @@ public final class RecordFold {
                     start.map(h -> h.fields().texts("places")).orElse(List.of()),
                     start.map(h -> h.fields().text("which-way")).orElse(""),
                     finish.map(h -> h.fields().text("signed")).orElse(""),
+                    finish.flatMap(h -> Slip.of(h.fields().text("slip"))),
                     notes,
                     start.map(Happening::seq).orElse(0L),
                     finish.map(Happening::seq).orElse(0L));

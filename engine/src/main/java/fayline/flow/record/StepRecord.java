@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param places where, as far as it was said
  * @param whichWay the answer to which way round it lies; empty where it was not asked
  * @param signed who signed a hold point; empty where nobody did
+ * @param slip why it took longer or came later than planned; empty where nothing was said
  * @param notes notes in order
  * @param startedBy entry that started it; 0 where none did
  * @param finishedBy entry that finished it; 0 where none did
@@ -26,6 +27,7 @@ public record StepRecord(
         List<String> places,
         String whichWay,
         String signed,
+        Optional<Slip> slip,
         List<Note> notes,
         long startedBy,
         long finishedBy) {
@@ -38,7 +40,18 @@ public record StepRecord(
 
     /** A step of which nothing is recorded. */
     public static StepRecord none(String step) {
-        return new StepRecord(step, Optional.empty(), Optional.empty(), List.of(), List.of(), "", "", List.of(), 0, 0);
+        return new StepRecord(
+                step,
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                "",
+                "",
+                Optional.empty(),
+                List.of(),
+                0,
+                0);
     }
 
     /** The project the step belongs to. */

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param places stands and ports that were taken
  * @param whichWay the answer to which way round it lies
  * @param signed who signed the hold point
+ * @param slip why a finished step took longer or came later than planned; empty where nothing is said
  * @param text a note, or the reason of a correction
  * @param kind what was read, for readings
  * @param of the part, fit or step that was measured
@@ -44,6 +45,7 @@ public record HistoryEvent(
         List<String> places,
         String whichWay,
         String signed,
+        String slip,
         String text,
         String kind,
         String of,

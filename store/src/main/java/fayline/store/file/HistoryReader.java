@@ -93,6 +93,7 @@ public final class HistoryReader {
                 f.texts("places"),
                 f.text("which-way", ""),
                 f.text("signed", ""),
+                f.text("slip", ""),
                 f.text("text", ""),
                 f.text("kind", ""),
                 f.text("of", ""),

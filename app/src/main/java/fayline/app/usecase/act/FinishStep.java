@@ -8,6 +8,7 @@ import fayline.basis.finding.Severity;
 import fayline.flow.project.Definition;
 import fayline.flow.project.shop.Skill;
 import fayline.flow.record.EntryKind;
+import fayline.flow.record.Slip;
 import fayline.flow.record.StepRecord;
 import fayline.flow.record.Value;
 import java.time.Instant;
@@ -34,13 +35,15 @@ public final class FinishStep {
      * @param step the step
      * @param people who joined later; empty where nobody did
      * @param signed who signs the hold point; empty where it is none
+     * @param slip why it took longer or came later than planned, a word of {@link Slip}; empty where nothing is said
      * @param at when the hands left, on a whole minute; now where nothing is said
      */
-    public Outcome finish(Sent sent, String step, List<String> people, String signed, Optional<Instant> at) {
-        return shop.deciding(() -> decide(sent, step, people, signed, at.orElseGet(() -> shop.timeOf(sent))));
+    public Outcome finish(
+            Sent sent, String step, List<String> people, String signed, String slip, Optional<Instant> at) {
+        return shop.deciding(() -> decide(sent, step, people, signed, slip, at.orElseGet(() -> shop.timeOf(sent))));
     }
 
-    private Outcome decide(Sent sent, String step, List<String> people, String signed, Instant at) {
+    private Outcome decide(Sent sent, String step, List<String> people, String signed, String slip, Instant at) {
         Optional<Definition> definition = shop.definition(StartStep.project(step));
         if (definition.isEmpty()) {
             return Outcome.refused("The project of " + step + " is not in this shop.");
@@ -53,6 +56,9 @@ public final class FinishStep {
         checks.time(sent, at, shop.now());
         if (!signed.isEmpty()) {
             checks.person("signed", signed);
+        }
+        if (!slip.isEmpty() && Slip.of(slip).isEmpty()) {
+            checks.stop("slip", slip, "one of " + String.join(", ", Slip.keys()), "or nothing");
         }
         StepRecord kept = shop.state().step(step);
         if (kept.started().filter(at::isBefore).isPresent() && !shop.knows(sent.client())) {
@@ -73,8 +79,11 @@ public final class FinishStep {
                             ? "This is a hold point: it is finished by the signature of someone who may sign."
                             : "This is a hold point, and " + signed + " is not among those who may sign it.");
         }
-        Value.Fields payload =
-                Value.Fields.NONE.with("step", step).with("at", at.toString()).withUnlessEmpty("signed", signed);
+        Value.Fields payload = Value.Fields.NONE
+                .with("step", step)
+                .with("at", at.toString())
+                .withUnlessEmpty("signed", signed)
+                .withUnlessEmpty("slip", slip);
         return shop.append(Checks.entry(
                         shop,
                         sent,

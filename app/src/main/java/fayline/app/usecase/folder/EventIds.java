@@ -65,6 +65,7 @@ final class EventIds {
                 .with("places", e.places())
                 .with("which-way", e.whichWay())
                 .with("signed", e.signed())
+                .withUnlessEmpty("slip", e.slip())
                 .with("text", e.text())
                 .with("kind", e.kind())
                 .with("of", e.of())

@@ -73,6 +73,7 @@ final class HistoryReplay {
                                 step,
                                 e.people().isEmpty() ? e.with() : e.people(),
                                 signed(e),
+                                e.slip(),
                                 Optional.of(e.at()));
             case NOTE -> new NoteStep(shop).note(sent, step, e.text(), Optional.of(e.at()));
             case READING ->

@@ -119,6 +119,7 @@ final class HistoryText {
         list("places", f.texts("places"));
         text("which-way", f.text("which-way"));
         plain("signed", f.text("signed"));
+        plain("slip", f.text("slip"));
     }
 
     private void measured(Value.Fields f) {

@@ -92,7 +92,14 @@ public final class CardPage implements Page {
     }
 
     private Outcome finish(Visit visit, Sight sight, String step, Sent sent) {
-        return new FinishStep(shop).finish(sent, step, visit.fields("people"), visit.field("signed"), at(visit, sight));
+        return new FinishStep(shop)
+                .finish(
+                        sent,
+                        step,
+                        visit.fields("people"),
+                        visit.field("signed"),
+                        visit.field("slip"),
+                        at(visit, sight));
     }
 
     private Outcome note(Visit visit, Sight sight, String step, Sent sent) {

@@ -25,7 +25,10 @@ final class CardRecord {
                 .ifPresent(t -> all.add(new CardView.Recorded(
                         kept.finishedBy(),
                         "Finished " + sight.time().at(t)
-                                + (kept.signed().isEmpty() ? "" : ", signed by " + sight.personName(kept.signed())),
+                                + (kept.signed().isEmpty() ? "" : ", signed by " + sight.personName(kept.signed()))
+                                + kept.slip()
+                                        .map(s -> ". Longer or later than planned: " + s.words())
+                                        .orElse(""),
                         "finish",
                         "")));
         for (StepRecord.Note n : kept.notes()) {

@@ -5,6 +5,7 @@ import fayline.app.drawing.forecast.EndsDrawing;
 import fayline.app.drawing.forecast.HoursDrawing;
 import fayline.app.usecase.forecast.ForecastQuestion;
 import fayline.app.usecase.forecast.History;
+import fayline.app.usecase.forecast.Slips;
 import fayline.app.usecase.forecast.Trials;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Sight;
@@ -61,6 +62,9 @@ public final class ForecastPage implements Page {
                 progress.forecast().map(f -> holding(sight, f)).orElse(List.of()),
                 history.map(ForecastPage::facts).orElse(List.of()),
                 history.flatMap(ForecastPage::hours).orElse(""),
+                Slips.of(sight.view()).stream()
+                        .map(s -> new ForecastView.Slipped(s.why().words(), s.steps(), number(s.beyondH(), 1) + " h"))
+                        .toList(),
                 joined(sight, progress.forecast(), history),
                 assumed(sight),
                 sight.definition().facts().paces().stream()

@@ -11,6 +11,7 @@ import java.util.List;
  * @param holding which steps most often hold the end
  * @param history what history says; empty lines where it says nothing yet
  * @param historyDrawing hours against months; empty where no spread is known
+ * @param slips why finished steps slipped, the dearest reason first
  * @param joined both together, in sentences
  * @param assumed what is assumed, in sentences
  * @param paces changes of pace that count, in sentences
@@ -22,6 +23,7 @@ public record ForecastView(
         List<Holding> holding,
         List<Fact> history,
         String historyDrawing,
+        List<Slipped> slips,
         List<String> joined,
         List<String> assumed,
         List<String> paces) {
@@ -30,10 +32,20 @@ public record ForecastView(
         rows = List.copyOf(rows);
         holding = List.copyOf(holding);
         history = List.copyOf(history);
+        slips = List.copyOf(slips);
         joined = List.copyOf(joined);
         assumed = List.copyOf(assumed);
         paces = List.copyOf(paces);
     }
+
+    /**
+     * A reason.
+     *
+     * @param why the reason in words
+     * @param steps how many steps name it
+     * @param beyond hours beyond the estimates
+     */
+    public record Slipped(String why, int steps, String beyond) {}
 
     /**
      * An end.

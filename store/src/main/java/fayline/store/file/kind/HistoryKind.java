@@ -3,6 +3,7 @@ package fayline.store.file.kind;
 import static fayline.store.file.shape.Key.may;
 import static fayline.store.file.shape.Key.must;
 
+import fayline.flow.record.Slip;
 import fayline.store.file.shape.Forms;
 import fayline.store.file.shape.Keys;
 import fayline.store.file.shape.Listed;
@@ -30,6 +31,10 @@ public final class HistoryKind {
             may("places", Listed.of(Forms.REF), "Stands and ports that were taken."),
             may("which-way", Forms.TEXT, "The answer to which way round it lies."),
             may("signed", Forms.REF, "Who signed the hold point."),
+            may(
+                    "slip",
+                    Words.of(Slip.keys().toArray(String[]::new)),
+                    "For a finish: why it took longer or came later than planned."),
             may("text", Forms.TEXT, "A note, or why something is corrected."),
             may(
                     "corrects",
