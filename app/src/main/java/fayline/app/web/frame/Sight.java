@@ -26,6 +26,11 @@ import java.util.regex.Pattern;
 public final class Sight {
     private static final Pattern STEP_ID =
             Pattern.compile("[a-z0-9][a-z0-9-]*/[a-z0-9][a-z0-9-]*/\\d+/[a-z0-9][a-z0-9-]*");
+
+    /** A word with a hyphen, or any after "of": what no sentence of ours holds but as an id. */
+    private static final Pattern OTHER_ID =
+            Pattern.compile("(?<= of )[a-z0-9-]+|(?<![\\w/-])[a-z0-9]+(?:-[a-z0-9]+)+(?![\\w/-])");
+
     private final ShopView view;
     private final QuantityFormat format;
     private final TimeWords time;
@@ -104,11 +109,16 @@ public final class Sight {
         return work(id).map(s -> s.title() + ", " + madeName(s.made())).orElse(id);
     }
 
-    /** A sentence with ids of steps replaced by what people call them. */
+    /** A sentence with ids of steps, parts, joints and stuff replaced by what people call them. */
     public String named(String sentence) {
-        return STEP_ID.matcher(sentence)
+        String steps = STEP_ID.matcher(sentence)
                 .replaceAll(m -> Matcher.quoteReplacement(
                         works.containsKey(m.group()) ? "\"" + stepName(m.group()) + "\"" : m.group()));
+        return OTHER_ID.matcher(steps).replaceAll(m -> Matcher.quoteReplacement(otherName(m.group())));
+    }
+
+    private String otherName(String id) {
+        return made(id).map(Made::name).orElseGet(() -> stuffName(id));
     }
 
     /** A part or joint. */
