@@ -85,7 +85,7 @@ class FitSiteTest {
         assertThat(browser.page("/fit/canopy-right")).containsOnlyOnce("(recommended)");
         assertThat(browser.page("/fit/canopy-left"))
                 .containsOnlyOnce("(recommended)")
-                .contains("how well that is known is not in these chances")
+                .contains("how well that is known is in these chances")
                 .doesNotContainPattern("goes from ([0-9.]+ mm) to \\1");
     }
 

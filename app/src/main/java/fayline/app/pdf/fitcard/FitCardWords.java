@@ -19,6 +19,7 @@ import fayline.flow.project.design.Hand;
 import fayline.flow.project.fit.FitHolding;
 import fayline.flow.project.fit.FitState;
 import fayline.flow.result.fit.FitResult;
+import fayline.flow.result.fit.ShopHeat;
 import fayline.flow.result.mix.MixList;
 import fayline.flow.result.step.ClockRunning;
 import fayline.method.fitup.Spot;
@@ -253,14 +254,19 @@ public record FitCardWords(QuantityFormat format, ZoneId zone, UnaryOperator<Str
                 + c.at().map(t -> ", " + AT.format(t.atZone(zone))).orElse("");
     }
 
-    private static String lastChance(FitCard c) {
+    private String lastChance(FitCard c) {
         if (c.lastChance().isEmpty()) {
             return "";
         }
         boolean decides = c.lastChance().stream().anyMatch(FitCard.Reading::decides);
         return "Read under clamps, while it can still be moved."
                 + (decides ? " Those marked decide: read them first." : "")
-                + " Outside its limits: open the clamps and set it anew, or clean it off before it gels.";
+                + " Outside its limits: open the clamps and set it anew, or clean it off before it gels."
+                + c.shop()
+                        .filter(ShopHeat::matters)
+                        .map(w -> " Gaps and limits here are as seen in the shop. "
+                                + w.words().in(format.system()))
+                        .orElse("");
     }
 
     private FitSheet.Reading reading(FitCard.Reading r) {

@@ -1,6 +1,7 @@
 package fayline.app.web.fit;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What to do now, in plain words and in the order a builder asks.
@@ -8,6 +9,7 @@ import java.util.List;
  * @param state the state it rests on, in words
  * @param fits whether it fits if moved
  * @param verdict does it fit if moved, a sentence
+ * @param seen the gaps to see in the shop, where its temperature makes them others than those sought
  * @param outside stations that stay outside, each with what is needed
  * @param move the move in a sentence; empty for none
  * @param marks where marked places go
@@ -26,6 +28,7 @@ public record FitAnswer(
         String state,
         boolean fits,
         String verdict,
+        Optional<Seen> seen,
         List<String> outside,
         String move,
         List<String> marks,
@@ -53,6 +56,30 @@ public record FitAnswer(
         helps = List.copyOf(helps);
         findings = List.copyOf(findings);
     }
+
+    /**
+     * The gaps to see in the shop.
+     *
+     * @param title at which temperature
+     * @param words why they are others, in words
+     * @param rows one for each station read
+     */
+    public record Seen(String title, String words, List<SeenRow> rows) {
+        /** Copies the list. */
+        public Seen {
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /**
+     * One station as seen in the shop.
+     *
+     * @param mark its mark
+     * @param read the gap as read
+     * @param moved the gap to see after the move; empty without one
+     * @param needs the limits there
+     */
+    public record SeenRow(String mark, String read, String moved, String needs) {}
 
     /**
      * A shim.

@@ -6,6 +6,7 @@ import fayline.basis.finding.Severity;
 import fayline.basis.units.Amount;
 import fayline.basis.units.Length;
 import fayline.basis.units.Measure;
+import fayline.basis.units.Temperature;
 import fayline.basis.units.UnitSystem;
 import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
@@ -76,7 +77,8 @@ final class FitAnswers {
         return new FitAnswer(
                 state(r, a.state()),
                 fits(a),
-                verdict(sight, a),
+                verdict(sight, a) + (a.shop().matters() ? " " + wanted(sight, a) : ""),
+                FitSeen.of(sight, a),
                 outside(sight, a),
                 move(sight, r),
                 best.map(m -> r.fit().marks().stream()
@@ -134,6 +136,13 @@ final class FitAnswers {
                 + FitWords.length(sight, gaps.get(worst)) + " at "
                 + row.station().id() + " ("
                 + needs(sight, row) + ").";
+    }
+
+    /** At which temperature that holds. */
+    private static String wanted(Sight sight, FitAdvice a) {
+        return "Told for "
+                + sight.format()
+                        .temperature(Temperature.ofCelsius(a.shop().soughtDegC().orElseThrow())) + ".";
     }
 
     private static double off(FitRow row, double gapMm) {

@@ -3,6 +3,7 @@ package fayline.app.web.fit;
 import fayline.app.usecase.fit.FitSight;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Visit;
+import fayline.basis.finding.Finding;
 import fayline.basis.units.Temperature;
 import fayline.flow.result.fit.FitAfter;
 import fayline.flow.result.fit.FitResult;
@@ -60,7 +61,11 @@ final class FitLasting {
                                 ? temperature(sight, s.touchDegC().getAsDouble())
                                 : ""))
                 .toList();
-        return new FitView.Heat(rows, stations, sight.say(h.findings()));
+        // how the readings were corrected is said beside the move
+        List<Finding> rest = h.findings().stream()
+                .filter(f -> !f.about().equals("temperature"))
+                .toList();
+        return new FitView.Heat(rows, stations, sight.say(rest));
     }
 
     private static String row(Sight sight, TemperatureHeat t) {

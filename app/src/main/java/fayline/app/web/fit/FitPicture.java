@@ -6,10 +6,12 @@ import fayline.app.drawing.fit.GapPicture;
 import fayline.app.drawing.fit.StationPicture;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Visit;
+import fayline.basis.units.Amount;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitStation;
 import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
+import fayline.flow.result.fit.ShopHeat;
 import fayline.method.fitup.FitRow;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -38,7 +40,13 @@ final class FitPicture {
                 r.fit().stations().stream().map(s -> station(sight, r, s)).toList(),
                 station.isEmpty() ? Optional.empty() : Optional.of(station),
                 "as read",
-                "after the move");
+                r.advice()
+                        .map(FitAdvice::shop)
+                        .filter(ShopHeat::matters)
+                        .map(h -> "after the move, at "
+                                + Amount.degC(h.shopDegC().orElseThrow())
+                                        .in(sight.format().system()))
+                        .orElse("after the move"));
     }
 
     private static StationPicture station(Sight sight, FitResult r, FitStation s) {
@@ -54,13 +62,19 @@ final class FitPicture {
             for (int i = 0; i < a.rows().size(); i++) {
                 FitRow row = a.rows().get(i);
                 if (row.station().id().equals(s.id())) {
-                    before = OptionalDouble.of(row.gapMm());
-                    lower = row.lowerMm();
-                    nominal = row.nominalMm();
-                    upper = row.upperMm();
+                    before = OptionalDouble.of(a.shop().seenMm(i, row.gapMm()));
+                    lower = a.shop().seenMm(i, row.lowerMm());
+                    nominal = a.shop().seenMm(i, row.nominalMm());
+                    upper = a.shop().seenMm(i, row.upperMm());
                     after = a.best().minimax().isPresent()
-                            ? OptionalDouble.of(
-                                    a.best().minimax().get().exactGapsMm().get(i))
+                            ? OptionalDouble.of(a.shop()
+                                    .seenMm(
+                                            i,
+                                            a.best()
+                                                    .minimax()
+                                                    .get()
+                                                    .exactGapsMm()
+                                                    .get(i)))
                             : OptionalDouble.empty();
                 }
             }

@@ -53,7 +53,7 @@ public final class FitSchemes {
         return odds.shares().stream()
                 .limit(MOST_SHARES)
                 .map(s -> s.source()
-                        + (s.owner().isEmpty() ? "" : " (" + s.owner() + ")")
+                        + (s.source().contains(s.owner()) ? "" : " (" + s.owner() + ")")
                         + String.format(Locale.ROOT, " %.0f %%", 100 * s.share()))
                 .collect(Collectors.joining(", "));
     }
@@ -94,6 +94,7 @@ public final class FitSchemes {
     private static String help(Sight sight, Improvement i) {
         String what = switch (i.kind()) {
             case HALVE -> "halve the error of " + i.about();
+            case READ_AGAIN -> "read " + i.about() + " twice more";
             case SET_ELSEWHERE ->
                 "set " + i.about()
                         + sight.say(Phrase.of(

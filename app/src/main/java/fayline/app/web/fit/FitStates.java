@@ -131,6 +131,9 @@ final class FitStates {
                         + FitWords.move(sight, r.side(), m, c.pivot(), "the middle of the stations")
                         + ". What no rigid move explains: "
                         + FitWords.fine(sight, c.restMm()) + " (root of the mean square)."));
+        if (!c.warmth().isEmpty()) {
+            all.add(sight.say(c.warmth()));
+        }
         if (!c.gaps().isEmpty()) {
             all.add("Gaps since then: "
                     + c.gaps().stream()

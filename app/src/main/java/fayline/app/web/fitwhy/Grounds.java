@@ -9,6 +9,7 @@ import fayline.basis.finding.Figure;
 import fayline.basis.units.Amount;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.reading.FitReading;
+import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
 import fayline.flow.result.fit.LaterState;
 import fayline.flow.result.fit.StateReadings;
@@ -65,6 +66,18 @@ record Grounds(Sight sight, FitResult result, FitLines lines, boolean assume) {
                     .ifPresent(g -> all.add(computed(station + ": mean of " + told, mm(g.gapMm()))));
         });
         return all;
+    }
+
+    /** A row's gap at the temperature at which the move is sought, where that is another than the shop's. */
+    List<WhyView.Input> warmed(FitAdvice a, int row) {
+        return a.shop().matters()
+                ? List.of(computed(
+                        a.rows().get(row).station().id() + ": brought to "
+                                + Amount.degC(a.shop().soughtDegC().orElseThrow())
+                                        .in(sight.format().system()),
+                        mm(a.rows().get(row).gapMm()),
+                        why("heat")))
+                : List.of();
     }
 
     private Optional<StationValue> value(String state, String station) {

@@ -34,8 +34,10 @@ final class MoveFigures {
 
     private static WhyView.Shown whole(Grounds g, FitAdvice a, MinimaxMove m) {
         List<WhyView.Input> inputs = new ArrayList<>();
-        for (FitRow row : a.rows()) {
+        for (int i = 0; i < a.rows().size(); i++) {
+            FitRow row = a.rows().get(i);
             inputs.addAll(g.readings(a.state(), row.station().id()));
+            inputs.addAll(g.warmed(a, i));
             inputs.addAll(g.wanted(row));
             inputs.add(g.station(row));
             if (row.weight() != 1) {
@@ -127,6 +129,7 @@ final class MoveFigures {
         double lever = row.station().leverMm(a.pivot());
         List<WhyView.Input> inputs =
                 new ArrayList<>(g.readings(a.state(), row.station().id()));
+        inputs.addAll(g.warmed(a, i));
         inputs.add(g.station(row));
         inputs.add(Grounds.computed("the move", g.sight().say(a.sentence()), g.why("move")));
         inputs.add(Grounds.computed(

@@ -7,6 +7,7 @@ import fayline.basis.units.Amount;
 import fayline.flow.card.Caution;
 import fayline.flow.project.design.Hand;
 import fayline.flow.project.fit.FitState;
+import fayline.flow.result.fit.ShopHeat;
 import fayline.flow.result.fit.frame.SprungResult;
 import fayline.flow.result.fit.frame.WidthAnswer;
 import fayline.method.fitup.Move;
@@ -34,6 +35,7 @@ import java.util.OptionalDouble;
  * @param located the chosen scheme; empty where none is chosen
  * @param assumed what was assumed where nobody gave an uncertainty, in words
  * @param bond the joint that bonds it; empty where the definition has none
+ * @param shop what the shop's temperature makes of the gaps; empty where no move can be told
  * @param lastChance the stations to read under clamps before gel, those that decide first
  * @param widths the widths of its frame that springs; none where none is named
  * @param sprung its frame clamped and let go, where it is told as beams and the adhesive has not set
@@ -54,6 +56,7 @@ public record FitCard(
         Optional<Located> located,
         List<Phrase> assumed,
         Optional<FitBond> bond,
+        Optional<ShopHeat> shop,
         List<Reading> lastChance,
         List<WidthAnswer> widths,
         Optional<SprungResult> sprung,
@@ -149,9 +152,9 @@ public record FitCard(
      * @param station its mark
      * @param where where it is, in words
      * @param nowMm the gap as read
-     * @param expectedMm the gap when all is set as this card says
-     * @param lowerMm least allowed, a gap never to be undercut included
-     * @param upperMm most allowed
+     * @param expectedMm the gap to see in the shop when all is set as this card says
+     * @param lowerMm least allowed as seen there, a gap never to be undercut included
+     * @param upperMm most allowed as seen there
      * @param decides whether it decides the move or is the likeliest to end outside
      */
     public record Reading(

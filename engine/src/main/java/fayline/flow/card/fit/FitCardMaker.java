@@ -73,6 +73,7 @@ public final class FitCardMaker {
                 located,
                 fit.assumed(),
                 bond,
+                fit.advice().map(FitAdvice::shop),
                 fit.advice().map(a -> readings(fit, a)).orElse(List.of()),
                 widths.widths(),
                 sprung.filter(s -> !fit.isSet()),
@@ -159,10 +160,10 @@ public final class FitCardMaker {
             all.add(new FitCard.Reading(
                     id,
                     fit.fit().station(id).map(FitStation::where).orElse(""),
-                    row.gapMm(),
-                    expected.map(g -> g.get(n)).orElse(row.gapMm()),
-                    Math.max(row.lowerMm(), row.minimumMm().orElse(row.lowerMm())),
-                    row.upperMm(),
+                    a.shop().seenMm(n, row.gapMm()),
+                    a.shop().seenMm(n, expected.map(g -> g.get(n)).orElse(row.gapMm())),
+                    a.shop().seenMm(n, Math.max(row.lowerMm(), row.minimumMm().orElse(row.lowerMm()))),
+                    a.shop().seenMm(n, row.upperMm()),
                     deciding.contains(id)));
         }
         return all.stream()

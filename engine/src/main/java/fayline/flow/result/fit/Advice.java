@@ -17,6 +17,7 @@ import fayline.method.fitup.move.BestMoveCalculator;
 import fayline.method.fitup.move.BestMoveResult;
 import fayline.method.fitup.move.MinimaxMove;
 import fayline.method.fitup.move.MoveStatus;
+import fayline.method.fitup.odds.GapSource;
 import fayline.method.fitup.outline.EdgeRun;
 import fayline.method.fitup.reading.StationGap;
 import fayline.method.fitup.scheme.ReadGap;
@@ -49,6 +50,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What to do at a state: move, shims, trim, scheme. */
 final class Advice {
@@ -68,17 +70,27 @@ final class Advice {
         this.certainty = certainty;
     }
 
-    Optional<FitAdvice> at(StateReadings now, List<LaterState> later) {
-        List<FitRow> rows = targets.rows(now.stations(), later);
+    /**
+     * What to do.
+     *
+     * @param now the state
+     * @param later states to come, which shift what is wanted
+     * @param doubted those of them whose doubt is in the chances: all of them for what ends in the end, none for the next state
+     */
+    Optional<FitAdvice> at(StateReadings now, List<LaterState> later, List<LaterState> doubted) {
+        List<FitRow> rows = targets.rows(now.stations(), now.temperatureDegC(), later);
         if (rows.isEmpty()) {
             return Optional.empty();
         }
-        Map<String, StationGap> gaps = new HashMap<>();
-        now.stations().forEach(v -> v.gap().ifPresent(g -> gaps.put(v.station().id(), g)));
-        List<Double> u = rows.stream()
-                .map(r -> gaps.get(r.station().id()))
-                .map(g -> g == null ? 0 : g.wholeDeviationMm())
+        Set<String> ids = rows.stream().map(r -> r.station().id()).collect(Collectors.toSet());
+        List<StationValue> read = now.stations().stream()
+                .filter(v -> ids.contains(v.station().id()))
                 .toList();
+        List<Double> u = read.stream()
+                .map(v -> v.gap().map(StationGap::wholeDeviationMm).orElse(0.0))
+                .toList();
+        List<OptionalDouble> reading = read.stream().map(certainty::readingMm).toList();
+        ShopHeat shop = targets.growth().shop(rows, now.temperatureDegC());
         Spot pivot = pivot();
         BestMove question = BestMove.of(rows, fit.room()).about(pivot);
         BestMoveResult best = BestMoveCalculator.calculate(
@@ -103,19 +115,27 @@ final class Advice {
                         .orElse(List.of()),
                 flush(now, pivot),
                 fit.holding().points().stream().map(p -> p.stop().id()).toList(),
-                move.flatMap(m -> shims(rows, m, pivot, findings)),
+                move.flatMap(m -> shims(rows, shop, m, pivot, findings)),
                 trim,
                 trim.flatMap(t -> cut(t, rows, u)),
-                best.minimax().flatMap(m -> schemes(rows, m.exactGapsMm(), pivot)),
+                best.minimax()
+                        .flatMap(m ->
+                                schemes(new Expected(rows, m.exactGapsMm(), reading, shop.doubts()), doubted, pivot)),
+                shop,
+                reading,
                 findings));
     }
 
     /** The schemes for a part that is set to its nominal gaps. */
     Optional<SchemeComparison> beforehand(List<LaterState> later) {
         List<FitRow> rows = targets.nominalRows(later);
-        return rows.isEmpty()
-                ? Optional.empty()
-                : schemes(rows, rows.stream().map(FitRow::gapMm).toList(), pivot());
+        if (rows.isEmpty()) {
+            return Optional.empty();
+        }
+        OptionalDouble once = certainty.readingMm();
+        List<OptionalDouble> reading = rows.stream().map(r -> once).toList();
+        return schemes(
+                new Expected(rows, rows.stream().map(FitRow::gapMm).toList(), reading, List.of()), later, pivot());
     }
 
     private Spot pivot() {
@@ -135,12 +155,17 @@ final class Advice {
         return readings.size() < 3 ? Optional.empty() : Optional.of(FlushPlaneCalculator.calculate(readings, pivot));
     }
 
-    private Optional<ShimResult> shims(List<FitRow> rows, Move move, Spot pivot, List<Finding> findings) {
+    private Optional<ShimResult> shims(
+            List<FitRow> rows, ShopHeat shop, Move move, Spot pivot, List<Finding> findings) {
+        List<FitRow> seen = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            seen.add(rows.get(i).withGap(shop.seenMm(i, rows.get(i).gapMm())));
+        }
         List<IndexPoint> points = new ArrayList<>();
         for (FitHolding.Point p : fit.holding().points()) {
             OptionalDouble clearance = p.clearanceMm().isPresent()
                     ? p.clearanceMm()
-                    : gapNear(p.stop().contact(), rows);
+                    : gapNear(p.stop().contact(), seen);
             if (clearance.isEmpty()) {
                 findings.add(new Finding(
                         Severity.NOTE,
@@ -234,19 +259,33 @@ final class Advice {
         return all;
     }
 
-    private Optional<SchemeComparison> schemes(List<FitRow> rows, List<Double> predictedMm, Spot pivot) {
+    /** Gaps as they are expected, how sure each was read, and what makes all of them doubtful. */
+    private record Expected(
+            List<FitRow> rows, List<Double> gapsMm, List<OptionalDouble> readingMm, List<GapSource> doubts) {}
+
+    private Optional<SchemeComparison> schemes(Expected expected, List<LaterState> doubted, Spot pivot) {
         if (fit.holding().schemes().isEmpty()) {
             return Optional.empty();
         }
-        OptionalDouble reading = certainty.readingMm();
-        OptionalDouble shared = certainty.sharedMm();
         List<ReadGap> gaps = new ArrayList<>();
-        for (int i = 0; i < rows.size(); i++) {
-            FitRow r = rows.get(i);
-            gaps.add(new ReadGap(r.station(), predictedMm.get(i), r.lowerMm(), r.upperMm(), reading));
+        for (int i = 0; i < expected.rows().size(); i++) {
+            FitRow r = expected.rows().get(i);
+            gaps.add(new ReadGap(
+                    r.station(),
+                    expected.gapsMm().get(i),
+                    r.lowerMm(),
+                    r.upperMm(),
+                    expected.readingMm().get(i)));
         }
-        return Optional.of(SchemeCalculator.calculate(
-                new SchemeQuestion(pivot, gaps, shared, fit.holding().schemes(), certainty.allowed(), SEED)));
+        return Optional.of(SchemeCalculator.calculate(new SchemeQuestion(
+                pivot,
+                gaps,
+                certainty.sharedMm(),
+                doubted.stream().map(LaterState::doubt).toList(),
+                expected.doubts(),
+                fit.holding().schemes(),
+                certainty.allowed(),
+                SEED)));
     }
 
     /** Warns by name where a gap is right now but a state to come will spoil it. */

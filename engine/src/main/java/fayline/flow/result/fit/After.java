@@ -24,6 +24,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The bonded part against what its last dry fit foretold. */
 final class After {
@@ -63,16 +64,16 @@ final class After {
                     .findFirst()
                     .flatMap(StationValue::gap);
             if (read.isPresent()) {
-                pairs.add(
-                        new Pair(row.station().id(), foretold.get(i), read.get().gapMm()));
+                double seen = seenMm(before, bonded, row, foretold.get(i));
+                pairs.add(new Pair(row.station().id(), seen, read.get().gapMm()));
                 double variance =
                         odds.isPresent() ? odds.get().covarianceMm2().get(i).get(i) : 0;
                 gaps.add(new BuiltGap(
                         row.station(),
-                        foretold.get(i),
+                        seen,
                         Math.sqrt(variance),
                         read.get().gapMm(),
-                        read.get().wholeDeviationMm()));
+                        Math.hypot(read.get().wholeDeviationMm(), thermometerMm(bonded, row))));
                 kept.add(i);
             }
         }
@@ -93,6 +94,27 @@ final class After {
                     Phrase.NONE));
         }
         return Optional.of(compared(before, bonded, pairs, gaps, part(odds.get().covarianceMm2(), kept)));
+    }
+
+    /** A gap foretold for the reference temperature as it is to be seen at the temperature of the bonded readings. */
+    private double seenMm(FitAdvice before, StateReadings bonded, FitRow row, double foretoldMm) {
+        OptionalDouble sought = before.shop().soughtDegC();
+        return sought.isPresent() && bonded.temperatureDegC().isPresent()
+                ? targets.growth()
+                        .broughtMm(
+                                row.station().id(),
+                                foretoldMm,
+                                sought.getAsDouble(),
+                                bonded.temperatureDegC().getAsDouble())
+                : foretoldMm;
+    }
+
+    /** What the thermometer's error makes of a gap that was brought to another temperature. */
+    private double thermometerMm(StateReadings bonded, FitRow row) {
+        return targets.growth().soughtDegC().isPresent()
+                        && bonded.temperatureDegC().isPresent()
+                ? targets.growth().thermometerMm(row.station(), row.gapMm())
+                : 0;
     }
 
     private FitAfter compared(

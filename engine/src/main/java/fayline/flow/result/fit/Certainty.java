@@ -47,6 +47,23 @@ final class Certainty {
                 "how sure one reading of the gauge is");
     }
 
+    /**
+     * Standard uncertainty of what was read at one station, all its repeats together, apart from what readings share; empty where
+     * neither the gauge's is given nor every reading was taken between two leaves, which tell their own.
+     */
+    OptionalDouble readingMm(StationValue read) {
+        return read.gap().isPresent() && (betweenLeaves(read) || readingMm().isPresent())
+                ? OptionalDouble.of(read.gap().get().deviationMm())
+                : OptionalDouble.empty();
+    }
+
+    private boolean betweenLeaves(StationValue read) {
+        return read.typed().stream()
+                .filter(r -> r.kind().tellsGap())
+                .map(this::gaugeReading)
+                .allMatch(GaugeReading::sharesBias);
+    }
+
     /** Standard uncertainty that all readings share, in mm. */
     OptionalDouble sharedMm() {
         return of(

@@ -12,12 +12,14 @@ import fayline.method.fitup.trim.TrimResult;
 import fayline.method.fitup.trim.cut.CutPlanResult;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What to do now.
  *
  * @param state the state whose readings it rests on
- * @param rows the stations read, with the gap now and the limits that now hold so that the nominal gap is there in the end
+ * @param rows the stations read, with the gap as it is at the reference temperature where growth is known, and the limits that now
+ *     hold so that the nominal gap is there in the end
  * @param pivot the pivot of every move
  * @param pivotName its name
  * @param best the best move
@@ -29,6 +31,9 @@ import java.util.Optional;
  * @param trim the least trim, where a move alone does not do
  * @param cut its cut lines, where there is an outline and something to cut
  * @param schemes the schemes side by side; empty where none is named
+ * @param shop what the shop's temperature makes of the gaps: the rows are at the one at which their limits hold
+ * @param readingMm standard uncertainty of what was read at each station, repeats together, apart from what readings share; empty
+ *     where nobody gave it
  * @param findings what must be said
  */
 public record FitAdvice(
@@ -45,12 +50,15 @@ public record FitAdvice(
         Optional<TrimResult> trim,
         Optional<CutPlanResult> cut,
         Optional<SchemeComparison> schemes,
+        ShopHeat shop,
+        List<OptionalDouble> readingMm,
         List<Finding> findings) {
     /** Copies the lists. */
     public FitAdvice {
         rows = List.copyOf(rows);
         atMarks = List.copyOf(atMarks);
         pointNames = List.copyOf(pointNames);
+        readingMm = List.copyOf(readingMm);
         findings = List.copyOf(findings);
     }
 }

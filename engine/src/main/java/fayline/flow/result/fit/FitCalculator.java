@@ -4,18 +4,10 @@ import fayline.basis.finding.Finding;
 import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
 import fayline.flow.project.fit.Fit;
-import fayline.flow.project.fit.FitHeat;
 import fayline.flow.project.fit.FitState;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.Station;
-import fayline.method.fitup.heat.BondedHeat;
-import fayline.method.fitup.heat.BondedHeatCalculator;
-import fayline.method.fitup.heat.BondedHeatResult;
-import fayline.method.fitup.heat.Heat;
-import fayline.method.fitup.heat.HeatCalculator;
-import fayline.method.fitup.heat.HeatResult;
-import fayline.method.fitup.heat.HeatRow;
 import fayline.method.fitup.mirror.OppositeHand;
 import fayline.method.fitup.scheme.Assumption;
 import fayline.method.fitup.scheme.Missing;
@@ -27,6 +19,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** What follows from the readings of a fit. */
 public final class FitCalculator {
@@ -43,12 +36,12 @@ public final class FitCalculator {
         List<Finding> findings = new ArrayList<>(places.findings());
         Optional<StateReadings> now = states.isEmpty() ? Optional.empty() : Optional.of(states.get(states.size() - 1));
         List<LaterState> later = later(question, now.map(n -> n.state().id()).orElse(""), places);
-        Optional<FitAdvice> advised = now.flatMap(n -> advice.at(n, later));
+        Optional<FitAdvice> advised = now.flatMap(n -> advice.at(n, later, later));
         now.ifPresent(n -> findings.addAll(advice.tooEarly(n, later)));
         now.ifPresent(n -> findings.addAll(n.findings()));
         Optional<SchemeComparison> beforehand =
                 advised.isEmpty() && !places.stations().isEmpty() ? advice.beforehand(later) : Optional.empty();
-        Heats heats = heats(fit, places, now, findings);
+        HeatNow heat = now.map(n -> HeatNow.of(targets, n, later, findings)).orElse(HeatNow.NONE);
         Optional<FitAfter> after = after(question, states, places, targets, certainty, advice);
         if (now.isPresent() && FitResult.isSet(fit, now.get().state().id())) {
             findings.add(new Finding(
@@ -68,11 +61,11 @@ public final class FitCalculator {
                 later,
                 advised,
                 beforehand,
-                heats.free,
-                heats.bonded,
+                heat.free(),
+                heat.bonded(),
                 after,
                 missing(certainty, schemes),
-                assumed(certainty, schemes),
+                assumed(certainty, advised, schemes),
                 findings);
     }
 
@@ -139,66 +132,12 @@ public final class FitCalculator {
                 List<LaterState> later = later(question, before.state().id(), places).stream()
                         .filter(l -> !l.state().id().equals(FitResult.BONDED))
                         .toList();
-                return advice.at(before, later)
+                // what comes after the bond had not happened when the bonded part was read
+                return advice.at(before, later, List.of())
                         .flatMap(a -> new After(question.fit(), targets, certainty).of(a, bonded));
             }
         }
         return Optional.empty();
-    }
-
-    private record Heats(Optional<HeatResult> free, Optional<BondedHeatResult> bonded) {}
-
-    private static Heats heats(Fit fit, FitPlaces places, Optional<StateReadings> now, List<Finding> findings) {
-        if (fit.heat().isEmpty() || now.isEmpty()) {
-            return new Heats(Optional.empty(), Optional.empty());
-        }
-        FitHeat heat = fit.heat().get();
-        List<HeatRow> rows = new ArrayList<>();
-        for (StationValue v : now.get().stations()) {
-            Station at = places.stations().get(v.station().id());
-            if (at != null && v.gap().isPresent()) {
-                rows.add(HeatRow.of(at, v.gap().get().gapMm(), Targets.mm(fit.gapAt(v.station()))));
-            }
-        }
-        if (rows.isEmpty()) {
-            return new Heats(Optional.empty(), Optional.empty());
-        }
-        Spot anchor = places.anchor(heat);
-        if (now.get().temperatureDegC().isEmpty()) {
-            findings.add(new Finding(
-                    Severity.CAUTION,
-                    fit.id(),
-                    "No temperature was noted with the readings; the reference temperature is taken. Read it beside the part:"
-                            + " ten degrees are worth more than the gauge's error on a large sheet.",
-                    "common practice, no source"));
-        }
-        double read = now.get().temperatureDegC().orElse(heat.referenceDegC());
-        if (heat.bondMm().isPresent()) {
-            return new Heats(
-                    Optional.empty(),
-                    Optional.of(BondedHeatCalculator.calculate(new BondedHeat(
-                            anchor,
-                            heat.part(),
-                            heat.surround(),
-                            read,
-                            heat.serviceDegC(),
-                            heat.bondMm().getAsDouble(),
-                            rows.stream().map(HeatRow::station).toList(),
-                            OptionalDouble.empty(),
-                            OptionalDouble.empty()))));
-        }
-        return new Heats(
-                Optional.of(HeatCalculator.calculate(new Heat(
-                        anchor,
-                        heat.part(),
-                        heat.surround(),
-                        read,
-                        heat.referenceDegC(),
-                        heat.serviceDegC(),
-                        fit.wanted().minimumGap().map(Targets::mm).orElse(0.0),
-                        rows,
-                        heat.sheet()))),
-                Optional.empty());
     }
 
     private static List<String> missing(Certainty certainty, Optional<SchemeComparison> schemes) {
@@ -216,9 +155,15 @@ public final class FitCalculator {
         return m.about().isEmpty() ? m.what() : m.what() + " (" + m.about() + ")";
     }
 
-    private static List<Phrase> assumed(Certainty certainty, Optional<SchemeComparison> schemes) {
+    private static List<Phrase> assumed(
+            Certainty certainty, Optional<FitAdvice> advised, Optional<SchemeComparison> schemes) {
         Set<Assumption> all = new TreeSet<>(certainty.taken());
         schemes.ifPresent(s -> s.schemes().forEach(o -> all.addAll(o.assumed())));
-        return all.stream().map(Assumption::words).toList();
+        boolean warmed = schemes.isPresent()
+                && advised.filter(a -> !a.shop().doubts().isEmpty()).isPresent();
+        return Stream.concat(
+                        all.stream().map(Assumption::words),
+                        warmed ? Stream.of(Growth.ASSUMED) : Stream.<Phrase>empty())
+                .toList();
     }
 }

@@ -3,6 +3,7 @@ package fayline.flow.result.fit;
 import fayline.flow.project.fit.FitState;
 import fayline.method.fitup.Move;
 import fayline.method.fitup.Spot;
+import fayline.method.fitup.scheme.LaterDoubt;
 import java.util.OptionalDouble;
 
 /**
@@ -23,4 +24,9 @@ public record LaterState(
         double gapMm,
         OptionalDouble deviationMm,
         boolean learned,
-        String origin) {}
+        String origin) {
+    /** How well it is known what it does. */
+    public LaterDoubt doubt() {
+        return new LaterDoubt(state.name(), deviationMm);
+    }
+}

@@ -5,10 +5,8 @@ import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
 import fayline.basis.units.Amount;
 import fayline.flow.project.fit.Fit;
-import fayline.flow.project.fit.FitHeat;
 import fayline.flow.reading.FitReading;
 import fayline.method.fitup.Station;
-import fayline.method.fitup.heat.HeatCalculator;
 import fayline.method.fitup.reading.GaugeReading;
 import java.util.List;
 import java.util.Optional;
@@ -16,20 +14,18 @@ import java.util.OptionalDouble;
 
 /**
  * Brings the gaps of one state, read at several temperatures, to the last one noted, by free expansion about the anchor (fitup
- * section "Temperature": readings taken elsewhere are corrected before solving). A thermometer is taken to be good to 1 K and an
- * expansion to a tenth of itself (common practice, no source). Where the expansions are not known, or the part is bonded all round and
- * cannot move freely, gaps stay as read and a finding says so.
+ * section "Temperature": readings taken elsewhere are corrected before solving). Where the expansions are not known, or the part is
+ * bonded all round and cannot move freely, gaps stay as read and a finding says so.
  */
 final class OneTemperature {
-    private static final double THERMOMETER_K = 1;
-    private static final double EXPANSION_SHARE = 0.1;
     private static final double SAME_K = 2;
     private static final String SOURCE =
             "free expansion about the anchor; common practice, no source, for how sure it is";
 
     private final Fit fit;
     private final FitPlaces places;
-    private final boolean bonded;
+    private final Growth growth;
+    private final boolean free;
     private final List<FitReading> gaps;
     private final OptionalDouble toDegC;
     private double mostMm;
@@ -38,13 +34,15 @@ final class OneTemperature {
     /**
      * For one state.
      *
-     * @param bonded whether the adhesive has set in it
+     * @param growth how its gaps grow
+     * @param state the state
      * @param gaps the readings of gaps that count in it, in the order taken
      */
-    OneTemperature(Fit fit, FitPlaces places, boolean bonded, List<FitReading> gaps) {
+    OneTemperature(Fit fit, FitPlaces places, Growth growth, String state, List<FitReading> gaps) {
         this.fit = fit;
         this.places = places;
-        this.bonded = bonded;
+        this.growth = growth;
+        this.free = growth.freeIn(state);
         this.gaps = gaps;
         this.toDegC = last(gaps);
     }
@@ -71,16 +69,13 @@ final class OneTemperature {
         if (away == 0) {
             return read;
         }
-        FitHeat heat = fit.heat().orElseThrow();
-        double rate =
-                HeatCalculator.perKelvinMm(heat.part(), heat.surround(), places.anchor(heat), at.get(), read.gapMm());
+        double rate = growth.perKelvinMm(at.get(), read.gapMm());
         double shift = rate * away;
         if (Math.abs(shift) > Math.abs(mostMm)) {
             mostMm = shift;
             mostAt = r.station();
         }
-        double doubt = Math.hypot(rate * THERMOMETER_K * Math.sqrt(2), EXPANSION_SHARE * shift);
-        return new GaugeReading.Warmed(read, shift, doubt);
+        return new GaugeReading.Warmed(read, shift, growth.doubtMm(rate, shift));
     }
 
     /** What is to be said once all are brought there. */
@@ -115,20 +110,13 @@ final class OneTemperature {
                                 "Gaps were read at %s to %s and are taken as they are: %s. Read them again at one temperature.",
                                 Amount.degC(low),
                                 Amount.degC(high),
-                                bondedAllRound()
+                                growth.known()
                                         ? "a part bonded all round does not grow freely"
                                         : "how part and surround grow is not said"),
                         SOURCE));
     }
 
     private boolean known() {
-        return toDegC.isPresent() && fit.heat().isPresent() && !bondedAllRound();
-    }
-
-    private boolean bondedAllRound() {
-        return bonded
-                && fit.heat()
-                        .flatMap(h -> h.bondMm().isPresent() ? Optional.of(h) : Optional.empty())
-                        .isPresent();
+        return toDegC.isPresent() && free;
     }
 }

@@ -58,8 +58,7 @@ final class ReadStates {
                                 : new StateReadings(
                                         now.state(),
                                         now.stations(),
-                                        Optional.of(
-                                                Changes.between(all.get(all.size() - 1), now, places, targets.side())),
+                                        Optional.of(Changes.between(all.get(all.size() - 1), now, places, targets)),
                                         now.temperatureDegC(),
                                         now.findings()));
             }
@@ -72,7 +71,8 @@ final class ReadStates {
         OneTemperature warm = new OneTemperature(
                 fit,
                 places,
-                FitResult.isSet(fit, state.id()),
+                targets.growth(),
+                state.id(),
                 mine.stream()
                         .filter(r -> r.round() == round && r.kind().tellsGap())
                         .toList());
@@ -98,12 +98,12 @@ final class ReadStates {
                     .average();
             values.add(new StationValue(s, gap, flush, here, List.of()));
         }
-        return new StateReadings(
-                state, suspected(values), Optional.empty(), warm.temperatureDegC(mine), warm.findings());
+        OptionalDouble noted = warm.temperatureDegC(mine);
+        return new StateReadings(state, suspected(values, noted), Optional.empty(), noted, warm.findings());
     }
 
-    private List<StationValue> suspected(List<StationValue> values) {
-        List<FitRow> rows = targets.rows(values, List.of());
+    private List<StationValue> suspected(List<StationValue> values, OptionalDouble noted) {
+        List<FitRow> rows = targets.rows(values, noted, List.of());
         if (rows.isEmpty()) {
             return values;
         }

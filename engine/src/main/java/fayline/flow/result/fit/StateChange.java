@@ -14,10 +14,11 @@ import java.util.Optional;
  * @param to the later one's
  * @param move the rigid move that explains most of it; empty where places are not known or too few were read twice
  * @param pivot its pivot
- * @param gaps change of the gap at each station that was read in both
+ * @param gaps change of the gap at each station that was read in both, less what warmth alone does where that is known
  * @param restMm what the move does not explain: root of the mean square
  * @param flush shift and tilt out of plane, where flush was read at three stations in both
  * @param words the move in words; empty without one
+ * @param warmth what the temperatures of the two states have to do with it, in words; empty where nothing is to be said
  */
 public record StateChange(
         String from,
@@ -27,7 +28,8 @@ public record StateChange(
         List<Change> gaps,
         double restMm,
         Optional<FlushMove> flush,
-        Phrase words) {
+        Phrase words,
+        Phrase warmth) {
     /** Copies the list. */
     public StateChange {
         gaps = List.copyOf(gaps);

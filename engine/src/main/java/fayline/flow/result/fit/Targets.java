@@ -16,24 +16,47 @@ final class Targets {
     private final Fit fit;
     private final Side side;
     private final FitPlaces places;
+    private final Growth growth;
 
     Targets(Fit fit, Side side, FitPlaces places) {
         this.fit = fit;
         this.side = side;
         this.places = places;
+        this.growth = new Growth(fit, places);
+    }
+
+    Fit fit() {
+        return fit;
+    }
+
+    FitPlaces places() {
+        return places;
+    }
+
+    Growth growth() {
+        return growth;
     }
 
     Side side() {
         return side;
     }
 
-    /** A row for each station that has a gap and a place, in order. */
-    List<FitRow> rows(List<StationValue> values, List<LaterState> later) {
+    /**
+     * A row for each station that has a gap and a place, in order: the gap as it is at the temperature at which the limits hold.
+     *
+     * @param noted the temperature at which the gaps were read; where none was noted they count as they are
+     */
+    List<FitRow> rows(List<StationValue> values, OptionalDouble noted, List<LaterState> later) {
+        OptionalDouble sought = growth.soughtDegC();
         List<FitRow> rows = new ArrayList<>();
         for (StationValue v : values) {
             Station at = places.stations().get(v.station().id());
             if (at != null && v.gap().isPresent()) {
-                rows.add(row(v.station(), at, v.gap().get().gapMm(), later));
+                double read = v.gap().get().gapMm();
+                double gap = sought.isPresent() && noted.isPresent()
+                        ? growth.broughtMm(at.id(), read, noted.getAsDouble(), sought.getAsDouble())
+                        : read;
+                rows.add(row(v.station(), at, gap, later));
             }
         }
         return rows;

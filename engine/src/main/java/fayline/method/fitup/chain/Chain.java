@@ -1,6 +1,8 @@
 package fayline.method.fitup.chain;
 
+import fayline.method.fitup.odds.GapSource;
 import fayline.method.fitup.scheme.Assumption;
+import fayline.method.fitup.scheme.LaterDoubt;
 import fayline.method.fitup.scheme.Missing;
 import java.util.HashSet;
 import java.util.List;
@@ -15,6 +17,7 @@ import java.util.stream.IntStream;
  * @param stations the gaps watched; at least one
  * @param commonReadingMm standard uncertainty that all readings share; empty where not given
  * @param later states to come, whose doubt adds to every gap
+ * @param besides causes that act on all gaps at once whatever holds the parts, as a thermometer does
  * @param missing what the caller already knows that nobody has given; not empty: no chance is told
  * @param assumed what may be assumed where an uncertainty is not given
  * @param seed of the points of the joint chance
@@ -24,6 +27,7 @@ public record Chain(
         List<ChainStation> stations,
         OptionalDouble commonReadingMm,
         List<LaterDoubt> later,
+        List<GapSource> besides,
         List<Missing> missing,
         Set<Assumption> assumed,
         long seed) {
@@ -37,6 +41,7 @@ public record Chain(
         links = List.copyOf(links);
         stations = List.copyOf(stations);
         later = List.copyOf(later);
+        besides = List.copyOf(besides);
         missing = List.copyOf(missing);
         assumed = Set.copyOf(assumed);
         if (links.isEmpty() || stations.isEmpty()) {
@@ -73,7 +78,7 @@ public record Chain(
             OptionalDouble commonReadingMm,
             Set<Assumption> assumed,
             long seed) {
-        return new Chain(links, stations, commonReadingMm, List.of(), List.of(), assumed, seed);
+        return new Chain(links, stations, commonReadingMm, List.of(), List.of(), List.of(), assumed, seed);
     }
 
     /** The same chain with other gaps, in order. */
@@ -81,7 +86,7 @@ public record Chain(
         List<ChainStation> other = IntStream.range(0, stations.size())
                 .mapToObj(i -> stations.get(i).withGap(gapsMm.get(i)))
                 .toList();
-        return new Chain(links, other, commonReadingMm, later, missing, assumed, seed);
+        return new Chain(links, other, commonReadingMm, later, besides, missing, assumed, seed);
     }
 
     /** Whether a link moves a station's gap: it lies between the two sides. */

@@ -16,18 +16,16 @@ import fayline.method.fitup.odds.GapOddsCalculator;
 import fayline.method.fitup.odds.GapSource;
 import fayline.method.fitup.odds.GapSpread;
 import fayline.method.fitup.scheme.Assumption;
+import fayline.method.fitup.scheme.GapDoubts;
 import fayline.method.fitup.scheme.Missing;
 import fayline.method.fitup.scheme.SchemeMotion;
 import fayline.method.fitup.scheme.SchemeMotionCalculator;
 import fayline.method.uncertainty.Distribution;
 import fayline.method.uncertainty.Distribution.Shape;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * Adds up a chain of bonds: each link's part may be off by its scheme and by the marks that carried its readings; every gap that
@@ -35,22 +33,26 @@ import java.util.OptionalDouble;
  * does what is not known of states to come, at each station for itself. A settled link adds nothing: the readings hold its errors.
  */
 public final class ChainCalculator {
-    private static final String READINGS = "readings";
-    private static final String LATER = "states to come";
-
     private final Chain chain;
     private final List<GapSource> sources = new ArrayList<>();
     private final List<Missing> missing = new ArrayList<>();
     private final List<Assumption> assumed = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
     private final double[] shift;
-    private double laterMm2;
+    private final GapDoubts doubts;
     private boolean held = true;
 
     private ChainCalculator(Chain chain) {
         this.chain = chain;
         this.shift = new double[chain.stations().size()];
         this.missing.addAll(chain.missing());
+        this.doubts = new GapDoubts(
+                chain.stations().stream().map(ChainStation::id).toList(),
+                chain.stations().stream().map(ChainStation::readingMm).toList(),
+                chain.commonReadingMm(),
+                chain.later(),
+                chain.besides(),
+                chain.assumed());
     }
 
     /** Adds it up. */
@@ -65,10 +67,10 @@ public final class ChainCalculator {
                 marks(k);
             }
         }
-        chain.later().forEach(this::later);
-        List<Double> readings = readings();
-        List<ExpectedGap> gaps = gaps(readings);
-        shared(gaps.size());
+        missing.addAll(doubts.missing());
+        assumed.addAll(doubts.assumed());
+        List<ExpectedGap> gaps = gaps();
+        sources.addAll(doubts.sources());
         List<Assumption> once = assumed.stream().distinct().toList();
         once.forEach(a -> findings.add(
                 new Finding(Severity.CAUTION, "assumed", Phrase.of("Assumed: %s", a.words()), "rigid-body geometry")));
@@ -78,7 +80,7 @@ public final class ChainCalculator {
                     Optional.empty(), Optional.empty(), List.of(), Optional.empty(), missing, once, findings);
         }
         GapSpread spread = new GapSpread(gaps, sources);
-        GapOdds odds = apart(GapOddsCalculator.calculate(spread, chain.seed()), readings);
+        GapOdds odds = doubts.apart(GapOddsCalculator.calculate(spread, chain.seed()));
         List<StationShares> shares = new ArrayList<>();
         for (int i = 0; i < gaps.size(); i++) {
             shares.add(shares(spread, i));
@@ -97,79 +99,18 @@ public final class ChainCalculator {
         }
     }
 
-    private void later(LaterDoubt state) {
-        if (state.deviationMm().isEmpty()) {
-            missing.add(new Missing("uncertainty of what the state does", state.state(), Optional.empty()));
-        }
-        double u = state.deviationMm().orElse(0);
-        laterMm2 += u * u;
-    }
-
-    /** Standard uncertainty of each reading, apart from what they share. */
-    private List<Double> readings() {
-        List<Double> all = new ArrayList<>();
-        for (ChainStation s : chain.stations()) {
-            all.add(number(s.readingMm(), "uncertainty of the reading", s.id(), Assumption.READING));
-        }
-        return all;
-    }
-
-    private void shared(int stations) {
-        double common = number(
-                chain.commonReadingMm(), "uncertainty that all readings share", READINGS, Assumption.READING_COMMON);
-        sources.add(new GapSource.Along(
-                "what all readings share",
-                READINGS,
-                Distribution.normal(0, common),
-                Collections.nCopies(stations, -1.0)));
-    }
-
-    private List<ExpectedGap> gaps(List<Double> readings) {
+    private List<ExpectedGap> gaps() {
         List<ExpectedGap> gaps = new ArrayList<>();
         for (int i = 0; i < shift.length; i++) {
             ChainStation s = chain.stations().get(i);
-            double u = readings.get(i);
             gaps.add(new ExpectedGap(
                     s.id(),
                     s.row().gapMm() + shift[i],
                     s.row().lowerMm(),
                     s.row().upperMm(),
-                    Math.sqrt(u * u + laterMm2)));
+                    doubts.ownMm(i)));
         }
         return gaps;
-    }
-
-    /** The odds with what a station has for itself told apart: its reading, and states to come. */
-    private GapOdds apart(GapOdds odds, List<Double> readings) {
-        if (!(laterMm2 > 0)) {
-            return odds;
-        }
-        double u = readings.get(odds.worst());
-        String own = "reading at " + odds.worstStation().id();
-        List<GapOdds.Share> shares = new ArrayList<>();
-        for (GapOdds.Share s : odds.shares()) {
-            if (s.source().equals(own)) {
-                double reading = s.share() * u * u / (u * u + laterMm2);
-                shares.add(new GapOdds.Share(own, READINGS, reading));
-                shares.add(new GapOdds.Share(LATER, LATER, s.share() - reading));
-            } else {
-                shares.add(s);
-            }
-        }
-        shares.sort(Comparator.comparingDouble(GapOdds.Share::share).reversed());
-        return new GapOdds(odds.stations(), odds.covarianceMm2(), odds.joint(), odds.worst(), shares);
-    }
-
-    private double number(OptionalDouble given, String what, String about, Assumption offer) {
-        if (given.isPresent()) {
-            return given.getAsDouble();
-        }
-        if (chain.assumed().contains(offer)) {
-            assumed.add(offer);
-            return offer.valueMm();
-        }
-        missing.add(new Missing(what, about, Optional.of(offer)));
-        return 0;
     }
 
     private void scheme(int k) {
@@ -267,7 +208,7 @@ public final class ChainCalculator {
             links.add(share);
             sum += share;
         }
-        double later = all > 0 ? laterMm2 / all : 0;
+        double later = all > 0 ? doubts.laterMm2() / all : 0;
         return new StationShares(spread.gaps().get(gap).id(), links, all > 0 ? Math.max(0, 1 - sum - later) : 0, later);
     }
 

@@ -5,12 +5,14 @@ import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
 import fayline.basis.units.Amount;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
  * Mean, spread and standard uncertainty of the readings of one station [jcgm100]. The uncertainty of the mean is the larger of what
- * the gauges promise and what the repeats show; the shared part stays. Repeats that lie apart by more than three of their own
+ * the gauges promise and what the repeats show, s/√n; the shared part stays. Repeats that lie apart by more than three of their own
  * deviations, at least 0.2 mm, are asked for again and none is left out.
  */
 public final class ReadingCalculator {
@@ -25,10 +27,7 @@ public final class ReadingCalculator {
         List<GaugeReading> all = asked.readings();
         int n = all.size();
         double mean = all.stream().mapToDouble(GaugeReading::gapMm).average().orElseThrow();
-        double promised = Math.sqrt(all.stream()
-                        .mapToDouble(r -> r.deviationMm() * r.deviationMm())
-                        .sum())
-                / n;
+        double promised = promised(all);
         double squares = all.stream()
                 .mapToDouble(r -> (r.gapMm() - mean) * (r.gapMm() - mean))
                 .sum();
@@ -75,6 +74,24 @@ public final class ReadingCalculator {
                 n,
                 oneSided,
                 findings);
+    }
+
+    /**
+     * What the gauges promise for the mean, u/√n where every look errs for itself. The same two leaves leave the same doubt however
+     * often they are tried, so looks between them count as one.
+     */
+    private static double promised(List<GaugeReading> all) {
+        Map<GaugeReading, Double> alike = new HashMap<>();
+        double variance = 0;
+        for (GaugeReading r : all) {
+            if (r.sharesBias()) {
+                alike.merge(r, r.deviationMm(), Double::sum);
+            } else {
+                variance += r.deviationMm() * r.deviationMm();
+            }
+        }
+        variance += alike.values().stream().mapToDouble(u -> u * u).sum();
+        return Math.sqrt(variance) / all.size();
     }
 
     private static boolean apart(List<GaugeReading> all) {

@@ -24,7 +24,9 @@ public record Improvement(
         /** Halve an error: a better spacer, a closer pin. */
         HALVE,
         /** Set a stop elsewhere along its edge. */
-        SET_ELSEWHERE
+        SET_ELSEWHERE,
+        /** Read the worst station twice more, so that the mean of three counts. */
+        READ_AGAIN
     }
 
     /** By how much the chance rises. */

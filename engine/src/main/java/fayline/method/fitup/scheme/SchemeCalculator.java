@@ -11,12 +11,12 @@ import fayline.method.fitup.odds.GapOdds;
 import fayline.method.fitup.odds.GapOddsCalculator;
 import fayline.method.fitup.odds.GapSource;
 import fayline.method.fitup.odds.GapSpread;
-import fayline.method.uncertainty.Distribution;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Compares locating schemes: errors of stops become errors of gaps by the way the part settles on them ({@link Settling}),
@@ -45,22 +45,20 @@ public final class SchemeCalculator {
     private static SchemeOutcome outcome(SchemeQuestion question, Scheme scheme) {
         StopRows rows = StopRows.of(scheme, question.assumed());
         Settling settling = settling(question, rows.stops());
-        double[] reading = readings(question, rows);
-        double common = rows.number(
-                question.commonReadingMm(),
-                "uncertainty that all readings share",
-                "readings",
-                Optional.of(Assumption.READING_COMMON));
-        List<Finding> findings = new ArrayList<>(findings(scheme, settling, rows));
+        GapDoubts doubts = doubts(question);
+        List<Missing> missing = both(rows.missing(), doubts.missing());
+        List<Assumption> assumed =
+                both(rows.assumed(), doubts.assumed()).stream().distinct().toList();
+        List<Finding> findings = new ArrayList<>(findings(scheme, settling, missing, assumed));
         Optional<GapSpread> spread = Optional.empty();
         Optional<GapOdds> odds = Optional.empty();
         List<Improvement> improvements = List.of();
-        if (rows.missing().isEmpty() && settling.free().isEmpty()) {
-            GapSpread s = spread(question, settling, rows.errors(), reading, common);
-            GapOdds o = GapOddsCalculator.calculate(s, question.seed());
+        if (missing.isEmpty() && settling.free().isEmpty()) {
+            GapSpread s = spread(question, settling, rows.errors(), doubts);
+            GapOdds o = doubts.apart(GapOddsCalculator.calculate(s, question.seed()));
             spread = Optional.of(s);
             odds = Optional.of(o);
-            improvements = improvements(question, rows, s, o, reading, common);
+            improvements = improvements(question, rows, s, o, doubts);
         }
         return new SchemeOutcome(
                 scheme.name(),
@@ -69,8 +67,8 @@ public final class SchemeCalculator {
                 weights(settling, rows.stops().size()),
                 spread,
                 odds,
-                rows.missing(),
-                rows.assumed(),
+                missing,
+                assumed,
                 improvements,
                 findings);
     }
@@ -80,36 +78,40 @@ public final class SchemeCalculator {
         return Settling.of(question.pivot(), stops, stations);
     }
 
-    private static double[] readings(SchemeQuestion question, StopRows rows) {
-        return question.gaps().stream()
-                .mapToDouble(g -> rows.number(
-                        g.readingMm(), "uncertainty of the reading", g.station().id(), Optional.of(Assumption.READING)))
-                .toArray();
+    private static GapDoubts doubts(SchemeQuestion question) {
+        return new GapDoubts(
+                question.gaps().stream().map(g -> g.station().id()).toList(),
+                question.gaps().stream().map(ReadGap::readingMm).toList(),
+                question.commonReadingMm(),
+                question.later(),
+                question.besides(),
+                question.assumed());
+    }
+
+    private static <T> List<T> both(List<T> one, List<T> other) {
+        return Stream.concat(one.stream(), other.stream()).toList();
     }
 
     private static GapSpread spread(
-            SchemeQuestion question, Settling settling, List<StopError> errors, double[] reading, double common) {
+            SchemeQuestion question, Settling settling, List<StopError> errors, GapDoubts doubts) {
         List<ExpectedGap> gaps = new ArrayList<>();
-        for (int i = 0; i < reading.length; i++) {
+        for (int i = 0; i < question.gaps().size(); i++) {
             ReadGap g = question.gaps().get(i);
             double shift = 0;
             for (StopError e : errors) {
                 shift += e.shiftMm(settling, i);
             }
-            gaps.add(new ExpectedGap(g.station().id(), g.predictedMm() + shift, g.lowerMm(), g.upperMm(), reading[i]));
+            gaps.add(new ExpectedGap(
+                    g.station().id(), g.predictedMm() + shift, g.lowerMm(), g.upperMm(), doubts.ownMm(i)));
         }
         List<GapSource> sources = new ArrayList<>();
         errors.forEach(e -> sources.add(e.onGaps(settling)));
-        sources.add(new GapSource.Along(
-                "what all readings share",
-                "readings",
-                Distribution.normal(0, common),
-                gaps.stream().map(g -> -1.0).toList()));
+        sources.addAll(doubts.sources());
         return new GapSpread(gaps, sources);
     }
 
     private static List<Improvement> improvements(
-            SchemeQuestion question, StopRows rows, GapSpread now, GapOdds odds, double[] reading, double common) {
+            SchemeQuestion question, StopRows rows, GapSpread now, GapOdds odds, GapDoubts doubts) {
         List<Trial> trials = new ArrayList<>();
         for (int k = 0; k < now.sources().size(); k++) {
             GapSource source = now.sources().get(k);
@@ -128,11 +130,25 @@ public final class SchemeCalculator {
                             Improvement.Kind.SET_ELSEWHERE,
                             moved.get(j).id(),
                             by,
-                            spread(question, settling, rows.errors(), reading, common)));
+                            spread(question, settling, rows.errors(), doubts)));
                 }
             }
         }
+        if (doubts.ownReadAgainMm(odds.worst()) < doubts.ownMm(odds.worst())) {
+            trials.add(new Trial(
+                    Improvement.Kind.READ_AGAIN,
+                    odds.worstStation().id(),
+                    0,
+                    readAgain(now, odds.worst(), doubts.ownReadAgainMm(odds.worst()))));
+        }
         return ranked(trials, now, odds, question.seed());
+    }
+
+    private static GapSpread readAgain(GapSpread now, int gap, double ownMm) {
+        List<ExpectedGap> gaps = new ArrayList<>(now.gaps());
+        ExpectedGap g = gaps.get(gap);
+        gaps.set(gap, new ExpectedGap(g.id(), g.predictedMm(), g.lowerMm(), g.upperMm(), ownMm));
+        return new GapSpread(gaps, now.sources());
     }
 
     private static List<Improvement> ranked(List<Trial> trials, GapSpread now, GapOdds odds, long seed) {
@@ -172,7 +188,8 @@ public final class SchemeCalculator {
         return rows;
     }
 
-    private static List<Finding> findings(Scheme scheme, Settling settling, StopRows rows) {
+    private static List<Finding> findings(
+            Scheme scheme, Settling settling, List<Missing> missing, List<Assumption> assumed) {
         List<Finding> all = new ArrayList<>();
         if (settling.free().isPresent()) {
             Move m = settling.free().get();
@@ -194,19 +211,18 @@ public final class SchemeCalculator {
                             scheme.name(),
                             settling.condition())));
         }
-        if (!rows.missing().isEmpty()) {
+        if (!missing.isEmpty()) {
             all.add(finding(
                     Severity.NOTE,
                     scheme,
                     "No chance is told for " + scheme.name() + ": "
-                            + rows.missing().size()
+                            + missing.size()
                             + " uncertainties are not given, first the "
-                            + rows.missing().get(0).what() + " ("
-                            + rows.missing().get(0).about() + ")."));
+                            + missing.get(0).what() + " ("
+                            + missing.get(0).about() + ")."));
         }
-        rows.assumed()
-                .forEach(a -> all.add(
-                        finding(Severity.CAUTION, scheme, Phrase.of("Assumed for %s: %s", scheme.name(), a.words()))));
+        assumed.forEach(a ->
+                all.add(finding(Severity.CAUTION, scheme, Phrase.of("Assumed for %s: %s", scheme.name(), a.words()))));
         return all;
     }
 

@@ -1,111 +1,27 @@
 package fayline.flow.result.fit;
 
+import static fayline.flow.result.fit.WarmPane.AFT_MM_PER_K;
+import static fayline.flow.result.fit.WarmPane.NEAR;
+import static fayline.flow.result.fit.WarmPane.UPPER_MM_PER_K;
+import static fayline.flow.result.fit.WarmPane.answer;
+import static fayline.flow.result.fit.WarmPane.at;
+import static fayline.flow.result.fit.WarmPane.fit;
+import static fayline.flow.result.fit.WarmPane.gap;
+import static fayline.flow.result.fit.WarmPane.heat;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import fayline.basis.finding.Finding;
-import fayline.basis.units.Entered;
-import fayline.basis.units.Length;
-import fayline.basis.units.QuantityKind;
-import fayline.basis.units.QuantityParser;
 import fayline.flow.project.fit.Fit;
-import fayline.flow.project.fit.FitCutting;
-import fayline.flow.project.fit.FitGauge;
-import fayline.flow.project.fit.FitHeat;
-import fayline.flow.project.fit.FitHolding;
-import fayline.flow.project.fit.FitState;
-import fayline.flow.project.fit.FitStation;
-import fayline.flow.project.fit.FitWanted;
 import fayline.flow.reading.FitReading;
-import fayline.flow.reading.FitReading.Kind;
 import fayline.method.fitup.FitRow;
-import fayline.method.fitup.MoveLimits;
-import fayline.method.fitup.Spot;
-import fayline.method.fitup.heat.Expansion;
-import fayline.method.fitup.heat.Sheet;
-import fayline.method.fitup.motion.Side;
-import fayline.method.fitup.reading.StationGap;
-import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
-/**
- * An invented acrylic pane of 900 by 400 mm in carbon, tied in its middle: one kelvin of warming closes the aft gap of 3 mm by
- * 72e-6 * 450 - 2e-6 * 453 = 0.031494 mm, and the upper one by 72e-6 * 200 - 2e-6 * 203 = 0.013994 mm.
- */
+/** Gaps of one state read at several temperatures, on the pane of {@link WarmPane}. */
 class OneTemperatureTest {
-    private static final double AFT_MM_PER_K = 72e-6 * 450 - 2e-6 * 453;
-    private static final double UPPER_MM_PER_K = 72e-6 * 200 - 2e-6 * 203;
-    private static final double NEAR = 1e-9;
-
-    private static Entered<Length> mm(String text) {
-        return QuantityParser.parse(text, QuantityKind.LENGTH);
-    }
-
-    private static FitStation station(String id, double x, double y, double nx, double ny) {
-        return new FitStation(
-                id,
-                "",
-                Optional.of(new Spot(x, y)),
-                Optional.of(new FitStation.Normal(nx, ny)),
-                "",
-                "",
-                Optional.empty(),
-                Optional.empty(),
-                1);
-    }
-
-    private static FitHeat heat(OptionalDouble bondMm) {
-        return new FitHeat(
-                Optional.of(new Spot(0, 0)),
-                Expansion.even(72e-6),
-                Expansion.even(2e-6),
-                20,
-                List.of(-30.0, 70.0),
-                Sheet.ACRYLIC,
-                bondMm);
-    }
-
-    private static Fit fit(Optional<FitHeat> heat) {
-        return new Fit(
-                "pane",
-                "Pane",
-                Optional.empty(),
-                List.of(),
-                new FitWanted(mm("3 mm"), mm("0.5 mm"), mm("0 mm"), mm("0.5 mm"), Optional.empty()),
-                List.of(
-                        station("A", 450, 0, 1, 0),
-                        station("F", -450, 0, -1, 0),
-                        station("U", 0, 200, 0, 1),
-                        station("L", 0, -200, 0, -1)),
-                Optional.empty(),
-                List.of(),
-                MoveLimits.of(5, 5, Math.toRadians(1)),
-                Optional.of(new FitGauge("taper gauge", OptionalDouble.of(0.06), OptionalDouble.of(0))),
-                List.of(FitState.of("dry", "Dry"), FitState.of("bonded", "Bonded")),
-                FitHolding.NONE,
-                FitCutting.ANY,
-                heat);
-    }
-
-    private static FitReading gap(long seq, String station, String state, double mm, OptionalDouble degC) {
-        return new FitReading(
-                seq,
-                Instant.EPOCH,
-                "runa",
-                Kind.GAP,
-                station,
-                state,
-                mm + " mm",
-                mm,
-                OptionalDouble.empty(),
-                "",
-                degC,
-                1);
-    }
-
     /** Aft and upper read at noon, forward and lower in the evening. */
     private static List<FitReading> noonAndEvening(String state) {
         OptionalDouble noon = OptionalDouble.of(30);
@@ -115,18 +31,6 @@ class OneTemperatureTest {
                 gap(2, "U", state, 3, noon),
                 gap(3, "F", state, 3, evening),
                 gap(4, "L", state, 3, evening));
-    }
-
-    private static FitResult answer(Fit fit, List<FitReading> readings) {
-        return FitCalculator.calculate(new FitQuestion(fit, Side.LEFT, readings, List.of(), false));
-    }
-
-    private static StationGap at(FitResult r, String station) {
-        return r.now().orElseThrow().stations().stream()
-                .filter(v -> v.station().id().equals(station))
-                .findFirst()
-                .flatMap(StationValue::gap)
-                .orElseThrow();
     }
 
     @Test
@@ -141,7 +45,7 @@ class OneTemperatureTest {
         // sqrt(0.06^2 + (0.031494 sqrt 2)^2 + (0.1 * 0.31494)^2)
         double doubt = Math.sqrt(0.06 * 0.06 + 2 * AFT_MM_PER_K * AFT_MM_PER_K + AFT_MM_PER_K * AFT_MM_PER_K);
         assertThat(at(r, "A").deviationMm()).isCloseTo(doubt, within(NEAR));
-        // the aft gap is wider by 0.315 than the forward one, so the part goes half of that aft
+        // the aft gap is wider by 0.315 than the forward one, so the part goes half of that aft, but for a slight turn
         assertThat(r.advice()
                         .orElseThrow()
                         .best()
@@ -149,7 +53,7 @@ class OneTemperatureTest {
                         .orElseThrow()
                         .move()
                         .dxMm())
-                .isCloseTo(5 * AFT_MM_PER_K, within(1e-6));
+                .isCloseTo(5 * AFT_MM_PER_K, within(1e-3));
         assertThat(r.findings())
                 .extracting(Finding::sentence)
                 .anySatisfy(s -> assertThat(s)

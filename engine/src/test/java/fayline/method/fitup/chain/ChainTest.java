@@ -14,6 +14,7 @@ import fayline.method.fitup.odds.GapOdds.StationOdds;
 import fayline.method.fitup.odds.GapTrials;
 import fayline.method.fitup.odds.GapTrialsCalculator;
 import fayline.method.fitup.scheme.Assumption;
+import fayline.method.fitup.scheme.LaterDoubt;
 import fayline.method.fitup.scheme.Locator;
 import fayline.method.fitup.scheme.Missing;
 import fayline.method.fitup.scheme.Scheme;
@@ -174,7 +175,7 @@ class ChainTest {
                         last.room(),
                         settled));
         return ChainCalculator.calculate(
-                new Chain(links, c.stations(), c.commonReadingMm(), later, missing, Set.of(), c.seed()));
+                new Chain(links, c.stations(), c.commonReadingMm(), later, List.of(), missing, Set.of(), c.seed()));
     }
 
     /** By hand at A: 0.02 pane and marks, 0.04 frame, 0.09 door, 0.01 reading; the door's part is in the reading already. */

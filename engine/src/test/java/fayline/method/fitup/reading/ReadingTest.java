@@ -64,11 +64,25 @@ class ReadingTest {
     }
 
     @Test
-    void should_not_promise_more_than_the_gauge_when_repeats_agree() {
-        StationGap g = gap(feeler(2.9, 3.0), feeler(2.9, 3.0));
+    void should_lessen_what_the_gauge_promises_by_root_n_but_not_what_all_share_when_repeats_agree() {
+        GaugeReading once = new GaugeReading.Direct(3, 0.06);
+        StationGap g = ReadingCalculator.calculate(
+                new StationReadings("S1", List.of(once, once, once, once), StationReadings.COMMON_MM));
         assertEquals(0, g.spreadMm().orElseThrow(), 1e-12);
-        assertEquals(0.1 / Math.sqrt(12) / Math.sqrt(2), g.deviationMm(), 1e-12);
-        assertTrue(gap(feeler(2.9, 3.0)).spreadMm().isEmpty());
+        // [jcgm100] 4.2.3: u of a mean of n is u / sqrt n
+        assertEquals(0.06 / 2, g.deviationMm(), 1e-12);
+        assertTrue(gap(once).spreadMm().isEmpty());
+        StationGap feelers = gap(feeler(2.9, 3.0), feeler(3.0, 3.1), feeler(2.9, 3.0));
+        assertEquals(0.05, feelers.commonMm(), 1e-12, "squeeze and wear of the leaves stay");
+    }
+
+    @Test
+    void should_not_know_more_when_the_same_two_leaves_are_tried_again() {
+        // half a leaf step is an error of the leaves, not of the hand: [jcgm100] F.2.2.1
+        StationGap g = gap(feeler(2.9, 3.0), feeler(2.9, 3.0));
+        assertEquals(0.1 / Math.sqrt(12), g.deviationMm(), 1e-12);
+        StationGap two = gap(feeler(2.9, 3.0), feeler(2.92, 3.02));
+        assertEquals(0.1 / Math.sqrt(12) / Math.sqrt(2), two.deviationMm(), 1e-12);
     }
 
     @Test

@@ -48,6 +48,7 @@ final class ChainTopic {
                     in.maybe("uCommonReading"),
                     in.objects("later").stream().map(ChainForm::later).toList(),
                     List.of(),
+                    List.of(),
                     Set.of(),
                     in.has("seed") ? in.whole("seed") : Odds.SEED);
             ObjectNode out = Json.object();

@@ -5,6 +5,8 @@ import fayline.flow.project.chain.FitChain;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitGauge;
 import fayline.flow.project.fit.FitStation;
+import fayline.flow.result.fit.FitAdvice;
+import fayline.flow.result.fit.LaterState;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.Station;
@@ -13,7 +15,6 @@ import fayline.method.fitup.chain.ChainStation;
 import fayline.method.fitup.chain.DatumFit;
 import fayline.method.fitup.chain.DatumFitCalculator;
 import fayline.method.fitup.chain.DatumMark;
-import fayline.method.fitup.chain.LaterDoubt;
 import fayline.method.fitup.chain.Link;
 import fayline.method.fitup.chain.Placement;
 import fayline.method.fitup.chain.correct.Neighbour;
@@ -27,6 +28,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** A project's chain and the gaps where it ends, as the method of chains sees them. */
 final class AskedChain {
@@ -78,9 +80,8 @@ final class AskedChain {
                 chain.links().stream().map(this::link).toList(),
                 stations(fit),
                 fit.gauge().map(FitGauge::sharedMm).orElse(OptionalDouble.empty()),
-                question.end().later().stream()
-                        .map(l -> new LaterDoubt(l.state().name(), l.deviationMm()))
-                        .toList(),
+                question.end().later().stream().map(LaterState::doubt).toList(),
+                question.end().advice().map(a -> a.shop().doubts()).orElse(List.of()),
                 missing(),
                 question.assume() ? EnumSet.allOf(Assumption.class) : Set.of(),
                 SEED);
@@ -103,20 +104,24 @@ final class AskedChain {
     }
 
     private List<ChainStation> stations(Fit fit) {
-        OptionalDouble reading = fit.gauge().map(FitGauge::deviationMm).orElse(OptionalDouble.empty());
+        OptionalDouble once = fit.gauge().map(FitGauge::deviationMm).orElse(OptionalDouble.empty());
+        List<OptionalDouble> reading = question.end()
+                .advice()
+                .map(FitAdvice::readingMm)
+                .orElseGet(() -> rows.stream().map(r -> once).toList());
         String on = fit.part().orElse(chain.links().get(0).part());
         String first = fit.against().isEmpty()
                 ? chain.links().get(chain.links().size() - 1).carrier()
                 : fit.against().get(0);
-        return rows.stream()
-                .map(r -> new ChainStation(
-                        r,
+        return IntStream.range(0, rows.size())
+                .mapToObj(i -> new ChainStation(
+                        rows.get(i),
                         on,
-                        fit.station(r.station().id())
+                        fit.station(rows.get(i).station().id())
                                 .map(FitStation::against)
                                 .filter(a -> !a.isEmpty())
                                 .orElse(first),
-                        reading))
+                        reading.get(i)))
                 .toList();
     }
 

@@ -1,4 +1,4 @@
-package fayline.method.fitup.chain;
+package fayline.method.fitup.scheme;
 
 import java.util.OptionalDouble;
 

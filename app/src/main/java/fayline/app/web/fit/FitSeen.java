@@ -1,0 +1,41 @@
+package fayline.app.web.fit;
+
+import fayline.app.web.frame.Sight;
+import fayline.basis.units.Temperature;
+import fayline.flow.result.fit.FitAdvice;
+import fayline.flow.result.fit.ShopHeat;
+import fayline.method.fitup.FitRow;
+import fayline.method.fitup.move.MinimaxMove;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Words the gaps to see in the shop, where its temperature makes them others than those sought. */
+final class FitSeen {
+    private FitSeen() {}
+
+    static Optional<FitAnswer.Seen> of(Sight sight, FitAdvice a) {
+        ShopHeat shop = a.shop();
+        if (!shop.matters()) {
+            return Optional.empty();
+        }
+        Optional<List<Double>> after = a.best().minimax().map(MinimaxMove::exactGapsMm);
+        List<FitAnswer.SeenRow> rows = new ArrayList<>();
+        for (int i = 0; i < a.rows().size(); i++) {
+            int n = i;
+            FitRow row = a.rows().get(i);
+            rows.add(new FitAnswer.SeenRow(
+                    row.station().id(),
+                    seen(sight, shop, i, row.gapMm()),
+                    after.map(g -> seen(sight, shop, n, g.get(n))).orElse(""),
+                    seen(sight, shop, i, row.lowerMm()) + " to " + seen(sight, shop, i, row.upperMm())));
+        }
+        String now =
+                sight.format().temperature(Temperature.ofCelsius(shop.shopDegC().orElseThrow()));
+        return Optional.of(new FitAnswer.Seen("Gaps to see in the shop at " + now, sight.say(shop.words()), rows));
+    }
+
+    private static String seen(Sight sight, ShopHeat shop, int row, double gapMm) {
+        return FitWords.length(sight, shop.seenMm(row, gapMm));
+    }
+}
