@@ -27,6 +27,7 @@ import fayline.flow.project.design.Part;
 import fayline.flow.project.design.Ply;
 import fayline.flow.project.design.Zone;
 import fayline.flow.project.recipe.Recipe;
+import fayline.flow.project.shop.LeadWish;
 import fayline.flow.project.shop.Mould;
 import fayline.flow.project.shop.Person;
 import fayline.flow.project.shop.PlanWeights;
@@ -114,6 +115,9 @@ public final class SmallShop {
                 new Climate(readings, forecast, usual));
     }
 
+    /** What the lead wishes. */
+    public final List<LeadWish> wishes = new ArrayList<>();
+
     private Shop shop() {
         return new Shop(
                 "Shed",
@@ -133,7 +137,8 @@ public final class SmallShop {
                         stand("tent", false, true, 5),
                         new Stand("trim", "Trim", "trim room", true, false, TemperatureDifference.ofKelvins(0)))),
                 new Catalog<>(List.of(new Port("port-1", "Port 1", "pump"), new Port("port-2", "Port 2", "pump"))),
-                new Catalog<>(List.of(mould)));
+                new Catalog<>(List.of(mould)),
+                new Catalog<>(wishes));
     }
 
     /** A shell like the first, of a hand. */

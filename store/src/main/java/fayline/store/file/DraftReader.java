@@ -4,6 +4,7 @@ import fayline.basis.geometry.Outline;
 import fayline.flow.project.Definition;
 import fayline.flow.project.catalog.Catalog;
 import fayline.flow.project.catalog.Keyed;
+import fayline.flow.project.shop.LeadWish;
 import fayline.flow.project.shop.Mould;
 import fayline.flow.project.shop.Person;
 import fayline.flow.project.stock.Material;
@@ -21,6 +22,7 @@ import fayline.store.file.kind.RecipeKind;
 import fayline.store.file.kind.ShopKind;
 import fayline.store.file.kind.StockKind;
 import fayline.store.file.kind.SystemKind;
+import fayline.store.file.kind.WishKind;
 import fayline.store.file.outline.OutlineReader;
 import fayline.store.file.rule.Draft;
 import fayline.store.file.rule.Placed;
@@ -66,6 +68,7 @@ final class DraftReader {
 
         List<Placed<Person>> people = placed(Kind.PEOPLE, CrewKind::person);
         List<Placed<Mould>> moulds = placed(Kind.MOULDS, CrewKind::mould);
+        List<Placed<LeadWish>> wishes = placed(Kind.WISHES, WishKind::wish);
         List<Placed<Material>> materials = placed(Kind.MATERIALS, StockKind::material);
         Catalog<Material> known = Draft.catalog(materials);
         var systems = placed(Kind.SYSTEMS, SystemKind::read);
@@ -84,7 +87,8 @@ final class DraftReader {
                 ShopKind.read(
                         new Fields(shopTree),
                         people.stream().map(Placed::value).toList(),
-                        moulds.stream().map(Placed::value).toList()),
+                        moulds.stream().map(Placed::value).toList(),
+                        wishes.stream().map(Placed::value).toList()),
                 known,
                 Draft.catalog(systems),
                 Draft.catalog(lots),
@@ -104,6 +108,7 @@ final class DraftReader {
                 climateTree,
                 people,
                 moulds,
+                wishes,
                 materials,
                 systems,
                 lots,

@@ -26,6 +26,7 @@ import java.util.List;
  * @param stands places where work happens
  * @param ports vacuum connections
  * @param moulds tools
+ * @param wishes what the lead has decided about steps beforehand
  */
 public record Shop(
         String name,
@@ -41,7 +42,8 @@ public record Shop(
         Catalog<Person> people,
         Catalog<Stand> stands,
         Catalog<Port> ports,
-        Catalog<Mould> moulds) {
+        Catalog<Mould> moulds,
+        Catalog<LeadWish> wishes) {
     /** The same with another crew. */
     public Shop withPeople(List<Person> crew) {
         return new Shop(
@@ -58,7 +60,8 @@ public record Shop(
                 new Catalog<>(crew),
                 stands,
                 ports,
-                moulds);
+                moulds,
+                wishes);
     }
 
     /**

@@ -2,8 +2,11 @@ package fayline.flow.result.shop;
 
 import fayline.flow.plan.Place;
 import fayline.flow.plan.Work;
+import fayline.flow.plan.WorkStep;
+import fayline.flow.plan.WorkWish;
 import fayline.flow.plan.Worker;
 import fayline.flow.project.Definition;
+import fayline.flow.project.shop.LeadWish;
 import fayline.flow.project.shop.Mould;
 import fayline.flow.project.shop.Port;
 import fayline.flow.project.shop.Shop;
@@ -15,7 +18,10 @@ import fayline.flow.result.step.StepResult;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.time.ZoneId;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Makes the work for the planner: the steps with the people, places, clocks and deliveries around them. Volunteers take part
@@ -62,7 +68,39 @@ public final class WorkMaker {
                 expansion.clocks().clocks(),
                 new Arrivals(definition, state.now(), expansion.tree()).awaited(),
                 expansion.steps().stream().map(StepResult::work).toList(),
-                expansion.holds());
+                expansion.holds(),
+                wishes(definition, expansion.steps().stream().map(StepResult::work).toList()));
+    }
+
+    /** The wishes for steps of the project that have not begun; what has begun is as it is. */
+    private static List<WorkWish> wishes(Definition definition, List<WorkStep> steps) {
+        Set<String> open = steps.stream()
+                .filter(s -> s.state() == WorkStep.State.TODO)
+                .map(WorkStep::id)
+                .collect(Collectors.toSet());
+        return definition.shop().wishes().stream()
+                .filter(w -> open.contains(w.step()))
+                .map(w -> wish(w, definition.shop().zone()))
+                .toList();
+    }
+
+    private static WorkWish wish(LeadWish w, ZoneId zone) {
+        WorkWish.Kind kind = switch (w.kind()) {
+            case WITH -> WorkWish.Kind.WITH;
+            case WITHOUT -> WorkWish.Kind.WITHOUT;
+            case AT -> WorkWish.Kind.AT;
+            case AWAY -> WorkWish.Kind.AWAY;
+            case START -> WorkWish.Kind.START;
+        };
+        return new WorkWish(
+                w.id(),
+                w.step(),
+                kind,
+                w.on(),
+                w.from().map(t -> t.atZone(zone).toInstant()),
+                w.before().map(t -> t.atZone(zone).toInstant()),
+                w.by(),
+                w.why());
     }
 
     private static List<Place> places(Shop shop) {

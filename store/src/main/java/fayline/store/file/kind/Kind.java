@@ -19,6 +19,8 @@ public enum Kind {
     SHOP(ShopKind.SHAPE, "the shop: places, climate limits, waste", true),
     /** The crew. */
     PEOPLE(Listed.some(CrewKind.PERSON), "the crew with skills, hours and absences", true),
+    /** What the lead has decided about steps beforehand. */
+    WISHES(Listed.of(WishKind.WISH), "what the lead has decided about steps beforehand, kept by every plan", true),
     /** Tools. */
     MOULDS(Listed.of(CrewKind.MOULD), "moulds with the state of their release", true),
     /** What is bought. */

@@ -9,6 +9,7 @@ import static fayline.store.file.shape.Key.may;
 import static fayline.store.file.shape.Key.must;
 
 import fayline.flow.project.catalog.Catalog;
+import fayline.flow.project.shop.LeadWish;
 import fayline.flow.project.shop.Mould;
 import fayline.flow.project.shop.Person;
 import fayline.flow.project.shop.PlanWeights;
@@ -100,7 +101,7 @@ public final class ShopKind {
     }
 
     /** Reads the shop. */
-    public static Shop read(Fields f, List<Person> people, List<Mould> moulds) {
+    public static Shop read(Fields f, List<Person> people, List<Mould> moulds, List<LeadWish> wishes) {
         Fields limits = f.below("limits").orElse(f);
         return new Shop(
                 f.text("name", ""),
@@ -119,7 +120,8 @@ public final class ShopKind {
                 new Catalog<>(people),
                 new Catalog<>(f.list("stands").stream().map(ShopKind::stand).toList()),
                 new Catalog<>(f.list("ports").stream().map(ShopKind::port).toList()),
-                new Catalog<>(moulds));
+                new Catalog<>(moulds),
+                new Catalog<>(wishes));
     }
 
     private static PlanWeights worth(Fields w) {

@@ -158,6 +158,11 @@ final class JsonAt {
         return items(key, (found, where) -> item.apply(new JsonAt(found, where, file, problems)));
     }
 
+    /** A list that may be left out, which is empty then. */
+    <T> List<T> optionalList(String key, Function<JsonAt, T> item) {
+        return has(key) ? list(key, item) : List.of();
+    }
+
     List<String> texts(String key) {
         return items(key, (found, where) -> {
             if (!found.isTextual()) {

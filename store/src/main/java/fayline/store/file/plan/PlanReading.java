@@ -6,6 +6,7 @@ import fayline.flow.plan.Place;
 import fayline.flow.plan.Plan;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
+import fayline.flow.plan.WorkWish;
 import fayline.flow.plan.Worker;
 import java.util.List;
 import java.util.Set;
@@ -41,7 +42,8 @@ final class PlanReading {
                 at.list("clocks", PlanReading::clock),
                 at.list("deliveries", PlanReading::delivery),
                 at.list("steps", PlanReading::step),
-                at.list("holds", PlanReading::hold));
+                at.list("holds", PlanReading::hold),
+                at.optionalList("wishes", PlanReading::wish));
         at.noOthers();
         return work;
     }
@@ -160,6 +162,20 @@ final class PlanReading {
                 at.texts("steps"));
         at.noOthers();
         return hold;
+    }
+
+    private static WorkWish wish(JsonAt at) {
+        WorkWish wish = new WorkWish(
+                at.text("id"),
+                at.text("step"),
+                at.word("kind", WorkWish.Kind.values()),
+                at.optionalText("on").orElse(""),
+                at.optionalTime("from"),
+                at.optionalTime("before"),
+                at.optionalText("by").orElse(""),
+                at.optionalText("why").orElse(""));
+        at.noOthers();
+        return wish;
     }
 
     private static Plan plan(JsonAt at) {

@@ -10,6 +10,7 @@ import fayline.flow.plan.Plan;
 import fayline.flow.plan.Plan.PlannedStep;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
+import fayline.flow.plan.WorkWish;
 import fayline.flow.plan.Worker;
 import fayline.flow.plan.Worker.Stretch;
 import java.time.Instant;
@@ -61,6 +62,9 @@ final class PlanWriting {
                                 .put("expected", time(d.expected()))));
         node.set("steps", list(work.steps(), this::step));
         node.set("holds", list(work.holds(), PlanWriting::hold));
+        if (!work.wishes().isEmpty()) {
+            node.set("wishes", list(work.wishes(), this::wish));
+        }
         return node;
     }
 
@@ -155,6 +159,25 @@ final class PlanWriting {
         node.put("count", hold.count());
         node.set("steps", texts(hold.steps()));
         return node;
+    }
+
+    private ObjectNode wish(WorkWish wish) {
+        ObjectNode node = NODES.objectNode();
+        node.put("id", wish.id());
+        node.put("step", wish.step());
+        node.put("kind", word(wish.kind()));
+        putText(node, "on", wish.on());
+        put(node, "from", wish.from());
+        put(node, "before", wish.before());
+        putText(node, "by", wish.by());
+        putText(node, "why", wish.why());
+        return node;
+    }
+
+    private static void putText(ObjectNode node, String key, String text) {
+        if (!text.isEmpty()) {
+            node.put(key, text);
+        }
     }
 
     private ObjectNode plan(Plan plan) {

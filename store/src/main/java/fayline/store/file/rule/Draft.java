@@ -11,6 +11,7 @@ import fayline.flow.project.design.Made;
 import fayline.flow.project.design.Part;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.project.recipe.Recipe;
+import fayline.flow.project.shop.LeadWish;
 import fayline.flow.project.shop.Mould;
 import fayline.flow.project.shop.Person;
 import fayline.flow.project.stock.Delivery;
@@ -34,6 +35,7 @@ import java.util.stream.Stream;
  * @param climate where the climate is written
  * @param people people with their places
  * @param moulds moulds with their places
+ * @param wishes wishes with their places
  * @param materials materials with their places
  * @param systems systems with their places
  * @param lots lots with their places
@@ -54,6 +56,7 @@ public record Draft(
         Tree climate,
         List<Placed<Person>> people,
         List<Placed<Mould>> moulds,
+        List<Placed<LeadWish>> wishes,
         List<Placed<Material>> materials,
         List<Placed<ResinSystem>> systems,
         List<Placed<Lot>> lots,
@@ -71,6 +74,7 @@ public record Draft(
     public Draft {
         people = List.copyOf(people);
         moulds = List.copyOf(moulds);
+        wishes = List.copyOf(wishes);
         materials = List.copyOf(materials);
         systems = List.copyOf(systems);
         lots = List.copyOf(lots);

@@ -169,11 +169,20 @@ final class References {
         Set<String> steps = new HashSet<>();
         for (int n = 1; n <= made.make().size(); n++) {
             if (bits.length < 3 || bits[1].equals(String.valueOf(n))) {
-                d.whole()
-                        .recipes()
-                        .find(made.make().get(n - 1).recipe())
-                        .ifPresent(r -> r.steps().forEach(s -> steps.add(s.id())));
+                steps.addAll(steps(d, made, n));
             }
+        }
+        return steps;
+    }
+
+    /** The keys of the steps of one making, counted from 1; none where there is no such making. */
+    static Set<String> steps(Draft d, Made made, int n) {
+        Set<String> steps = new HashSet<>();
+        if (n <= made.make().size()) {
+            d.whole()
+                    .recipes()
+                    .find(made.make().get(n - 1).recipe())
+                    .ifPresent(r -> r.steps().forEach(s -> steps.add(s.id())));
         }
         return steps;
     }

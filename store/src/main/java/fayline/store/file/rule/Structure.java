@@ -9,6 +9,7 @@ public final class Structure {
     /** Tells what does not hold together. */
     public static void check(Draft draft, Problems problems) {
         new References(draft, problems).check();
+        new WishRules(draft, problems).check();
         new Doubles(draft, problems).check();
         new Spans(draft, problems).check();
         new Circles(draft, problems).check();

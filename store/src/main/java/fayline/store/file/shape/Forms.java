@@ -28,6 +28,10 @@ public final class Forms {
     public static final Text STEP_REF = Text.of(
             "a step as part/2/step, such as float-left/2/lay-up-1",
             "[a-z0-9][a-z0-9-]{0,63}/[1-9][0-9]{0,2}/[a-z][a-z0-9-]{0,63}");
+    /** A reference to one step of a project. */
+    public static final Text PROJECT_STEP_REF = Text.of(
+            "a step as project/part/2/step, such as ousel-1/float-left/2/lay-up-1",
+            "[a-z0-9][a-z0-9-]{0,63}/[a-z0-9][a-z0-9-]{0,63}/[1-9][0-9]{0,2}/[a-z][a-z0-9-]{0,63}");
     /** An id or a parameter of the recipe. */
     public static final Text REF_OR_WITH =
             Text.of("an id, or with.NAME for a parameter of the recipe", "(?:with\\.)?[a-z0-9][a-z0-9-]{0,63}");

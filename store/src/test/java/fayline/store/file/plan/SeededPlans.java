@@ -7,6 +7,7 @@ import fayline.flow.plan.Plan;
 import fayline.flow.plan.Plan.PlannedStep;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
+import fayline.flow.plan.WorkWish;
 import fayline.flow.plan.WorkStep.CrewTime;
 import fayline.flow.plan.WorkStep.Link;
 import fayline.flow.plan.WorkStep.Miss;
@@ -49,7 +50,16 @@ final class SeededPlans {
                 list(() -> new CureClock(text(), time(), random.nextInt(90), list(random::nextDouble))),
                 list(() -> new Work.Awaited(text(), text(), time())),
                 list(this::step),
-                list(() -> new Hold(text(), kind(), list(this::text), random.nextInt(3), list(this::text))));
+                list(() -> new Hold(text(), kind(), list(this::text), random.nextInt(3), list(this::text))),
+                list(() -> new WorkWish(
+                        text(),
+                        text(),
+                        WorkWish.Kind.values()[random.nextInt(WorkWish.Kind.values().length)],
+                        text(),
+                        random.nextBoolean() ? Optional.of(time()) : Optional.empty(),
+                        random.nextBoolean() ? Optional.of(time()) : Optional.empty(),
+                        text(),
+                        text())));
     }
 
     Plan plan() {
