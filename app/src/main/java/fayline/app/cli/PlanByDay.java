@@ -1,6 +1,7 @@
 package fayline.app.cli;
 
 import fayline.app.usecase.view.ShopView;
+import fayline.app.usecase.view.StandingWishes;
 import fayline.flow.plan.Place;
 import fayline.flow.plan.Plan;
 import fayline.flow.plan.WorkStep;
@@ -53,7 +54,25 @@ final class PlanByDay {
                 .finish()
                 .ifPresent(f -> lines.add(System.lineSeparator() + "All done " + DAY.format(f.atZone(view.zone())) + " "
                         + TIME.format(f.atZone(view.zone()))));
+        wishes(lines);
         return lines;
+    }
+
+    /** What is decided about steps beforehand, and what of that binds nobody any more. */
+    private void wishes(List<String> lines) {
+        List<StandingWishes.Standing> all = StandingWishes.of(view);
+        if (!all.isEmpty()) {
+            lines.add(System.lineSeparator() + "Wishes");
+            all.forEach(s -> lines.add(wish(s)));
+        }
+    }
+
+    private String wish(StandingWishes.Standing s) {
+        String by = s.wish().by();
+        return "  " + s.wish().step() + ": " + (by.isEmpty() ? "" : people.getOrDefault(by, by) + " wants ") + s.words()
+                + (s.wish().why().isEmpty() ? "" : " (" + s.wish().why() + ")")
+                + (s.counts() ? "" : "; binds nobody: " + s.passedOver())
+                + (s.state() == StandingWishes.State.NOT_PLANNED ? "; not planned" : "");
     }
 
     private String line(Plan.PlannedStep p) {

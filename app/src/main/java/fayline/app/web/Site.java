@@ -41,6 +41,8 @@ import fayline.app.web.stores.StoresPage;
 import fayline.app.web.whatif.ColdPage;
 import fayline.app.web.whatif.WhatIfPage;
 import fayline.app.web.why.WhyPage;
+import fayline.app.web.wish.WishStepPage;
+import fayline.app.web.wish.WishesPage;
 import java.util.List;
 
 /** All pages of one shop, put together in plain sight. */
@@ -81,6 +83,8 @@ public final class Site implements WebServer.Pages {
                 new RatesPage(sights),
                 new WhatIfPage(sights, whatIf),
                 new ColdPage(sights, whatIf),
+                new WishesPage(sights, shop, whatIf),
+                new WishStepPage(sights, shop, whatIf),
                 new AirframePage(sights),
                 new MadePage(sights),
                 new HeatPage(sights),

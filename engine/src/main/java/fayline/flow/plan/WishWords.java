@@ -1,13 +1,20 @@
 package fayline.flow.plan;
 
 import java.time.Instant;
+import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Wishes in words. */
 public final class WishWords {
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+    /** Starts are put on quarter hours; one wished as planned is met by any within the quarter. */
+    private static final int QUARTER = 15;
 
     private WishWords() {}
 
@@ -39,7 +46,28 @@ public final class WishWords {
         if (before.isEmpty()) {
             return "no sooner than " + from;
         }
-        return from.isEmpty() ? "before " + before : "between " + from + " and " + before;
+        if (from.isEmpty()) {
+            return "before " + before;
+        }
+        return halfDay(zone, wish.from().orElseThrow(), wish.before().orElseThrow())
+                .orElse("between " + from + " and " + before);
+    }
+
+    /** A morning or an afternoon, parted at noon; or a start as it was planned, to a quarter of an hour. */
+    private static Optional<String> halfDay(ZoneId zone, Instant from, Instant before) {
+        ZonedDateTime start = from.atZone(zone);
+        ZonedDateTime end = before.atZone(zone);
+        ZonedDateTime noon = start.toLocalDate().atTime(LocalTime.NOON).atZone(zone);
+        if (!end.isAfter(start.plusMinutes(QUARTER))) {
+            return Optional.of("at " + MOMENT.format(start));
+        }
+        if (start.toLocalTime().equals(LocalTime.MIDNIGHT) && end.equals(noon)) {
+            return Optional.of("in the morning of " + DAY.format(start));
+        }
+        if (start.equals(noon) && end.equals(start.toLocalDate().plusDays(1).atStartOfDay(zone))) {
+            return Optional.of("in the afternoon of " + DAY.format(start));
+        }
+        return Optional.empty();
     }
 
     private static String words(ZoneId zone, Instant at) {

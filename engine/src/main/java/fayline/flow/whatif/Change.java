@@ -30,7 +30,8 @@ public sealed interface Change
                 Change.OneMore,
                 StepInParts,
                 MoreHands,
-                LongerDay {
+                LongerDay,
+                WithoutWishes {
     /** The definition with the change in it. */
     default Definition in(Definition definition) {
         return definition;

@@ -7,9 +7,11 @@ import fayline.flow.plan.WorkStep.CrewTime;
 import fayline.flow.plan.WorkStep.Link;
 import fayline.flow.plan.WorkStep.Span;
 import fayline.flow.plan.WorkStep.State;
+import fayline.flow.plan.WorkWish;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A step done in parts of equal length, one after the other in the same place. What follows it follows the last part. A bag or a
@@ -44,7 +46,19 @@ public record StepInParts(String step, int parts, int restMin, int joinPersonMin
         }
         return made.isEmpty()
                 ? w
-                : w.withSteps(steps, w.holds().stream().map(h -> with(h, made)).toList());
+                : w.withSteps(steps, w.holds().stream().map(h -> with(h, made)).toList())
+                        .withWishes(w.wishes().stream()
+                                .flatMap(x -> x.step().equals(step) ? wished(x, made).stream() : Stream.of(x))
+                                .toList());
+    }
+
+    /** A start is wished of the first part, people and places of each. */
+    private static List<WorkWish> wished(WorkWish wish, List<String> made) {
+        return made.stream()
+                .filter(m -> wish.kind() != WorkWish.Kind.START || m.equals(made.get(0)))
+                .map(m -> new WorkWish(
+                        wish.id(), m, wish.kind(), wish.on(), wish.from(), wish.before(), wish.by(), wish.why()))
+                .toList();
     }
 
     /** The last part keeps the name, so that what waits for the step waits for it. */

@@ -25,6 +25,8 @@ import java.util.List;
  * @param fits what of a fit is read or seen at this step
  * @param refused why what was just sent was not taken
  * @param why why the plan has it there and by how much it may slip; empty for what is begun
+ * @param wished what the lead wishes of it, in words; empty for nothing
+ * @param decide where that is decided; empty for what is begun
  * @param nowField the shop's minute, for fields of time
  */
 public record CardView(
@@ -44,6 +46,8 @@ public record CardView(
         List<FitLinks.Link> fits,
         List<String> refused,
         String why,
+        String wished,
+        String decide,
         String nowField) {
     /** Copies the lists. */
     public CardView {

@@ -2,6 +2,7 @@ package fayline.app.web.card;
 
 import fayline.app.pdf.CardSheet;
 import fayline.app.pdf.CardWords;
+import fayline.app.usecase.view.StandingWishes;
 import fayline.app.web.fit.FitLinks;
 import fayline.app.web.frame.Frame;
 import fayline.app.web.frame.Sight;
@@ -11,6 +12,7 @@ import fayline.basis.finding.Figure;
 import fayline.flow.card.Card;
 import fayline.flow.card.CardMaker;
 import fayline.flow.plan.Plan;
+import fayline.flow.plan.WorkStep;
 import fayline.flow.project.shop.Person;
 import fayline.flow.project.shop.Skill;
 import fayline.flow.record.RecordState;
@@ -59,6 +61,11 @@ final class CardViews {
                 FitLinks.of(sight, step),
                 refused,
                 why,
+                StandingWishes.byStep(sight.view()).getOrDefault(step, ""),
+                sight.work(step)
+                        .filter(w -> w.state() == WorkStep.State.TODO)
+                        .map(w -> Sight.wishLink(step))
+                        .orElse(""),
                 sight.time().field(sight.time().now()));
     }
 

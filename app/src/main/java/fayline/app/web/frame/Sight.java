@@ -147,6 +147,11 @@ public final class Sight {
                 + "?project=" + Visit.encoded(parts[0]);
     }
 
+    /** The page on which who, where and when of a step are decided. */
+    public static String wishLink(String step) {
+        return cardLink(step).replaceFirst("^/card/", "/wish/");
+    }
+
     /** What people call someone. */
     public String personName(String id) {
         return view.definition().shop().people().find(id).map(p -> p.name()).orElse(id);

@@ -4,6 +4,7 @@ import fayline.app.drawing.Drawing;
 import fayline.app.drawing.SvgRenderer;
 import fayline.app.drawing.WeekChart;
 import fayline.app.usecase.view.LeastFinish;
+import fayline.app.usecase.view.StandingWishes;
 import fayline.app.usecase.view.WhyHere;
 import fayline.app.usecase.view.WhyNot;
 import fayline.app.web.frame.Page;
@@ -104,7 +105,10 @@ public final class WeeksPage implements Page {
                 GoalsAgainstPlan.of(sight),
                 why.chain(sight.view()).stream()
                         .map(r -> link(sight, Grain.of(sight), r))
-                        .toList());
+                        .toList(),
+                (int) StandingWishes.of(sight.view()).stream()
+                        .filter(StandingWishes.Standing::counts)
+                        .count());
     }
 
     private static String singular(String group) {
@@ -254,6 +258,7 @@ public final class WeeksPage implements Page {
 
     private List<WeeksView.Day> days(Sight sight, LocalDate first, int weeks) {
         Map<LocalDate, List<WeeksView.Row>> byDay = new TreeMap<>();
+        Map<String, String> wished = StandingWishes.byStep(sight.view());
         LocalDate end = first.plusWeeks(weeks);
         Grain grain = Grain.of(sight);
         sight.plan().steps().stream()
@@ -261,7 +266,8 @@ public final class WeeksPage implements Page {
                 .forEach(s -> {
                     LocalDate day = s.start().atZone(sight.time().zone()).toLocalDate();
                     if (!day.isBefore(first) && day.isBefore(end)) {
-                        byDay.computeIfAbsent(day, d -> new ArrayList<>()).add(row(sight, grain, s));
+                        byDay.computeIfAbsent(day, d -> new ArrayList<>())
+                                .add(row(sight, grain, s, wished.getOrDefault(s.step(), "")));
                     }
                 });
         return byDay.entrySet().stream()
@@ -269,7 +275,7 @@ public final class WeeksPage implements Page {
                 .toList();
     }
 
-    private WeeksView.Row row(Sight sight, Grain grain, Plan.PlannedStep s) {
+    private WeeksView.Row row(Sight sight, Grain grain, Plan.PlannedStep s, String wished) {
         return new WeeksView.Row(
                 grain.words(s),
                 sight.stepName(s.step()),
@@ -279,6 +285,11 @@ public final class WeeksPage implements Page {
                 Sight.cardLink(s.step()),
                 why.of(sight.view(), s.step())
                         .map(r -> ReasonWords.of(sight, r))
+                        .orElse(""),
+                wished,
+                sight.work(s.step())
+                        .filter(w -> w.state() == WorkStep.State.TODO)
+                        .map(w -> Sight.wishLink(w.id()))
                         .orElse(""));
     }
 }

@@ -23,6 +23,7 @@ import java.util.List;
  * @param conflicts what keeps them out, in sentences
  * @param goals dated goals against the plan
  * @param chain the steps that hold the end, the last one leading
+ * @param wishes how many wishes bind the plan
  */
 public record WeeksView(
         String from,
@@ -40,7 +41,8 @@ public record WeeksView(
         List<LongStep> longWork,
         List<String> conflicts,
         List<Goal> goals,
-        List<Link> chain) {
+        List<Link> chain,
+        int wishes) {
     /** Copies the lists. */
     public WeeksView {
         groups = List.copyOf(groups);
@@ -105,6 +107,17 @@ public record WeeksView(
      * @param alone until when it goes on without hands; empty for not at all
      * @param link its card
      * @param why why it begins then and by how much it may slip; empty for what is begun
+     * @param wished what is wished of it, in words; empty for nothing
+     * @param decide where somebody may wish something of it; empty for what is begun
      */
-    public record Row(String time, String what, String who, String where, String alone, String link, String why) {}
+    public record Row(
+            String time,
+            String what,
+            String who,
+            String where,
+            String alone,
+            String link,
+            String why,
+            String wished,
+            String decide) {}
 }

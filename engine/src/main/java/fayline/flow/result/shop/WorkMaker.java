@@ -17,8 +17,8 @@ import fayline.flow.result.state.ShopState;
 import fayline.flow.result.step.StepResult;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -69,7 +69,9 @@ public final class WorkMaker {
                 new Arrivals(definition, state.now(), expansion.tree()).awaited(),
                 expansion.steps().stream().map(StepResult::work).toList(),
                 expansion.holds(),
-                wishes(definition, expansion.steps().stream().map(StepResult::work).toList()));
+                wishes(
+                        definition,
+                        expansion.steps().stream().map(StepResult::work).toList()));
     }
 
     /** The wishes for steps of the project that have not begun; what has begun is as it is. */
@@ -84,18 +86,17 @@ public final class WorkMaker {
                 .toList();
     }
 
-    private static WorkWish wish(LeadWish w, ZoneId zone) {
-        WorkWish.Kind kind = switch (w.kind()) {
-            case WITH -> WorkWish.Kind.WITH;
-            case WITHOUT -> WorkWish.Kind.WITHOUT;
-            case AT -> WorkWish.Kind.AT;
-            case AWAY -> WorkWish.Kind.AWAY;
-            case START -> WorkWish.Kind.START;
-        };
+    /**
+     * A wish as the work holds it.
+     *
+     * @param w as it is written
+     * @param zone the shop's zone
+     */
+    public static WorkWish wish(LeadWish w, ZoneId zone) {
         return new WorkWish(
                 w.id(),
                 w.step(),
-                kind,
+                WorkWish.Kind.valueOf(w.kind().name()),
                 w.on(),
                 w.from().map(t -> t.atZone(zone).toInstant()),
                 w.before().map(t -> t.atZone(zone).toInstant()),

@@ -48,8 +48,7 @@ final class WishRules {
     }
 
     private void oneThing(Tree at) {
-        List<String> named =
-                THINGS.stream().filter(k -> at.get(k).isPresent()).toList();
+        List<String> named = THINGS.stream().filter(k -> at.get(k).isPresent()).toList();
         boolean start = at.get("from").isPresent() || at.get("before").isPresent();
         int n = named.size() + (start ? 1 : 0);
         if (n != 1) {
@@ -76,7 +75,11 @@ final class WishRules {
                 && wish.before().isPresent()
                 && !wish.from().get().isBefore(wish.before().get())) {
             Tree before = w.at().down("before");
-            problems.stop(before, Problems.quote(before.text()), "later than from (" + wish.from().get() + ")", "");
+            problems.stop(
+                    before,
+                    Problems.quote(before.text()),
+                    "later than from (" + wish.from().get() + ")",
+                    "");
         }
     }
 
@@ -98,7 +101,8 @@ final class WishRules {
             Tree at = w.at().down("step");
             problems.caution(
                     at,
-                    Problems.quote(at.text()) + ", a step that is not there any more, so that nobody is bound by the wish",
+                    Problems.quote(at.text())
+                            + ", a step that is not there any more, so that nobody is bound by the wish",
                     "a step of the project",
                     Nearest.suggest(made.isPresent() ? bits[3] : bits[1], known));
         }

@@ -1,0 +1,139 @@
+package fayline.app.web.wish;
+
+import fayline.app.usecase.view.StandingWishes;
+import fayline.app.usecase.view.StandingWishes.Standing;
+import fayline.app.usecase.view.StandingWishes.State;
+import fayline.app.usecase.view.WhatIf;
+import fayline.app.usecase.view.WhatIf.Outcome;
+import fayline.app.web.frame.Sight;
+import fayline.flow.project.shop.LeadWish;
+import fayline.flow.whatif.Change;
+import fayline.flow.whatif.WithoutWishes;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/** Lists what was wished, act by act, with what has become of it and what it costs. */
+final class WishRows {
+    /** Costs worked out for one page: each is a plan of its own. */
+    private static final int MOST_COSTS = 12;
+
+    private final Sight sight;
+    private final Map<String, List<Standing>> acts = new LinkedHashMap<>();
+
+    WishRows(Sight sight) {
+        this.sight = sight;
+        for (Standing s : StandingWishes.of(sight.view())) {
+            LeadWish w = s.wish();
+            acts.computeIfAbsent(w.together().isEmpty() ? w.id() : w.together(), a -> new ArrayList<>())
+                    .add(s);
+        }
+    }
+
+    /**
+     * The rows of some acts.
+     *
+     * @param which of the wishes; an act with one of them is listed whole
+     * @param whatIf plans without them, to tell what they cost; empty not to tell
+     */
+    List<WishRow> of(Predicate<LeadWish> which, Optional<WhatIf> whatIf) {
+        Map<String, List<Standing>> chosen = new LinkedHashMap<>();
+        acts.forEach((act, all) -> {
+            if (all.stream().map(Standing::wish).anyMatch(which)) {
+                chosen.put(act, all);
+            }
+        });
+        Map<String, String> costs = whatIf.map(w -> costs(w, chosen)).orElse(Map.of());
+        return chosen.entrySet().stream()
+                .map(e -> row(e.getValue(), costs.getOrDefault(e.getKey(), "")))
+                .toList();
+    }
+
+    private WishRow row(List<Standing> act, String cost) {
+        LeadWish first = act.get(0).wish();
+        String by = first.by().isEmpty() ? "" : sight.personName(first.by());
+        String said = first.said()
+                .map(t -> sight.time().at(t.atZone(sight.time().zone()).toInstant()))
+                .orElse("");
+        boolean open = act.stream().anyMatch(s -> s.state() == State.NOT_PLANNED);
+        boolean past = act.stream().noneMatch(Standing::counts);
+        return new WishRow(
+                first.id(),
+                lines(act),
+                by.isEmpty() || said.isEmpty() ? by + said : by + ", " + said,
+                first.why(),
+                open ? WishRow.State.NOT_PLANNED : past ? WishRow.State.PAST : WishRow.State.KEPT,
+                open
+                        ? "No plan has a place for this step. Weeks says what stands against what."
+                        : act.stream()
+                                .filter(s -> !s.counts())
+                                .map(s -> "Binds nobody: " + s.passedOver() + ".")
+                                .distinct()
+                                .collect(Collectors.joining(" ")),
+                cost);
+    }
+
+    private List<WishRow.Line> lines(List<Standing> act) {
+        Map<String, List<Standing>> bySteps = new LinkedHashMap<>();
+        act.forEach(s ->
+                bySteps.computeIfAbsent(s.wish().step(), x -> new ArrayList<>()).add(s));
+        return bySteps.entrySet().stream()
+                .map(e -> new WishRow.Line(
+                        e.getValue().stream().map(Standing::words).collect(Collectors.joining("; ")),
+                        sight.stepName(e.getKey()),
+                        e.getValue().get(0).counts() ? Sight.wishLink(e.getKey()) : ""))
+                .toList();
+    }
+
+    /** By act: how the plan would be without it, both made by the same planner. */
+    private Map<String, String> costs(WhatIf whatIf, Map<String, List<Standing>> chosen) {
+        List<String> asked = chosen.entrySet().stream()
+                .filter(e -> e.getValue().stream().anyMatch(Standing::counts))
+                .map(Map.Entry::getKey)
+                .limit(MOST_COSTS)
+                .toList();
+        List<List<Change>> questions = new ArrayList<>(List.of(List.of()));
+        for (String act : asked) {
+            questions.add(List.of(new WithoutWishes(Objects.requireNonNull(chosen.get(act)).stream()
+                    .map(s -> s.wish().id())
+                    .collect(Collectors.toSet()))));
+        }
+        List<Outcome> outcomes = whatIf.ask(questions);
+        Map<String, String> costs = new HashMap<>();
+        for (int i = 0; i + 1 < outcomes.size(); i++) {
+            costs.put(asked.get(i), cost(outcomes.get(0), outcomes.get(i + 1)));
+        }
+        return costs;
+    }
+
+    private String cost(Outcome with, Outcome without) {
+        long more = without.starts().keySet().stream()
+                .filter(s -> !with.starts().containsKey(s))
+                .count();
+        if (more > 0) {
+            return "Without it " + more + (more == 1 ? " more step has" : " more steps have") + " a place in the plan.";
+        }
+        long moved = without.moved(with);
+        String others = moved == 0
+                ? "no step begins at another time"
+                : moved == 1 ? "1 step begins at another time" : moved + " steps begin at another time";
+        return "Without it " + end(with.finish(), without.finish()) + "; " + others + ".";
+    }
+
+    private String end(Optional<Instant> with, Optional<Instant> without) {
+        if (with.isEmpty() || without.isEmpty() || with.equals(without)) {
+            return "all work ends at the same time";
+        }
+        Duration by = Duration.between(without.get(), with.get());
+        return "all work ends " + sight.time().span(by) + (by.isNegative() ? " later" : " sooner") + ", "
+                + sight.time().at(without.get());
+    }
+}
