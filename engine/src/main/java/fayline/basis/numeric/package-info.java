@@ -2,7 +2,7 @@
  * Numerical methods behind our own names: integration of a rate law with error control, and roots by bracketing. Start at
  * {@link fayline.basis.numeric.OdeIntegrator} and {@link fayline.basis.numeric.RootFinder}; probabilities at
  * {@link fayline.basis.numeric.StandardNormal}, chance at {@link fayline.basis.numeric.RandomStream};
- * linear programs at {@link fayline.basis.numeric.LinearProgram}. The numerical library that does
+ * best points at {@link fayline.basis.numeric.optimum}. The numerical library that does
  * the work never shows in a signature. What does not belong here: any engineering formula.
  */
 @NullMarked

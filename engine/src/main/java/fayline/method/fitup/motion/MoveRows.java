@@ -1,7 +1,5 @@
 package fayline.method.fitup.motion;
 
-import fayline.basis.numeric.optimum.Equations;
-import fayline.basis.numeric.optimum.LinearRows;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Move;
 import fayline.method.fitup.MoveLimits;
@@ -15,7 +13,7 @@ import java.util.List;
  * dx, dy and Λ · turn, all in mm, Λ being the root mean square distance of the stations from the pivot. Straight about no move,
  * or about a move already known. Immutable.
  */
-public final class MoveRows implements Straight<MoveRows, Move> {
+public final class MoveRows implements WantedLines<MoveRows, Move> {
     private static final double STILL_MM = 1e-4;
     private static final double STILL_RAD = Math.toRadians(1e-5);
 
@@ -100,30 +98,25 @@ public final class MoveRows implements Straight<MoveRows, Move> {
         return pivot;
     }
 
-    /** Λ, by which a turn is brought to the size of a shift, in mm. */
+    @Override
     public double scaleLengthMm() {
         return scale;
     }
 
-    /** How much dx, dy and Λ · turn close the gap of a row. */
+    @Override
     public double[] coefficients(int row) {
         Station s = rows.get(row).station();
         return new double[] {s.nx(), s.ny(), lever[row] / scale};
     }
 
-    /** The gap of a row at no move, as the straight line has it, in mm. */
+    @Override
     public double levelMm(int row) {
         return gap[row];
     }
 
     /** Gaps after a move along the straight lines, in mm. */
     public List<Double> gapsMm(Move move) {
-        double[] after = new double[gap.length];
-        for (int i = 0; i < after.length; i++) {
-            Station s = rows.get(i).station();
-            after[i] = gap[i] - s.nx() * move.dxMm() - s.ny() * move.dyMm() - lever[i] * move.turnRad();
-        }
-        return Arrays.stream(after).boxed().toList();
+        return valuesMm(move);
     }
 
     /** Gaps after a move of the rigid part, the neighbour's edge taken as straight and square to the normal, in mm. */
@@ -160,46 +153,42 @@ public final class MoveRows implements Straight<MoveRows, Move> {
         return row.gapMm() + s.nx() * x + s.ny() * y;
     }
 
-    /** Every gap at its nominal, with the rows' weights. */
-    public Equations equations() {
-        Equations.Builder all = Equations.of(3);
-        for (int i = 0; i < gap.length; i++) {
-            all.row(
-                    coefficients(i),
-                    gap[i] - rows.get(i).nominalMm(),
-                    rows.get(i).weight());
-        }
-        return all.build();
+    /** The limits of a move in the unknowns. */
+    public Box box(MoveLimits limits) {
+        return new Box(
+                List.of(limits.dxLowMm(), limits.dyLowMm(), limits.turnLowRad() * scale),
+                List.of(limits.dxHighMm(), limits.dyHighMm(), limits.turnHighRad() * scale));
     }
 
-    /** What must hold whatever the aim: the limits of the move, then the minimum gaps in the order of their rows. */
-    public LinearRows hard(MoveLimits limits) {
-        LinearRows.Builder all = within(limits);
-        for (int i = 0; i < gap.length; i++) {
-            if (rows.get(i).minimumMm().isPresent()) {
-                all.row(
-                        coefficients(i),
-                        Double.NEGATIVE_INFINITY,
-                        gap[i] - rows.get(i).minimumMm().getAsDouble());
-            }
-        }
-        return all.build();
-    }
-
-    /** The limits of the move alone, to add rows to. */
-    public LinearRows.Builder within(MoveLimits limits) {
-        return LinearRows.within(
-                new double[] {limits.dxLowMm(), limits.dyLowMm(), limits.turnLowRad() * scale},
-                new double[] {limits.dxHighMm(), limits.dyHighMm(), limits.turnHighRad() * scale});
-    }
-
-    /** A move from its unknowns. */
+    @Override
     public Move move(List<Double> unknowns) {
         return new Move(unknowns.get(0), unknowns.get(1), unknowns.get(2) / scale);
     }
 
-    /** The size of a move with its turn brought to a shift, in mm. */
-    public double normMm(Move move) {
-        return Math.hypot(move.shiftMm(), move.turnRad() * scale);
+    @Override
+    public double[] unknowns(Move move) {
+        return new double[] {move.dxMm(), move.dyMm(), move.turnRad() * scale};
+    }
+
+    @Override
+    public int unknowns() {
+        return 3;
+    }
+
+    @Override
+    public int shifts() {
+        return 2;
+    }
+
+    @Override
+    public int count() {
+        return gap.length;
+    }
+
+    @Override
+    public Wanted wanted(int row) {
+        FitRow r = rows.get(row);
+        String id = r.station().id();
+        return new Wanted(id, id, r.lowerMm(), r.nominalMm(), r.upperMm(), r.minimumMm(), r.weight());
     }
 }

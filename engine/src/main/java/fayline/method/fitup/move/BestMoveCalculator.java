@@ -1,17 +1,15 @@
 package fayline.method.fitup.move;
 
-import fayline.basis.numeric.DenseMatrix;
 import fayline.basis.numeric.optimum.Equations;
 import fayline.basis.numeric.optimum.LeastSquares;
 import fayline.basis.numeric.optimum.MinimaxFit;
-import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Move;
-import fayline.method.fitup.MoveLimits;
+import fayline.method.fitup.motion.Box;
 import fayline.method.fitup.motion.Determinacy;
 import fayline.method.fitup.motion.DeterminacyCalculator;
 import fayline.method.fitup.motion.MoveRows;
+import fayline.method.fitup.motion.MoveSpread;
 import fayline.method.fitup.motion.Settled;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -25,7 +23,6 @@ public final class BestMoveCalculator {
     private static final int OF_THE_MOVE = 3;
 
     private static final double UNIQUE_MM = 1e-4;
-    private static final double INSIDE_MM = 1e-6;
 
     private BestMoveCalculator() {}
 
@@ -36,6 +33,7 @@ public final class BestMoveCalculator {
      */
     public static BestMoveResult calculate(BestMove question) {
         MoveRows rows = MoveRows.of(question.rows(), question.pivot());
+        Box box = rows.box(question.limits());
         Determinacy known = DeterminacyCalculator.calculate(question.rows(), question.pivot());
         BestMoveResult bare = new BestMoveResult(
                 MoveStatus.UNDETERMINED_MOVE,
@@ -49,24 +47,48 @@ public final class BestMoveCalculator {
                 OptionalDouble.empty(),
                 List.of());
         if (question.policy() == BestMove.Policy.STRICT && !known.determined()) {
-            return told(question, bare);
+            return told(rows, bare, Optional.empty());
         }
-        MoveLimits limits = question.limits();
         Optional<Settled<MoveRows, Move, MinimaxFit.Fit>> minimax =
-                Settled.solve(rows, r -> MinimaxFit.fit(r.equations(), r.hard(limits)), (r, f) -> r.move(f.point()));
+                Settled.solve(rows, r -> MinimaxFit.fit(r.equations(), r.hard(box)), (r, f) -> r.move(f.point()));
         Optional<Settled<MoveRows, Move, List<Double>>> squares =
-                Settled.solve(rows, r -> LeastSquares.within(r.equations(), r.hard(limits)), MoveRows::move);
+                Settled.solve(rows, r -> LeastSquares.within(r.equations(), r.hard(box)), MoveRows::move);
         if (minimax.isEmpty() || squares.isEmpty()) {
-            return told(question, infeasible(question, rows, bare));
+            return told(rows, infeasible(rows, box, bare), Optional.empty());
         }
         Move move = minimax.get().move();
-        if (MoveSize.tooLarge(move, limits)) {
-            return told(question, tooLarge(bare, move));
+        if (MoveSize.tooLarge(rows, move, box)) {
+            return told(rows, tooLarge(bare, move), Optional.empty());
         }
-        return told(question, found(question, known, minimax.get(), squares.get()));
+        Optional<MoveSpread> spread = MoveSpread.of(squares.get().rows(), question.uncertaintiesMm());
+        Optional<MoveReport.Suspect> suspect = spread.flatMap(s ->
+                MoveReport.suspect(squares.get().rows(), move, squares.get().move(), s, question.uncertaintiesMm()));
+        return told(rows, found(known, minimax.get(), squares.get(), spread), suspect);
     }
 
-    private static BestMoveResult told(BestMove question, BestMoveResult r) {
+    private static BestMoveResult told(MoveRows rows, BestMoveResult r, Optional<MoveReport.Suspect> suspect) {
+        MoveReport report = new MoveReport(
+                r.status(),
+                "gap",
+                r.minimax().map(m -> MoveReport.outside(rows, m.gapsMm())).orElse(List.of()),
+                r.misfits(),
+                r.relaxation(),
+                r.refused().map(m -> new MoveReport.Refused(rows.shiftMm(m), rows.turnRad(m))),
+                r.determinacy().free().stream()
+                        .map(Determinacy.FreeMotion::meaning)
+                        .toList(),
+                r.determinacy().weak().map(w -> new MoveReport.Weak(w.meaning(), w.growth(), r.weakStandardErrorMm())),
+                r.minimax()
+                        .map(m -> new MoveReport.Best(
+                                m.still(),
+                                m.deciding().stream()
+                                        .map(MinimaxMove.Deciding::station)
+                                        .toList(),
+                                m.worstDeviation(),
+                                m.unique()
+                                        ? 0
+                                        : Math.max(m.play().dxMm(), m.play().dyMm()))),
+                suspect);
         return new BestMoveResult(
                 r.status(),
                 r.determinacy(),
@@ -77,10 +99,10 @@ public final class BestMoveCalculator {
                 r.relaxation(),
                 r.refused(),
                 r.weakStandardErrorMm(),
-                BestMoveFindings.of(question, r));
+                MoveFindings.of(report));
     }
 
-    private static BestMoveResult infeasible(BestMove question, MoveRows rows, BestMoveResult bare) {
+    private static BestMoveResult infeasible(MoveRows rows, Box box, BestMoveResult bare) {
         return new BestMoveResult(
                 MoveStatus.INFEASIBLE,
                 bare.determinacy(),
@@ -88,7 +110,7 @@ public final class BestMoveCalculator {
                 Optional.empty(),
                 List.of(),
                 MisfitSearch.search(rows),
-                Optional.of(RelaxationCalculator.calculate(question.rows(), question.pivot(), question.limits())),
+                Optional.of(RelaxationCalculator.calculate(rows, box)),
                 Optional.empty(),
                 OptionalDouble.empty(),
                 List.of());
@@ -109,42 +131,31 @@ public final class BestMoveCalculator {
     }
 
     private static BestMoveResult found(
-            BestMove question,
             Determinacy known,
             Settled<MoveRows, Move, MinimaxFit.Fit> minimax,
-            Settled<MoveRows, Move, List<Double>> squares) {
+            Settled<MoveRows, Move, List<Double>> squares,
+            Optional<MoveSpread> spread) {
         MinimaxMove best = minimax(minimax);
-        List<BestMoveResult.Outside> outside = outside(question.rows(), best.gapsMm());
-        Optional<DenseMatrix> scaled = scaledCovariance(question, squares.rows());
+        List<BestMoveResult.Outside> outside = MoveReport.outside(minimax.rows(), best.gapsMm()).stream()
+                .map(o -> new BestMoveResult.Outside(
+                        o.wanted().station(), o.valueMm(), o.wanted().beyondMm(o.valueMm())))
+                .toList();
         OptionalDouble weak = OptionalDouble.empty();
-        if (known.weak().isPresent() && scaled.isPresent()) {
-            weak = OptionalDouble.of(alongMm(scaled.get(), known.weak().get().direction(), squares.rows()));
+        if (known.weak().isPresent() && spread.isPresent()) {
+            double[] along = squares.rows().unknowns(known.weak().get().direction());
+            weak = OptionalDouble.of(spread.get().alongMm(along));
         }
         return new BestMoveResult(
                 outside.isEmpty() ? MoveStatus.OK : MoveStatus.NO_FIT,
                 known,
                 Optional.of(best),
-                Optional.of(squares(squares, scaled)),
+                Optional.of(squares(squares, spread)),
                 outside,
                 outside.isEmpty() ? List.of() : MisfitSearch.search(minimax.rows()),
                 Optional.empty(),
                 Optional.empty(),
                 weak,
                 List.of());
-    }
-
-    private static List<BestMoveResult.Outside> outside(List<FitRow> rows, List<Double> gaps) {
-        List<BestMoveResult.Outside> all = new ArrayList<>();
-        for (int i = 0; i < rows.size(); i++) {
-            FitRow row = rows.get(i);
-            double gap = gaps.get(i);
-            if (gap < row.lowerMm() - INSIDE_MM) {
-                all.add(new BestMoveResult.Outside(row.station().id(), gap, gap - row.lowerMm()));
-            } else if (gap > row.upperMm() + INSIDE_MM) {
-                all.add(new BestMoveResult.Outside(row.station().id(), gap, gap - row.upperMm()));
-            }
-        }
-        return all;
     }
 
     private static MinimaxMove minimax(Settled<MoveRows, Move, MinimaxFit.Fit> s) {
@@ -189,11 +200,9 @@ public final class BestMoveCalculator {
         };
     }
 
-    private static LeastSquaresMove squares(Settled<MoveRows, Move, List<Double>> s, Optional<DenseMatrix> scaled) {
+    private static LeastSquaresMove squares(Settled<MoveRows, Move, List<Double>> s, Optional<MoveSpread> spread) {
         MoveRows rows = s.rows();
         Equations e = rows.equations();
-        double turn = 1 / rows.scaleLengthMm();
-        DenseMatrix back = DenseMatrix.diagonal(1, 1, turn);
         return new LeastSquaresMove(
                 s.move(),
                 e.sumSquares(s.answer()),
@@ -202,36 +211,7 @@ public final class BestMoveCalculator {
                 rows.exactGapsMm(s.move()),
                 s.firstErrorMm(),
                 s.rounds(),
-                scaled.map(c -> back.times(c).times(back)));
-    }
-
-    /** K diag(u²) Kᵀ with K = (AᵀW²A)⁻¹AᵀW², which is (AᵀW²A)⁻¹ where every weight is one over its uncertainty. */
-    private static Optional<DenseMatrix> scaledCovariance(BestMove question, MoveRows rows) {
-        LeastSquares.Fit fit = LeastSquares.fit(rows.equations());
-        if (question.uncertaintiesMm().isEmpty() || !fit.determined()) {
-            return Optional.empty();
-        }
-        double[][] middle = new double[3][3];
-        for (int i = 0; i < question.rows().size(); i++) {
-            double w = question.rows().get(i).weight();
-            double f = w * w * question.uncertaintiesMm().get(i);
-            double[] a = rows.coefficients(i);
-            for (int p = 0; p < 3; p++) {
-                for (int q = 0; q < 3; q++) {
-                    middle[p][q] += f * a[p] * f * a[q];
-                }
-            }
-        }
-        DenseMatrix inverse = fit.covariance().orElseThrow();
-        return Optional.of(inverse.times(DenseMatrix.of(middle)).times(inverse));
-    }
-
-    private static double alongMm(DenseMatrix scaled, Move direction, MoveRows rows) {
-        double size = rows.normMm(direction);
-        double[] d = {
-            direction.dxMm() / size, direction.dyMm() / size, direction.turnRad() * rows.scaleLengthMm() / size
-        };
-        double[] c = scaled.times(d);
-        return Math.sqrt(d[0] * c[0] + d[1] * c[1] + d[2] * c[2]);
+                spread.map(MoveSpread::covariance),
+                spread.map(MoveSpread::valueErrorsMm).orElse(List.of()));
     }
 }

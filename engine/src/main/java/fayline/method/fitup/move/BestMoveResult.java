@@ -28,7 +28,7 @@ public record BestMoveResult(
         Optional<LeastSquaresMove> leastSquares,
         List<Outside> outside,
         List<Misfit> misfits,
-        Optional<Relaxation> relaxation,
+        Optional<Relaxation<Move>> relaxation,
         Optional<Move> refused,
         OptionalDouble weakStandardErrorMm,
         List<Finding> findings) {

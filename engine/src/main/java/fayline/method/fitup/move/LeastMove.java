@@ -1,6 +1,5 @@
 package fayline.method.fitup.move;
 
-import fayline.method.fitup.Move;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,10 +10,11 @@ import java.util.Optional;
  * @param move the move; empty unless OK
  * @param normMm its size, the turn brought to a shift by the scale length; not a number unless OK
  * @param scaleLengthMm root mean square distance of the stations from the pivot
- * @param gapsMm gaps after it; empty unless OK
+ * @param gapsMm gaps after it, in space all readings; empty unless OK
+ * @param <M> the kind of move
  */
-public record LeastMove(
-        MoveStatus status, Optional<Move> move, double normMm, double scaleLengthMm, List<Double> gapsMm) {
+public record LeastMove<M>(
+        MoveStatus status, Optional<M> move, double normMm, double scaleLengthMm, List<Double> gapsMm) {
     /** Keeps its own copies. */
     public LeastMove {
         gapsMm = List.copyOf(gapsMm);

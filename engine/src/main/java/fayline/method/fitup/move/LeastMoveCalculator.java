@@ -6,61 +6,80 @@ import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Move;
 import fayline.method.fitup.MoveLimits;
 import fayline.method.fitup.Spot;
+import fayline.method.fitup.motion.Box;
 import fayline.method.fitup.motion.MoveRows;
 import fayline.method.fitup.motion.Settled;
+import fayline.method.fitup.motion.Wanted;
+import fayline.method.fitup.motion.WantedLines;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * The move of least scaled norm √(dx² + dy² + (Λ turn)²) with every gap a guard inside its limits: nudge it as little as needed.
- * Λ is the root mean square distance of the stations from the pivot.
+ * The move of least scaled norm, the root of the sum of squares of shifts and Λ · turns, with every reading a guard inside its
+ * limits: nudge it as little as needed. Λ is the root mean square distance of the stations from the pivot.
  */
 public final class LeastMoveCalculator {
     private LeastMoveCalculator() {}
 
     /**
-     * Answers the question.
+     * Answers the question in the plane.
      *
      * @param guardMm how far inside its limits every gap must end; usually one standard uncertainty
      * @throws IllegalArgumentException if there is no row, two rows share an id, or the guard is no number
      */
-    public static LeastMove calculate(List<FitRow> rows, Spot pivot, MoveLimits limits, double guardMm) {
+    public static LeastMove<Move> calculate(List<FitRow> rows, Spot pivot, MoveLimits limits, double guardMm) {
+        MoveRows straight = MoveRows.of(rows, pivot);
+        return calculate(straight, straight.box(limits), guardMm);
+    }
+
+    /**
+     * Answers the question for any kind of move.
+     *
+     * @param lines the readings
+     * @param box limits of the move
+     * @param guardMm how far inside its limits every reading must end
+     * @throws IllegalArgumentException if the guard is no number
+     */
+    public static <S extends WantedLines<S, M>, M> LeastMove<M> calculate(S lines, Box box, double guardMm) {
         if (!Double.isFinite(guardMm)) {
             throw new IllegalArgumentException("a guard of " + guardMm + " mm");
         }
-        MoveRows straight = MoveRows.of(rows, pivot);
-        double scale = straight.scaleLengthMm();
-        Optional<Settled<MoveRows, Move, List<Double>>> settled =
-                Settled.solve(straight, r -> nearest(r, limits, guardMm), MoveRows::move);
+        double scale = lines.scaleLengthMm();
+        Optional<Settled<S, M, List<Double>>> settled =
+                Settled.solve(lines, r -> nearest(r, box, guardMm), (r, x) -> r.move(x));
         if (settled.isEmpty()) {
-            boolean hard = LeastSquares.nearest(List.of(0.0, 0.0, 0.0), straight.hard(limits))
-                    .isPresent();
+            boolean hard = LeastSquares.nearest(nothing(lines), lines.hard(box)).isPresent();
             return none(hard ? MoveStatus.NO_FIT : MoveStatus.INFEASIBLE, scale);
         }
-        Move move = settled.get().move();
-        if (MoveSize.tooLarge(move, limits)) {
+        M move = settled.get().move();
+        if (MoveSize.tooLarge(lines, move, box)) {
             return none(MoveStatus.MOVE_TOO_LARGE, scale);
         }
-        return new LeastMove(
+        return new LeastMove<>(
                 MoveStatus.OK,
                 Optional.of(move),
-                straight.normMm(move),
+                lines.normMm(move),
                 scale,
-                settled.get().rows().gapsMm(move));
+                settled.get().rows().valuesMm(move));
     }
 
-    private static LeastMove none(MoveStatus status, double scale) {
-        return new LeastMove(status, Optional.empty(), Double.NaN, scale, List.of());
+    private static <M> LeastMove<M> none(MoveStatus status, double scale) {
+        return new LeastMove<>(status, Optional.empty(), Double.NaN, scale, List.of());
     }
 
-    static Optional<List<Double>> nearest(MoveRows rows, MoveLimits limits, double insideMm) {
-        LinearRows.Builder all = rows.within(limits);
-        for (int i = 0; i < rows.rows().size(); i++) {
-            FitRow row = rows.rows().get(i);
-            double level = rows.levelMm(i);
-            double least = Math.max(row.lowerMm() + insideMm, row.minimumMm().orElse(Double.NEGATIVE_INFINITY));
-            all.row(rows.coefficients(i), level - row.upperMm() + insideMm, level - least);
+    private static List<Double> nothing(WantedLines<?, ?> lines) {
+        return Collections.nCopies(lines.unknowns(), 0.0);
+    }
+
+    static Optional<List<Double>> nearest(WantedLines<?, ?> lines, Box box, double insideMm) {
+        LinearRows.Builder all = box.rows();
+        for (int i = 0; i < lines.count(); i++) {
+            Wanted w = lines.wanted(i);
+            double level = lines.levelMm(i);
+            double least = Math.max(w.lowerMm() + insideMm, w.minimumMm().orElse(Double.NEGATIVE_INFINITY));
+            all.row(lines.coefficients(i), level - w.upperMm() + insideMm, level - least);
         }
-        return LeastSquares.nearest(List.of(0.0, 0.0, 0.0), all.build());
+        return LeastSquares.nearest(nothing(lines), all.build());
     }
 }

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param straightErrorMm largest difference between straight lines and rigid part at the first solution
  * @param rounds how often it was straightened anew; 0 where the first solution was good
  * @param covariance of dx, dy (mm) and turn (rad); empty where uncertainties were not given or a motion is not known
+ * @param gapErrorsMm the standard error that the doubt of the move gives to each gap after it; empty as the covariance
  */
 public record LeastSquaresMove(
         Move move,
@@ -25,11 +26,13 @@ public record LeastSquaresMove(
         List<Double> exactGapsMm,
         double straightErrorMm,
         int rounds,
-        Optional<DenseMatrix> covariance) {
+        Optional<DenseMatrix> covariance,
+        List<Double> gapErrorsMm) {
     /** Keeps its own copies. */
     public LeastSquaresMove {
         gapsMm = List.copyOf(gapsMm);
         exactGapsMm = List.copyOf(exactGapsMm);
+        gapErrorsMm = List.copyOf(gapErrorsMm);
     }
 
     /** The standard errors of the move, where the covariance is known. */

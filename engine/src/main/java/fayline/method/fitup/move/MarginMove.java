@@ -1,6 +1,5 @@
 package fayline.method.fitup.move;
 
-import fayline.method.fitup.Move;
 import java.util.List;
 import java.util.Optional;
 
@@ -10,11 +9,12 @@ import java.util.Optional;
  * @param status OK where the margin is not negative, NO_FIT where it is, INFEASIBLE, MOVE_TOO_LARGE
  * @param marginMm the smallest distance to a limit; negative: by how much it fails; not a number without a move
  * @param move the move; empty where INFEASIBLE or MOVE_TOO_LARGE
- * @param gapsMm gaps after it; empty without a move
+ * @param gapsMm gaps after it, in space all readings; empty without a move
  * @param deciding the stations that decide it
+ * @param <M> the kind of move
  */
-public record MarginMove(
-        MoveStatus status, double marginMm, Optional<Move> move, List<Double> gapsMm, List<String> deciding) {
+public record MarginMove<M>(
+        MoveStatus status, double marginMm, Optional<M> move, List<Double> gapsMm, List<String> deciding) {
     /** Keeps its own copies. */
     public MarginMove {
         gapsMm = List.copyOf(gapsMm);

@@ -3,18 +3,28 @@ package fayline.method.fitup.move;
 import java.util.List;
 
 /**
- * A proof that no move brings all gaps inside: a sum of gaps that every move leaves alone, and that is too small or too large.
+ * A proof that no move brings all readings inside: a sum of readings that every move leaves alone, and that is too small or too large.
  *
- * @param partTooLarge whether the part is too large for the opening here, else too small
- * @param stations whose gaps are summed
+ * @param partTooLarge whether the sum is too small, so the part is too large for the opening here; else too small
+ * @param flush whether a flush is among them, so that the size of the part alone may not be the trouble
+ * @param stations whose readings are summed; a flush with "flush" behind its mark
+ * @param valuesMm what they read
  * @param weights how often each counts; 1 for two gaps that face away from each other
  * @param haveMm the sum as read
  * @param needMm the sum of the least gaps allowed, or of the most where the part is too small
  */
-public record Misfit(boolean partTooLarge, List<String> stations, List<Double> weights, double haveMm, double needMm) {
+public record Misfit(
+        boolean partTooLarge,
+        boolean flush,
+        List<String> stations,
+        List<Double> valuesMm,
+        List<Double> weights,
+        double haveMm,
+        double needMm) {
     /** Keeps its own copies. */
     public Misfit {
         stations = List.copyOf(stations);
+        valuesMm = List.copyOf(valuesMm);
         weights = List.copyOf(weights);
     }
 

@@ -2,8 +2,8 @@ package fayline.method.fitup.move;
 
 import fayline.basis.numeric.optimum.CornerSearch;
 import fayline.basis.numeric.optimum.LinearRows;
-import fayline.method.fitup.FitRow;
-import fayline.method.fitup.motion.MoveRows;
+import fayline.method.fitup.motion.Wanted;
+import fayline.method.fitup.motion.WantedLines;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -11,25 +11,36 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Looks for a sum of gaps that no move changes and that cannot be right: first two gaps that face away from each other, else the
- * weights that the linear program of the largest least gap leaves as its prices (the alternative of Farkas).
+ * Looks for a sum of readings that no move changes and that cannot be right: first two gaps that face away from each other, else
+ * the weights that the linear program of the largest least margin leaves as its prices (the alternative of Farkas).
  */
-final class MisfitSearch {
+public final class MisfitSearch {
     private static final double CANCEL = 1e-3;
     private static final double MISSING_MM = 1e-6;
     private static final double FAR = 1e4;
     private static final int MOST_PAIRS = 6;
-    private static final int MOST_STATIONS_FOR_PAIRS = 400;
+    private static final int MOST_READINGS_FOR_PAIRS = 400;
 
-    private MisfitSearch() {}
+    private final WantedLines<?, ?> lines;
+    private final double[][] coefficients;
+    private final boolean tooLarge;
 
-    static List<Misfit> search(MoveRows rows) {
+    private MisfitSearch(WantedLines<?, ?> lines, boolean tooLarge) {
+        this.lines = lines;
+        this.tooLarge = tooLarge;
+        coefficients = new double[lines.count()][];
+        Arrays.setAll(coefficients, lines::coefficients);
+    }
+
+    /** What proves that no move can do it, the worst first; nothing where no such sum is found. */
+    public static List<Misfit> search(WantedLines<?, ?> lines) {
         List<Misfit> all = new ArrayList<>();
         for (boolean tooLarge : new boolean[] {true, false}) {
-            List<Misfit> pairs = pairs(rows, tooLarge);
+            MisfitSearch s = new MisfitSearch(lines, tooLarge);
+            List<Misfit> pairs = s.pairs();
             all.addAll(pairs);
             if (pairs.isEmpty()) {
-                combination(rows, tooLarge).ifPresent(all::add);
+                s.combination().ifPresent(all::add);
             }
         }
         return all.stream()
@@ -37,30 +48,21 @@ final class MisfitSearch {
                 .toList();
     }
 
-    private static double limit(FitRow row, boolean tooLarge) {
-        return tooLarge ? row.lowerMm() : row.upperMm();
+    private double limit(int i) {
+        Wanted w = lines.wanted(i);
+        return tooLarge ? w.lowerMm() : w.upperMm();
     }
 
-    private static List<Misfit> pairs(MoveRows rows, boolean tooLarge) {
-        List<FitRow> r = rows.rows();
+    private List<Misfit> pairs() {
         List<Misfit> all = new ArrayList<>();
-        for (int i = 0; i < r.size() && r.size() <= MOST_STATIONS_FOR_PAIRS; i++) {
-            double[] a = rows.coefficients(i);
-            for (int j = i + 1; j < r.size(); j++) {
-                double[] b = rows.coefficients(j);
-                double have = rows.levelMm(i) + rows.levelMm(j);
-                double need = limit(r.get(i), tooLarge) + limit(r.get(j), tooLarge);
+        int n = lines.count();
+        for (int i = 0; i < n && n <= MOST_READINGS_FOR_PAIRS; i++) {
+            for (int j = i + 1; j < n; j++) {
+                double have = lines.levelMm(i) + lines.levelMm(j);
+                double need = limit(i) + limit(j);
                 double missing = tooLarge ? need - have : have - need;
-                if (missing > MISSING_MM
-                        && Math.abs(a[0] + b[0]) < CANCEL
-                        && Math.abs(a[1] + b[1]) < CANCEL
-                        && Math.abs(a[2] + b[2]) < CANCEL) {
-                    all.add(new Misfit(
-                            tooLarge,
-                            List.of(r.get(i).station().id(), r.get(j).station().id()),
-                            List.of(1.0, 1.0),
-                            have,
-                            need));
+                if (missing > MISSING_MM && cancel(i, j)) {
+                    all.add(told(List.of(i, j), List.of(1.0, 1.0)));
                 }
             }
         }
@@ -70,40 +72,59 @@ final class MisfitSearch {
                 .toList();
     }
 
-    private static Optional<Misfit> combination(MoveRows rows, boolean tooLarge) {
-        double[] low = {-FAR, -FAR, -FAR, -FAR};
-        double[] high = {FAR, FAR, FAR, FAR};
-        LinearRows.Builder all = LinearRows.within(low, high);
-        double sign = tooLarge ? 1 : -1;
-        for (int i = 0; i < rows.rows().size(); i++) {
-            double[] a = Arrays.copyOf(rows.coefficients(i), 4);
-            for (int j = 0; j < 3; j++) {
-                a[j] *= sign;
+    private boolean cancel(int i, int j) {
+        for (int k = 0; k < lines.unknowns(); k++) {
+            if (!(Math.abs(coefficients[i][k] + coefficients[j][k]) < CANCEL)) {
+                return false;
             }
-            a[3] = 1;
-            double room = sign * (rows.levelMm(i) - limit(rows.rows().get(i), tooLarge));
-            all.row(a, Double.NEGATIVE_INFINITY, room);
         }
-        return CornerSearch.least(new double[] {0, 0, 0, -1}, all.build())
-                .filter(c -> -c.value() < -MISSING_MM)
-                .filter(c -> c.holds().stream().allMatch(h -> h.row() >= 4))
-                .map(c -> told(rows, tooLarge, c.holds()));
+        return true;
     }
 
-    private static Misfit told(MoveRows rows, boolean tooLarge, List<CornerSearch.Hold> holds) {
+    private Optional<Misfit> combination() {
+        int n = lines.unknowns();
+        double[] high = new double[n + 1];
+        Arrays.fill(high, FAR);
+        LinearRows.Builder all =
+                LinearRows.within(Arrays.stream(high).map(v -> -v).toArray(), high);
+        double sign = tooLarge ? 1 : -1;
+        for (int i = 0; i < lines.count(); i++) {
+            double[] a = Arrays.copyOf(coefficients[i], n + 1);
+            for (int j = 0; j < n; j++) {
+                a[j] *= sign;
+            }
+            a[n] = 1;
+            all.row(a, Double.NEGATIVE_INFINITY, sign * (lines.levelMm(i) - limit(i)));
+        }
+        double[] cost = new double[n + 1];
+        cost[n] = -1;
+        return CornerSearch.least(cost, all.build())
+                .filter(c -> -c.value() < -MISSING_MM)
+                .filter(c -> c.holds().stream().allMatch(h -> h.row() > n))
+                .map(c -> told(c.holds()));
+    }
+
+    private Misfit told(List<CornerSearch.Hold> holds) {
         double most = holds.stream().mapToDouble(CornerSearch.Hold::price).max().orElseThrow();
-        List<String> ids = new ArrayList<>();
-        List<Double> weights = new ArrayList<>();
+        return told(
+                holds.stream().map(h -> h.row() - (lines.unknowns() + 1)).toList(),
+                holds.stream().map(h -> h.price() / most).toList());
+    }
+
+    private Misfit told(List<Integer> readings, List<Double> weights) {
+        List<String> names = new ArrayList<>();
+        List<Double> values = new ArrayList<>();
         double have = 0;
         double need = 0;
-        for (CornerSearch.Hold h : holds) {
-            int i = h.row() - 4;
-            double w = h.price() / most;
-            ids.add(rows.rows().get(i).station().id());
-            weights.add(w);
-            have += w * rows.levelMm(i);
-            need += w * limit(rows.rows().get(i), tooLarge);
+        boolean flush = false;
+        for (int k = 0; k < readings.size(); k++) {
+            int i = readings.get(k);
+            names.add(lines.wanted(i).named());
+            values.add(lines.levelMm(i));
+            have += weights.get(k) * lines.levelMm(i);
+            need += weights.get(k) * limit(i);
+            flush |= lines.wanted(i).flush();
         }
-        return new Misfit(tooLarge, ids, weights, have, need);
+        return new Misfit(tooLarge, flush, names, values, weights, have, need);
     }
 }

@@ -1,6 +1,5 @@
 package fayline.method.fitup.move;
 
-import fayline.method.fitup.Move;
 import java.util.List;
 
 /**
@@ -10,8 +9,9 @@ import java.util.List;
  * @param totalMm the sum of all easings
  * @param shares which stations carry it at the move; another move may share the same total otherwise
  * @param move a move that needs no more
+ * @param <M> the kind of move
  */
-public record Relaxation(MoveStatus status, double totalMm, List<Share> shares, Move move) {
+public record Relaxation<M>(MoveStatus status, double totalMm, List<Share> shares, M move) {
     /** Keeps its own copies. */
     public Relaxation {
         shares = List.copyOf(shares);
@@ -20,7 +20,7 @@ public record Relaxation(MoveStatus status, double totalMm, List<Share> shares, 
     /**
      * One minimum gap that is eased.
      *
-     * @param station its id
+     * @param station its id; in space with "flush" behind it where it is one
      * @param easedMm by how much
      */
     public record Share(String station, double easedMm) {}

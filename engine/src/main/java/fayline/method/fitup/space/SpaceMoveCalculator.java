@@ -7,6 +7,7 @@ import fayline.basis.numeric.optimum.Equations;
 import fayline.basis.numeric.optimum.LeastSquares;
 import fayline.basis.numeric.optimum.MinimaxFit;
 import fayline.basis.units.Amount;
+import fayline.method.fitup.motion.Box;
 import fayline.method.fitup.motion.Settled;
 import fayline.method.fitup.move.MoveStatus;
 import java.util.ArrayList;
@@ -35,11 +36,12 @@ public final class SpaceMoveCalculator {
      */
     public static SpaceMoveResult calculate(List<SpaceReading> readings, Vector pivot, SpaceLimits limits) {
         SpaceRows rows = SpaceRows.of(readings, pivot);
+        Box box = rows.box(limits);
         LeastSquares.Fit known = LeastSquares.fit(rows.equations().unweighted());
         Optional<Settled<SpaceRows, SpaceMove, MinimaxFit.Fit>> minimax =
-                Settled.solve(rows, r -> MinimaxFit.fit(r.equations(), r.hard(limits)), (r, f) -> r.move(f.point()));
+                Settled.solve(rows, r -> MinimaxFit.fit(r.equations(), r.hard(box)), (r, f) -> r.move(f.point()));
         Optional<Settled<SpaceRows, SpaceMove, List<Double>>> squares =
-                Settled.solve(rows, r -> LeastSquares.within(r.equations(), r.hard(limits)), SpaceRows::move);
+                Settled.solve(rows, r -> LeastSquares.within(r.equations(), r.hard(box)), SpaceRows::move);
         List<Finding> findings = new ArrayList<>();
         if (known.rank() < 6) {
             findings.add(note(

@@ -1,17 +1,18 @@
 package fayline.method.fitup.space;
 
-import fayline.basis.numeric.optimum.Equations;
-import fayline.basis.numeric.optimum.LinearRows;
-import fayline.method.fitup.motion.Straight;
+import fayline.method.fitup.motion.Box;
+import fayline.method.fitup.motion.Wanted;
+import fayline.method.fitup.motion.WantedLines;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Readings as straight-line functions of a move in space; the unknowns are the shift and Λ times the turn, all in mm, Λ the root
  * mean square distance of the readings from the pivot. A reading is v − a · q with a = (m, r × m) for a gap and −(s, r × s) for a
  * flush.
  */
-final class SpaceRows implements Straight<SpaceRows, SpaceMove> {
+public final class SpaceRows implements WantedLines<SpaceRows, SpaceMove> {
     private static final double STILL_MM = 1e-4;
     private static final double STILL_RAD = Math.toRadians(1e-5);
     private static final int UNKNOWNS = 6;
@@ -30,7 +31,14 @@ final class SpaceRows implements Straight<SpaceRows, SpaceMove> {
         this.level = level;
     }
 
-    static SpaceRows of(List<SpaceReading> readings, Vector pivot) {
+    /**
+     * Straight about no move.
+     *
+     * @param readings at least one
+     * @param pivot the pivot of every move here, in mm
+     * @throws IllegalArgumentException if there is no reading
+     */
+    public static SpaceRows of(List<SpaceReading> readings, Vector pivot) {
         if (readings.isEmpty()) {
             throw new IllegalArgumentException("no readings, so no move");
         }
@@ -87,10 +95,10 @@ final class SpaceRows implements Straight<SpaceRows, SpaceMove> {
 
     @Override
     public double errorMm(SpaceMove move) {
-        List<Double> straight = valuesMm(move);
+        double[] x = unknowns(move);
         double most = 0;
         for (int i = 0; i < level.length; i++) {
-            most = Math.max(most, Math.abs(straight.get(i) - exactMm(i, move)));
+            most = Math.max(most, Math.abs(valueMm(i, x) - exactMm(i, move)));
         }
         return most;
     }
@@ -101,57 +109,69 @@ final class SpaceRows implements Straight<SpaceRows, SpaceMove> {
                 && after.turnRad().minus(before.turnRad()).length() < STILL_RAD;
     }
 
-    double scaleLengthMm() {
+    @Override
+    public double scaleLengthMm() {
         return scale;
     }
 
-    List<Double> valuesMm(SpaceMove move) {
-        double[] after = new double[level.length];
-        for (int i = 0; i < after.length; i++) {
-            SpaceReading r = readings.get(i);
-            after[i] = level[i] - sign(r) * (r.normal().dot(move.shiftMm()) + lever[i].dot(move.turnRad()));
-        }
-        return Arrays.stream(after).boxed().toList();
+    @Override
+    public int unknowns() {
+        return UNKNOWNS;
     }
 
-    private double[] coefficients(int i) {
+    @Override
+    public int shifts() {
+        return UNKNOWNS / 2;
+    }
+
+    @Override
+    public int count() {
+        return level.length;
+    }
+
+    @Override
+    public double levelMm(int row) {
+        return level[row];
+    }
+
+    @Override
+    public Wanted wanted(int row) {
+        SpaceReading r = readings.get(row);
+        String named = r.kind() == SpaceReading.Kind.GAP ? r.station() : r.station() + " flush";
+        return new Wanted(r.station(), named, r.lowerMm(), r.nominalMm(), r.upperMm(), r.minimumMm(), r.weight());
+    }
+
+    @Override
+    public double[] unknowns(SpaceMove m) {
+        Vector s = m.shiftMm();
+        Vector t = m.turnRad().times(scale);
+        return new double[] {s.x(), s.y(), s.z(), t.x(), t.y(), t.z()};
+    }
+
+    /** The limits of a move in the unknowns. */
+    public Box box(SpaceLimits limits) {
+        return new Box(list(limits.least()), list(limits.most()));
+    }
+
+    private List<Double> list(SpaceMove m) {
+        return Arrays.stream(unknowns(m)).boxed().toList();
+    }
+
+    /** Readings after a move of the rigid part, the neighbour taken as straight and square to the normal, in mm. */
+    public List<Double> exactMm(SpaceMove move) {
+        return IntStream.range(0, level.length).mapToObj(i -> exactMm(i, move)).toList();
+    }
+
+    @Override
+    public double[] coefficients(int i) {
         SpaceReading r = readings.get(i);
         Vector m = r.normal().times(sign(r));
         Vector l = lever[i].times(sign(r) / scale);
         return new double[] {m.x(), m.y(), m.z(), l.x(), l.y(), l.z()};
     }
 
-    Equations equations() {
-        Equations.Builder all = Equations.of(UNKNOWNS);
-        for (int i = 0; i < level.length; i++) {
-            all.row(
-                    coefficients(i),
-                    level[i] - readings.get(i).nominalMm(),
-                    readings.get(i).weight());
-        }
-        return all.build();
-    }
-
-    LinearRows hard(SpaceLimits limits) {
-        LinearRows.Builder all = LinearRows.within(unknowns(limits.least()), unknowns(limits.most()));
-        for (int i = 0; i < level.length; i++) {
-            if (readings.get(i).minimumMm().isPresent()) {
-                all.row(
-                        coefficients(i),
-                        Double.NEGATIVE_INFINITY,
-                        level[i] - readings.get(i).minimumMm().getAsDouble());
-            }
-        }
-        return all.build();
-    }
-
-    private double[] unknowns(SpaceMove m) {
-        Vector s = m.shiftMm();
-        Vector t = m.turnRad().times(scale);
-        return new double[] {s.x(), s.y(), s.z(), t.x(), t.y(), t.z()};
-    }
-
-    SpaceMove move(List<Double> x) {
+    @Override
+    public SpaceMove move(List<Double> x) {
         return new SpaceMove(
                 new Vector(x.get(0), x.get(1), x.get(2)), new Vector(x.get(3), x.get(4), x.get(5)).times(1 / scale));
     }

@@ -3,7 +3,7 @@ package fayline.method.fitup.trim;
 import fayline.basis.numeric.optimum.GrowingRows;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Move;
-import fayline.method.fitup.MoveLimits;
+import fayline.method.fitup.motion.Box;
 import fayline.method.fitup.motion.MoveRows;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -22,9 +22,6 @@ import java.util.Set;
 final class TrimLines {
     /** How many unknowns a move has. */
     static final int MOVE = 3;
-
-    /** Stands for no limit where a search needs one: ten metres. */
-    private static final double NO_LIMIT_MM = 1e4;
 
     private static final double LEAST_EASE_MM = 1e-9;
     private static final double MOST_EASE_MM = 1e-6;
@@ -138,14 +135,8 @@ final class TrimLines {
 
     /** Least or most of each unknown of the move, finite. */
     double[] limit(boolean most) {
-        MoveLimits l = question.limits();
-        double scale = moving.scaleLengthMm();
-        double[] all = most
-                ? new double[] {l.dxHighMm(), l.dyHighMm(), scale * l.turnHighRad()}
-                : new double[] {l.dxLowMm(), l.dyLowMm(), scale * l.turnLowRad()};
-        return Arrays.stream(all)
-                .map(v -> Math.max(-NO_LIMIT_MM, Math.min(NO_LIMIT_MM, v)))
-                .toArray();
+        Box box = moving.box(question.limits()).finite();
+        return most ? box.highs() : box.lows();
     }
 
     /** The least fair values that are nowhere below given ones. */

@@ -100,7 +100,7 @@ class BestMoveTest {
     @Test
     void should_match_the_reference_case_when_the_margin_counts() {
         FitCase c = FitCase.read("checks/fitup/F09-max-margin-asymmetric");
-        MarginMove m = LargestMarginCalculator.calculate(
+        MarginMove<Move> m = LargestMarginCalculator.calculate(
                 MoveCase.rows(c.inputs()), MoveCase.pivot(c.inputs()), MoveCase.limits(c.inputs()));
         c.holds("margin", c.expected(), m.marginMm());
         assertEquals(MoveStatus.OK, m.status());
@@ -122,7 +122,7 @@ class BestMoveTest {
     void should_match_the_reference_case_when_the_least_move_is_sought(String file) {
         FitCase c = FitCase.read("checks/fitup/" + file);
         double guard = c.inputs().get("guard").isThere() ? c.inputs().number("guard") : 0;
-        LeastMove m = LeastMoveCalculator.calculate(
+        LeastMove<Move> m = LeastMoveCalculator.calculate(
                 MoveCase.rows(c.inputs()), MoveCase.pivot(c.inputs()), MoveCase.limits(c.inputs()), guard);
         assertEquals(c.expected().text("status"), m.status().name());
         holds(c, c.expected().get("move"), m.move().orElseThrow(), true);
@@ -134,7 +134,7 @@ class BestMoveTest {
     @Test
     void should_match_the_reference_case_when_minimum_gaps_contradict_each_other() {
         FitCase c = FitCase.read("checks/fitup/F38-relaxation");
-        Relaxation r = RelaxationCalculator.calculate(
+        Relaxation<Move> r = RelaxationCalculator.calculate(
                 MoveCase.rows(c.inputs()), MoveCase.pivot(c.inputs()), MoveCase.limits(c.inputs()));
         c.holds("totalRelaxation", c.expected(), r.totalMm());
         assertEquals(MoveStatus.INFEASIBLE, r.status());
@@ -370,9 +370,9 @@ class BestMoveTest {
     void should_say_no_fit_when_no_least_move_is_enough() {
         FitCase c = FitCase.read("checks/fitup/F04-oversize-part");
         BestMove q = MoveCase.question(c);
-        LeastMove m = LeastMoveCalculator.calculate(q.rows(), q.pivot(), q.limits(), 0);
+        LeastMove<Move> m = LeastMoveCalculator.calculate(q.rows(), q.pivot(), q.limits(), 0);
         assertEquals(MoveStatus.NO_FIT, m.status());
-        MarginMove g = LargestMarginCalculator.calculate(q.rows(), q.pivot(), q.limits());
+        MarginMove<Move> g = LargestMarginCalculator.calculate(q.rows(), q.pivot(), q.limits());
         assertEquals(MoveStatus.NO_FIT, g.status());
         assertEquals(-0.1, g.marginMm(), 1e-9);
         FitCase hard = FitCase.read("checks/fitup/F12-infeasible-hard");

@@ -9,6 +9,7 @@ import fayline.app.usecase.calc.form.Form;
 import fayline.app.usecase.calc.form.Given;
 import fayline.app.usecase.calc.form.Kind;
 import fayline.method.fitup.FitRow;
+import fayline.method.fitup.Move;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.motion.Determinacy;
 import fayline.method.fitup.move.BestMove;
@@ -72,7 +73,7 @@ final class MoveAimTopics {
     private static CalcAnswer margin(Given in) {
         List<FitRow> rows = MoveTopics.rows(in, "nominal", "tolMinus", "tolPlus");
         Spot pivot = MoveTopics.pivot(in);
-        MarginMove m = Odds.checked(() -> LargestMarginCalculator.calculate(rows, pivot, Shapes.moveLimits(in)));
+        MarginMove<Move> m = Odds.checked(() -> LargestMarginCalculator.calculate(rows, pivot, Shapes.moveLimits(in)));
         ObjectNode out = Json.object().put("status", m.status().name());
         m.move().ifPresent(move -> {
             out.put("margin", m.marginMm());
@@ -86,7 +87,7 @@ final class MoveAimTopics {
     private static CalcAnswer least(Given in) {
         List<FitRow> rows = MoveTopics.rows(in, "nominal", "tolMinus", "tolPlus");
         Spot pivot = MoveTopics.pivot(in);
-        LeastMove m = Odds.checked(
+        LeastMove<Move> m = Odds.checked(
                 () -> LeastMoveCalculator.calculate(rows, pivot, Shapes.moveLimits(in), in.number("guard", 0)));
         ObjectNode out = Json.object().put("status", m.status().name());
         out.put("scaleLength", m.scaleLengthMm());
@@ -102,7 +103,7 @@ final class MoveAimTopics {
     private static CalcAnswer relaxation(Given in) {
         List<FitRow> rows = MoveTopics.rows(in, "nominal", "tolMinus", "tolPlus");
         Spot pivot = MoveTopics.pivot(in);
-        Relaxation r = Odds.checked(() -> RelaxationCalculator.calculate(rows, pivot, Shapes.moveLimits(in)));
+        Relaxation<Move> r = Odds.checked(() -> RelaxationCalculator.calculate(rows, pivot, Shapes.moveLimits(in)));
         ObjectNode out = Json.object().put("status", r.status().name());
         out.put("totalRelaxation", r.totalMm());
         ArrayNode shares = out.putArray("shares");

@@ -14,7 +14,7 @@ import org.hipparchus.optim.linear.SimplexSolver;
 import org.hipparchus.optim.nonlinear.scalar.GoalType;
 
 /**
- * A linear program of moderate size: least or largest c · x where every unknown lies between its bounds and every row between
+ * The second calculation of the tests, by a general solver: a linear program of moderate size: least or largest c · x where every unknown lies between its bounds and every row between
  * its limits. Unit-less: the caller's units go in and come out. Two-phase dense simplex on a problem whose rows and columns were
  * brought to like size by powers of two; an answer that does not hold its own rows is tried again under Bland's rule
  * [bland1977] and coarser tolerances, so ties do not make it run in circles. Memory grows with rows times (rows + unknowns): up
