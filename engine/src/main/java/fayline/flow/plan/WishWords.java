@@ -1,8 +1,6 @@
 package fayline.flow.plan;
 
-import java.time.Instant;
 import java.time.LocalTime;
-import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
@@ -10,7 +8,8 @@ import java.util.Optional;
 
 /** Wishes in words. */
 public final class WishWords {
-    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter DAY_YEAR = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
     /** Starts are put on quarter hours; one wished as planned is met by any within the quarter. */
@@ -36,42 +35,44 @@ public final class WishWords {
             case WITHOUT -> "it done without " + person(work, wish.on());
             case AT -> "it at " + place(work, wish.on());
             case AWAY -> "it kept away from " + place(work, wish.on());
-            case START -> "it to begin " + span(work.zone(), wish);
+            case START -> "it to begin " + span(work, wish);
         };
     }
 
-    private static String span(ZoneId zone, WorkWish wish) {
-        String from = wish.from().map(t -> words(zone, t)).orElse("");
-        String before = wish.before().map(t -> words(zone, t)).orElse("");
+    private static String span(Work work, WorkWish wish) {
+        ZonedDateTime now = work.now().atZone(work.zone());
+        Optional<ZonedDateTime> from = wish.from().map(t -> t.atZone(work.zone()));
+        Optional<ZonedDateTime> before = wish.before().map(t -> t.atZone(work.zone()));
         if (before.isEmpty()) {
-            return "no sooner than " + from;
+            return "no sooner than "
+                    + from.map(t -> words(t, now) + " " + CLOCK.format(t)).orElse("now");
         }
+        String end = words(before.get(), now) + " " + CLOCK.format(before.get());
         if (from.isEmpty()) {
-            return "before " + before;
+            return "before " + end;
         }
-        return halfDay(zone, wish.from().orElseThrow(), wish.before().orElseThrow())
-                .orElse("between " + from + " and " + before);
+        return halfDay(from.get(), before.get(), now)
+                .orElse("between " + words(from.get(), now) + " " + CLOCK.format(from.get()) + " and " + end);
     }
 
     /** A morning or an afternoon, parted at noon; or a start as it was planned, to a quarter of an hour. */
-    private static Optional<String> halfDay(ZoneId zone, Instant from, Instant before) {
-        ZonedDateTime start = from.atZone(zone);
-        ZonedDateTime end = before.atZone(zone);
-        ZonedDateTime noon = start.toLocalDate().atTime(LocalTime.NOON).atZone(zone);
+    private static Optional<String> halfDay(ZonedDateTime start, ZonedDateTime end, ZonedDateTime now) {
+        ZonedDateTime noon = start.toLocalDate().atTime(LocalTime.NOON).atZone(start.getZone());
         if (!end.isAfter(start.plusMinutes(QUARTER))) {
-            return Optional.of("at " + MOMENT.format(start));
+            return Optional.of("at " + words(start, now) + " " + CLOCK.format(start));
         }
         if (start.toLocalTime().equals(LocalTime.MIDNIGHT) && end.equals(noon)) {
-            return Optional.of("in the morning of " + DAY.format(start));
+            return Optional.of("in the morning of " + words(start, now));
         }
-        if (start.equals(noon) && end.equals(start.toLocalDate().plusDays(1).atStartOfDay(zone))) {
-            return Optional.of("in the afternoon of " + DAY.format(start));
+        if (start.equals(noon) && end.equals(start.toLocalDate().plusDays(1).atStartOfDay(start.getZone()))) {
+            return Optional.of("in the afternoon of " + words(start, now));
         }
         return Optional.empty();
     }
 
-    private static String words(ZoneId zone, Instant at) {
-        return MOMENT.format(at.atZone(zone));
+    /** A day, with its year where that is another than now's. */
+    private static String words(ZonedDateTime at, ZonedDateTime now) {
+        return (at.getYear() == now.getYear() ? DAY : DAY_YEAR).format(at);
     }
 
     private static String person(Work work, String id) {

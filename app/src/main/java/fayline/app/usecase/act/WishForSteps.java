@@ -86,7 +86,18 @@ public final class WishForSteps {
             List<LeadWish> fresh = made.stream()
                     .filter(m -> there.stream().noneMatch(w -> !ends.contains(w) && saysTheSame(m, w)))
                     .toList();
-            return fresh.isEmpty() ? Outcome.nothing("That is wished already.") : write(sent, project, ends, fresh);
+            if (fresh.isEmpty()) {
+                return Outcome.nothing("That is wished already.");
+            }
+            Outcome outcome = write(sent, project, ends, fresh);
+            return ends.isEmpty() || !outcome.stands()
+                    ? outcome
+                    : new Outcome(
+                            outcome.kind(),
+                            outcome.seq(),
+                            outcome.sentence() + " It takes the place of an earlier wish.",
+                            outcome.problems(),
+                            outcome.cautions());
         });
     }
 
@@ -173,10 +184,7 @@ public final class WishForSteps {
     }
 
     private static List<LeadWish> actOf(List<LeadWish> all, LeadWish one) {
-        String act = one.together().isEmpty() ? one.id() : one.together();
-        return all.stream()
-                .filter(w -> w.id().equals(act) || w.together().equals(act))
-                .toList();
+        return all.stream().filter(w -> w.act().equals(one.act())).toList();
     }
 
     private Outcome write(Sent sent, String project, List<LeadWish> ends, List<LeadWish> fresh) {

@@ -71,6 +71,15 @@ public final class StandingWishes {
                 .toList();
     }
 
+    /** How many acts bind plans: of a swap all wishes count as one. */
+    public static int acts(ShopView view) {
+        return (int) of(view).stream()
+                .filter(Standing::counts)
+                .map(s -> s.wish().act())
+                .distinct()
+                .count();
+    }
+
     /** By step, what binds plans of it, in words. */
     public static Map<String, String> byStep(ShopView view) {
         Map<String, String> words = new HashMap<>();

@@ -106,9 +106,7 @@ public final class WeeksPage implements Page {
                 why.chain(sight.view()).stream()
                         .map(r -> link(sight, Grain.of(sight), r))
                         .toList(),
-                (int) StandingWishes.of(sight.view()).stream()
-                        .filter(StandingWishes.Standing::counts)
-                        .count());
+                StandingWishes.acts(sight.view()));
     }
 
     private static String singular(String group) {
@@ -231,7 +229,8 @@ public final class WeeksPage implements Page {
                 + (s.end().isAfter(s.handsEnd())
                         ? ", then alone until " + sight.time().at(s.end())
                         : "")
-                + (s.people().isEmpty() ? "" : ", " + sight.personNames(s.people()));
+                + (s.people().isEmpty() ? "" : ", " + sight.personNames(s.people()))
+                + (sight.work().wishes().stream().anyMatch(w -> w.step().equals(s.step())) ? ", as wanted" : "");
         Instant end = handsOnly ? s.handsEnd() : s.end();
         return new WeekChart.Bar(
                 work.map(WorkStep::title).orElse(s.step()) + ", "

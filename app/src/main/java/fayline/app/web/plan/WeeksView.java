@@ -23,7 +23,7 @@ import java.util.List;
  * @param conflicts what keeps them out, in sentences
  * @param goals dated goals against the plan
  * @param chain the steps that hold the end, the last one leading
- * @param wishes how many wishes bind the plan
+ * @param wishes in how many acts the lead has wished what binds the plan
  */
 public record WeeksView(
         String from,

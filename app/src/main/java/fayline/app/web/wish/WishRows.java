@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -26,15 +27,15 @@ final class WishRows {
     /** Costs worked out for one page: each is a plan of its own. */
     private static final int MOST_COSTS = 12;
 
+    private static final double NOTHING_H = 0.05;
+
     private final Sight sight;
     private final Map<String, List<Standing>> acts = new LinkedHashMap<>();
 
     WishRows(Sight sight) {
         this.sight = sight;
         for (Standing s : StandingWishes.of(sight.view())) {
-            LeadWish w = s.wish();
-            acts.computeIfAbsent(w.together().isEmpty() ? w.id() : w.together(), a -> new ArrayList<>())
-                    .add(s);
+            acts.computeIfAbsent(s.wish().act(), a -> new ArrayList<>()).add(s);
         }
     }
 
@@ -125,7 +126,19 @@ final class WishRows {
         String others = moved == 0
                 ? "no step begins at another time"
                 : moved == 1 ? "1 step begins at another time" : moved + " steps begin at another time";
-        return "Without it " + end(with.finish(), without.finish()) + "; " + others + ".";
+        return "Without it " + end(with.finish(), without.finish()) + "; " + others + "."
+                + worth(with.score().total() - without.score().total());
+    }
+
+    /** What it costs by the shop's own weights, told in hours by which all might end later instead. */
+    private static String worth(double hours) {
+        if (Math.abs(hours) < NOTHING_H) {
+            return " By the shop's weights it costs nothing.";
+        }
+        String h = String.format(Locale.ROOT, "%.1f h", Math.abs(hours));
+        return hours > 0
+                ? " By the shop's weights it costs " + h + "."
+                : " By the shop's weights the plan is " + h + " better with it.";
     }
 
     private String end(Optional<Instant> with, Optional<Instant> without) {

@@ -22,6 +22,8 @@ import java.util.Set;
 final class WishStepViews {
     /** How far apart two steps may be whose people are swapped. */
     private static final Duration NEAR = Duration.ofDays(14);
+    /** The nearest ones: a longer list is not read. */
+    private static final int MOST_SWAPS = 40;
 
     private final Sight sight;
     private final WorkStep step;
@@ -133,6 +135,7 @@ final class WishStepViews {
                 .sorted(Comparator.comparing((PlannedStep p) ->
                                 Duration.between(own.start(), p.start()).abs())
                         .thenComparing(PlannedStep::step))
+                .limit(MOST_SWAPS)
                 .map(p -> new Choice(
                         p.step(),
                         sight.personNames(p.people()) + ": " + sight.stepName(p.step()) + ", "

@@ -173,6 +173,9 @@ final class WishLacks {
     }
 
     private Optional<String> start(Task task, WorkWish w) {
+        if (task.asked.from() > net.horizon) {
+            return no(w, "the hours of people are known only until " + net.time.words(net.horizon));
+        }
         if (task.earliest <= task.asked.last()) {
             return Optional.empty();
         }

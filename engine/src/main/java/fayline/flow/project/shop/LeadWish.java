@@ -45,6 +45,11 @@ public record LeadWish(
         START
     }
 
+    /** The wish that leads the act in which it was made: all of one act are withdrawn together. */
+    public String act() {
+        return together.isEmpty() ? id : together;
+    }
+
     /** The project of its step. */
     public String project() {
         return step.contains("/") ? step.substring(0, step.indexOf('/')) : step;
