@@ -2,6 +2,7 @@ package fayline.flow.record;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Kinds of entries that this version folds into a state. An entry names its kind by {@link #key()}; a kind that a later
@@ -27,7 +28,38 @@ public enum EntryKind {
     /** A measured value as typed: {@code kind, of, at, values, station, state}. */
     READING_TAKEN,
     /** The plan that the crew was told: {@code definition, hash, made, steps}. */
-    PLAN_PUBLISHED;
+    PLAN_PUBLISHED,
+    /** Somebody may sign in from now on: {@code person, name, role}. Never a password, PIN or code. */
+    PERSON_ADMITTED,
+    /** What somebody may, or how they sign in, was changed, or they may no longer sign in: {@code person, what, role}. */
+    PERSON_CHANGED,
+    /** A phone or tablet is known from now on: {@code device, label, sort, person}. */
+    DEVICE_PAIRED,
+    /** A phone or tablet is no longer known: {@code device, label, why}. */
+    DEVICE_ENDED,
+    /** Somebody signed in: {@code person, way, device, tries} with the wrong tries since the last time. */
+    SIGNED_IN,
+    /** Somebody signed out or was signed out: {@code person, why}. */
+    SIGNED_OUT,
+    /** After wrong tries no further one is heard for a while: {@code person, from, tries, until}. */
+    SIGN_IN_BARRED,
+    /** Somebody tried what they may not: {@code act, role, what}. */
+    ACT_REFUSED;
+
+    private static final Set<EntryKind> OF_PEOPLE = Set.of(
+            PERSON_ADMITTED,
+            PERSON_CHANGED,
+            DEVICE_PAIRED,
+            DEVICE_ENDED,
+            SIGNED_IN,
+            SIGNED_OUT,
+            SIGN_IN_BARRED,
+            ACT_REFUSED);
+
+    /** Whether it tells of who may enter, and nothing of the work. */
+    public boolean isOfPeople() {
+        return OF_PEOPLE.contains(this);
+    }
 
     /** The word in the entry, as {@code file-saved}. */
     public String key() {

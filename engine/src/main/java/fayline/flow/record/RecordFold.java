@@ -31,6 +31,7 @@ public final class RecordFold {
     private final List<Conflict> otherConflicts = new ArrayList<>();
     private Optional<PublishedPlan> published = Optional.empty();
     private long unknown;
+    private long work;
 
     /** An empty fold. */
     public RecordFold() {}
@@ -51,12 +52,24 @@ public final class RecordFold {
             unknown++;
             return Touched.NOTHING;
         }
+        if (kind.get().isOfPeople()) {
+            return Touched.NOTHING;
+        }
+        work = entry.seq();
         Value.Fields f = entry.fields();
         return switch (kind.get()) {
             case FILE_SAVED -> save(entry, f);
             case FILE_REMOVED -> remove(entry, f);
             case PROJECT_ADDED -> addProject(entry.project());
-            case FOLDER_IMPORTED -> Touched.NOTHING;
+            case FOLDER_IMPORTED,
+                    PERSON_ADMITTED,
+                    PERSON_CHANGED,
+                    DEVICE_PAIRED,
+                    DEVICE_ENDED,
+                    SIGNED_IN,
+                    SIGNED_OUT,
+                    SIGN_IN_BARRED,
+                    ACT_REFUSED -> Touched.NOTHING;
             case STEP_STARTED, STEP_FINISHED, STEP_NOTED, READING_TAKEN -> happen(entry, kind.get(), f);
             case CORRECTED -> correct(entry, f);
             case PLAN_PUBLISHED -> publish(entry, f);
@@ -70,6 +83,7 @@ public final class RecordFold {
         conflicts.sort(java.util.Comparator.comparingLong(Conflict::seq));
         return new RecordState(
                 head,
+                work,
                 projects,
                 shopFiles,
                 projectFiles,

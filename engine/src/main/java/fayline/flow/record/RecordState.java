@@ -12,6 +12,7 @@ import java.util.TreeMap;
  * What the entries amount to: a pure function of them, so that it can be rebuilt at any time.
  *
  * @param head the last entry that is in it
+ * @param work the last entry that bears on the work; entries of people alone bear on none
  * @param projects projects in the order in which they joined
  * @param shopFiles the shop's definition files by path
  * @param projectFiles each project's own definition files by path
@@ -24,6 +25,7 @@ import java.util.TreeMap;
  */
 public record RecordState(
         Head head,
+        long work,
         List<String> projects,
         SortedMap<String, KeptFile> shopFiles,
         SortedMap<String, SortedMap<String, KeptFile>> projectFiles,

@@ -34,12 +34,15 @@ public final class DataFolder implements AutoCloseable {
     private final FolderLock lock;
     private final Optional<Connection> held;
     private final SqlEntryLog log;
+    private final PeopleTables people;
 
-    private DataFolder(Path path, FolderLock lock, Optional<Connection> held, SqlEntryLog log) {
+    private DataFolder(
+            Path path, FolderLock lock, Optional<Connection> held, SqlEntryLog log, PeopleTables people) {
         this.path = path;
         this.lock = lock;
         this.held = held;
         this.log = log;
+        this.people = people;
     }
 
     /**
@@ -63,7 +66,9 @@ public final class DataFolder implements AutoCloseable {
             if (elsewhere.isPresent()) {
                 held = Optional.of(holdServer(folder, source));
             }
-            return new DataFolder(folder, lock, held, new SqlEntryLog(migrated(engine, source), engine));
+            HikariDataSource pool = migrated(engine, source);
+            return new DataFolder(
+                    folder, lock, held, new SqlEntryLog(pool, engine), new PeopleTables(pool, engine));
         } catch (HikariPool.PoolInitializationException e) {
             release(lock, held);
             throw new StoreException("The database of " + folder + " cannot be opened: " + e.getMessage(), e);
@@ -131,6 +136,11 @@ public final class DataFolder implements AutoCloseable {
     /** Its record. */
     public EntryLog log() {
         return log;
+    }
+
+    /** Who may enter from the shop's network. */
+    public PeopleTables people() {
+        return people;
     }
 
     /** Drops the tables for reading and fills them again from the entries. */

@@ -65,19 +65,7 @@ final class SqlEntryLog implements EntryLog, AutoCloseable {
     }
 
     private <T> T reading(Function<DSLContext, T> question) {
-        try (Connection connection = pool.getConnection()) {
-            try {
-                connection.setAutoCommit(false);
-                T answer = question.apply(engine.over(connection));
-                connection.rollback();
-                return answer;
-            } catch (SQLException | DataAccessException e) {
-                pool.evictConnection(connection);
-                throw new StoreException("The record cannot be read: " + e.getMessage(), e);
-            }
-        } catch (SQLException e) {
-            throw new StoreException("The record cannot be reached: " + e.getMessage(), e);
-        }
+        return Transaction.read(pool, engine, question);
     }
 
     @Override

@@ -64,7 +64,19 @@ final class HistoryText {
                 measured(f);
             }
             case CORRECTED -> correct(e, f);
-            case FILE_SAVED, FILE_REMOVED, PROJECT_ADDED, FOLDER_IMPORTED, PLAN_PUBLISHED -> {}
+            case FILE_SAVED,
+                    FILE_REMOVED,
+                    PROJECT_ADDED,
+                    FOLDER_IMPORTED,
+                    PLAN_PUBLISHED,
+                    PERSON_ADMITTED,
+                    PERSON_CHANGED,
+                    DEVICE_PAIRED,
+                    DEVICE_ENDED,
+                    SIGNED_IN,
+                    SIGNED_OUT,
+                    SIGN_IN_BARRED,
+                    ACT_REFUSED -> {}
         }
     }
 

@@ -94,11 +94,11 @@ public final class LookAtShop {
 
     private synchronized Optional<Kept> kept() {
         Instant now = shop.minute();
-        long seq = shop.state().head().seq();
+        long seq = shop.state().work();
         long quarter = now.getEpochSecond() / FRESH.toSeconds();
         if (kept.isEmpty() || kept.get().seq() != seq || kept.get().quarter() != quarter) {
             kept = Picture.of(shop, now, planner, better)
-                    .map(p -> new Kept(p.record().head().seq(), quarter, p, morning.moved(shop, p)));
+                    .map(p -> new Kept(p.record().work(), quarter, p, morning.moved(shop, p)));
         }
         return kept;
     }
