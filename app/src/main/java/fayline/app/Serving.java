@@ -7,12 +7,14 @@ import fayline.app.pdf.CardsPdf;
 import fayline.app.pdf.Paper;
 import fayline.app.usecase.open.OpenShop;
 import fayline.app.usecase.open.UsualPlace;
+import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.view.LeastFinish;
 import fayline.app.usecase.view.LookAtShop;
 import fayline.app.web.PortBusyException;
 import fayline.app.web.Site;
 import fayline.app.web.WebServer;
 import fayline.flow.project.Definition;
+import fayline.store.file.trust.UnusableCertificateException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
@@ -46,14 +48,32 @@ final class Serving {
 
     private int serve() {
         OpenShop open = open(options.data());
-        LookAtShop looking = new LookAtShop(open.shop());
+        if (options.lan().isPresent() && open.shop().definitions().isEmpty()) {
+            open.close();
+            s.err().println("The data folder " + open.path() + " holds no project, and the lead is picked from its list of"
+                    + " people. Import one first: fayline import FOLDER --data " + open.path());
+            return ExitCode.BAD_INPUT;
+        }
+        Optional<ServingNetwork> lan;
+        LookAtShop looking;
         WebServer server;
         try {
-            server = WebServer.start(options.port().orElse(WebServer.USUAL_PORT), site(open, looking));
+            lan = options.lan().map(l -> ServingNetwork.of(open, l, s.clock()));
+            ShopRecord shop =
+                    lan.map(l -> open.shop().judgedBy(l.people().judge())).orElse(open.shop());
+            looking = new LookAtShop(shop);
+            server = WebServer.start(
+                    options.port().orElse(WebServer.USUAL_PORT),
+                    lan.map(ServingNetwork::network),
+                    site(shop, looking, lan.map(ServingNetwork::entrance)));
         } catch (PortBusyException e) {
             open.close();
             s.err().println(e.getMessage());
             return ExitCode.FAULT;
+        } catch (UnusableCertificateException e) {
+            open.close();
+            s.err().println(e.getMessage());
+            return ExitCode.BAD_INPUT;
         } catch (RuntimeException e) {
             open.close();
             throw e;
@@ -67,20 +87,22 @@ final class Serving {
                         "stop"));
         s.out().println("Fayline is at " + server.address());
         s.out().println("Data: " + open.path() + ". Ctrl-C stops it.");
+        lan.ifPresent(l -> l.tell(s.out(), server.address()));
         s.out().flush();
         if (options.browser()) {
             browse(server.address());
         }
-        Thread warm = new Thread(() -> warm(looking), "warm-up");
+        LookAtShop warmed = looking;
+        Thread warm = new Thread(() -> warm(warmed), "warm-up");
         warm.setDaemon(true);
         warm.start();
         return ExitCode.DONE;
     }
 
-    private Site site(OpenShop open, LookAtShop looking) {
+    private Site site(ShopRecord shop, LookAtShop looking, Optional<Site.Entrance> entrance) {
         String version = Main.class.getPackage().getImplementationVersion();
         LeastFinish least = new LeastFinish(UsualPlace.libraries());
-        return new Site(open.shop(), looking, least, version == null ? "unpackaged" : version);
+        return new Site(shop, looking, least, version == null ? "unpackaged" : version, entrance);
     }
 
     private OpenShop open(Path data) {
@@ -148,7 +170,8 @@ final class Serving {
         try {
             Path folder = Files.createTempDirectory("fayline-train");
             try (OpenShop open = open(folder, Optional.empty());
-                    WebServer server = WebServer.start(0, site(open, new LookAtShop(open.shop())))) {
+                    WebServer server = WebServer.start(
+                            0, site(open.shop(), new LookAtShop(open.shop()), Optional.empty()))) {
                 for (String page : List.of("", "weeks", "airframe", "stores", "static/app.css")) {
                     fetch(server.address() + page);
                 }

@@ -14,6 +14,7 @@ import java.util.function.Function;
  * @param port the port; empty for the usual one
  * @param now the moment at which the shop's clock begins, once the shop's zone is known; empty for the usual one
  * @param browser whether a browser is opened where there is one
+ * @param lan how the shop's network is let in; empty for this machine alone
  * @param train whether to serve a few pages to itself and end, so that a faster start can be prepared
  */
 public record ServeOptions(
@@ -22,4 +23,5 @@ public record ServeOptions(
         Optional<Integer> port,
         Optional<Function<ZoneId, Instant>> now,
         boolean browser,
+        Optional<LanOptions> lan,
         boolean train) {}

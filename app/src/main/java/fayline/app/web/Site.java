@@ -2,6 +2,7 @@ package fayline.app.web;
 
 import fayline.app.usecase.better.ImprovePlan;
 import fayline.app.usecase.forecast.Trials;
+import fayline.app.usecase.people.People;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.view.LeastFinish;
 import fayline.app.usecase.view.LookAtShop;
@@ -32,6 +33,11 @@ import fayline.app.web.frame.Door;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.ScreenPage;
 import fayline.app.web.frame.Sights;
+import fayline.app.web.people.MePage;
+import fayline.app.web.people.PeoplePage;
+import fayline.app.web.people.SignInPage;
+import fayline.app.web.people.Trust;
+import fayline.app.web.people.TrustPage;
 import fayline.app.web.plan.CalendarPage;
 import fayline.app.web.plan.TodayPage;
 import fayline.app.web.plan.WeeksPage;
@@ -43,7 +49,9 @@ import fayline.app.web.whatif.WhatIfPage;
 import fayline.app.web.why.WhyPage;
 import fayline.app.web.wish.WishStepPage;
 import fayline.app.web.wish.WishesPage;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** All pages of one shop, put together in plain sight. */
 public final class Site implements WebServer.Pages {
@@ -54,6 +62,16 @@ public final class Site implements WebServer.Pages {
     private final WhatIf whatIf;
     private final WhyHere why = new WhyHere();
     private final String version;
+    private final Optional<Entrance> entrance;
+
+    /**
+     * What is added where people sign in.
+     *
+     * @param people who may enter
+     * @param trust what a phone needs to trust the server
+     * @param home the name or address that others are told
+     */
+    public record Entrance(People people, Trust trust, String home) {}
 
     /**
      * Makes the site.
@@ -64,6 +82,21 @@ public final class Site implements WebServer.Pages {
      * @param version the program's version, for the foot of the pages
      */
     public Site(ShopRecord shop, LookAtShop looking, LeastFinish least, String version) {
+        this(shop, looking, least, version, Optional.empty());
+    }
+
+    /**
+     * Makes the site for the shop's network.
+     *
+     * @param shop the shop's record, judged by who may
+     * @param looking looks at it
+     * @param least says what no plan can beat
+     * @param version the program's version, for the foot of the pages
+     * @param entrance what is added where people sign in
+     */
+    public Site(
+            ShopRecord shop, LookAtShop looking, LeastFinish least, String version, Optional<Entrance> entrance) {
+        this.entrance = entrance;
         this.shop = shop;
         this.looking = looking;
         this.least = least;
@@ -74,6 +107,24 @@ public final class Site implements WebServer.Pages {
     @Override
     public List<Page> behind(Door door) {
         Sights sights = new Sights(looking, shop, door, version);
+        List<Page> pages = new ArrayList<>(ofTheShop(sights));
+        entrance.ifPresent(e -> pages.addAll(atTheDoor(sights, door, e)));
+        return pages;
+    }
+
+    private List<Page> atTheDoor(Sights sights, Door door, Entrance e) {
+        return List.of(
+                new SignInPage(e.people(), door),
+                new TrustPage(e.trust(), door),
+                new MePage(sights, shop, e.people()),
+                new PeoplePage(
+                        sights,
+                        shop,
+                        e.people(),
+                        () -> "https://" + e.home() + ":" + door.reach().port().getAsInt() + "/"));
+    }
+
+    private List<Page> ofTheShop(Sights sights) {
         return List.of(
                 new TodayPage(sights),
                 new WeeksPage(sights, least, why),

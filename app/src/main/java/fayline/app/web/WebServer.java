@@ -1,45 +1,57 @@
 package fayline.app.web;
 
 import fayline.app.web.frame.Door;
+import fayline.app.web.frame.Gate;
 import fayline.app.web.frame.Page;
+import fayline.app.web.frame.Reach;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.staticfiles.Location;
+import io.javalin.router.Endpoint;
 import io.javalin.util.JavalinBindException;
 import java.net.BindException;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javax.net.ssl.SSLContext;
 import org.eclipse.jetty.ee10.servlet.SessionHandler;
 import org.eclipse.jetty.http.HttpCookie;
 import org.eclipse.jetty.server.ForwardedRequestCustomizer;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.SecureRequestCustomizer;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.server.SslConnectionFactory;
+import org.eclipse.jetty.util.ssl.SslContextFactory;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.webjars.WebJarVersionLocator;
 
 /**
- * Serves the pages on this machine alone: it listens on 127.0.0.1, checks every request at the {@link Door}, and finishes
- * what is under way before it stops.
+ * Serves the pages on this machine alone, listening on 127.0.0.1, or on the shop's network over TLS; checks every request at
+ * the {@link Door}, and finishes what is under way before it stops.
  */
 public final class WebServer implements AutoCloseable {
     /** The port taken where none is asked for. */
     public static final int USUAL_PORT = 7423;
 
     private static final String LOOPBACK = "127.0.0.1";
+    private static final List<String> TLS_VERSIONS = List.of("TLSv1.3", "TLSv1.2");
     private static final int STOP_MS = 5000;
     private static final int SESSION_S = 24 * 3600;
     private final Javalin javalin;
     private final Listening listening;
+    private final Optional<String> home;
 
     /** The connector, known once the server is built. */
     private static final class Listening {
         private volatile int port;
     }
 
-    private WebServer(Javalin javalin, Listening listening) {
+    private WebServer(Javalin javalin, Listening listening, Optional<String> home) {
         this.javalin = javalin;
         this.listening = listening;
+        this.home = home;
     }
 
     /** The pages of one server, made for its door. */
@@ -57,10 +69,39 @@ public final class WebServer implements AutoCloseable {
      * @throws PortBusyException if the port is taken
      */
     public static WebServer start(int port, Pages pages) {
+        return start(port, Optional.empty(), pages);
+    }
+
+    /**
+     * How the shop's network is let in.
+     *
+     * @param keys the server's key and certificate
+     * @param names the names and addresses under which it may be asked for
+     * @param home the name or address that others are told
+     * @param gate asks who it is and whether they may
+     */
+    public record Network(SSLContext keys, Set<String> names, String home, Gate gate) {
+        /** Copies the set. */
+        public Network {
+            names = Set.copyOf(names);
+        }
+    }
+
+    /**
+     * Starts a server for the shop's network, over TLS only, or for this machine alone.
+     *
+     * @param port the port; 0 for any free one
+     * @param network how the network is let in; empty for this machine alone
+     * @param pages the pages
+     * @throws PortBusyException if the port is taken
+     */
+    public static WebServer start(int port, Optional<Network> network, Pages pages) {
         Listening listening = new Listening();
-        Door door = new Door(() -> listening.port);
+        Reach reach = network.map(n -> new Reach(true, n.names(), () -> listening.port))
+                .orElseGet(() -> Reach.thisMachine(() -> listening.port));
+        Door door = new Door(reach, network.map(Network::gate).orElse(Gate.OPEN));
         List<Page> behind = pages.behind(door);
-        Javalin javalin = Javalin.create(config -> configure(config, port, door, behind));
+        Javalin javalin = Javalin.create(config -> configure(config, port, network, door, behind));
         try {
             javalin.start();
         } catch (JavalinBindException e) {
@@ -72,7 +113,7 @@ public final class WebServer implements AutoCloseable {
             throw e;
         }
         listening.port = javalin.port();
-        return new WebServer(javalin, listening);
+        return new WebServer(javalin, listening, network.map(Network::home));
     }
 
     private static boolean boundElsewhere(Throwable e) {
@@ -84,7 +125,8 @@ public final class WebServer implements AutoCloseable {
         return false;
     }
 
-    private static void configure(JavalinConfig config, int port, Door door, List<Page> pages) {
+    private static void configure(
+            JavalinConfig config, int port, Optional<Network> network, Door door, List<Page> pages) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
@@ -95,32 +137,44 @@ public final class WebServer implements AutoCloseable {
         threads.setName("web");
         config.jetty.threadPool = threads;
         config.jetty.modifyServer(server -> server.setStopTimeout(STOP_MS));
-        config.jetty.modifyServletContextHandler(handler -> handler.setSessionHandler(sessions()));
-        config.jetty.addConnector((server, http) -> connector(server, http, port));
+        config.jetty.modifyServletContextHandler(handler -> handler.setSessionHandler(sessions(network.isPresent())));
+        config.jetty.addConnector((server, http) -> connector(server, http, port, network));
         files(config);
         door.addTo(config.routes);
         ErrorPages.addTo(config.routes);
         pages.forEach(page -> page.addTo(config.routes));
     }
 
-    private static SessionHandler sessions() {
+    private static SessionHandler sessions(boolean tls) {
         SessionHandler sessions = new SessionHandler();
         sessions.setHttpOnly(true);
         sessions.setSameSite(HttpCookie.SameSite.STRICT);
-        sessions.setSecureCookies(false);
-        sessions.setSessionCookie("fayline");
+        sessions.setSecureCookies(tls);
+        sessions.setSessionCookie(tls ? "__Host-fayline" : "fayline");
         sessions.setSessionPath("/");
         sessions.setMaxInactiveInterval(SESSION_S);
         return sessions;
     }
 
-    private static ServerConnector connector(Server server, HttpConfiguration usual, int port) {
+    private static ServerConnector connector(
+            Server server, HttpConfiguration usual, int port, Optional<Network> network) {
         HttpConfiguration http = new HttpConfiguration(usual);
         http.setSendServerVersion(false);
         http.setSendXPoweredBy(false);
         http.getCustomizers().removeIf(c -> c instanceof ForwardedRequestCustomizer);
-        ServerConnector connector = new ServerConnector(server, 1, 1, new HttpConnectionFactory(http));
-        connector.setHost(LOOPBACK);
+        ServerConnector connector;
+        if (network.isPresent()) {
+            // our own check of the host, at the door, stands in for the one by server name
+            http.addCustomizer(new SecureRequestCustomizer(false));
+            SslContextFactory.Server keys = new SslContextFactory.Server();
+            keys.setSslContext(network.get().keys());
+            keys.setIncludeProtocols(TLS_VERSIONS.toArray(String[]::new));
+            connector = new ServerConnector(
+                    server, 1, 1, new SslConnectionFactory(keys, "http/1.1"), new HttpConnectionFactory(http));
+        } else {
+            connector = new ServerConnector(server, 1, 1, new HttpConnectionFactory(http));
+            connector.setHost(LOOPBACK);
+        }
         connector.setPort(port);
         return connector;
     }
@@ -151,7 +205,14 @@ public final class WebServer implements AutoCloseable {
 
     /** The address to open. */
     public String address() {
-        return "http://" + LOOPBACK + ":" + listening.port + "/";
+        return home.map(h -> "https://" + h).orElse("http://" + LOOPBACK) + ":" + listening.port + "/";
+    }
+
+    /** Every address it answers, for those who check them all. */
+    List<Endpoint> endpoints() {
+        return javalin.unsafe.internalRouter.allHttpHandlers().stream()
+                .map(parsed -> parsed.endpoint)
+                .toList();
     }
 
     /** Finishes what is under way and stops. */

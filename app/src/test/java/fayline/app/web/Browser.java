@@ -14,18 +14,60 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import javax.net.ssl.SSLContext;
 
 /** A browser without a screen: keeps cookies, follows what a form leads to, reads the hidden fields of a page. */
 final class Browser {
     private final CookieManager cookies = new CookieManager();
-    private final HttpClient client = HttpClient.newBuilder()
-            .cookieHandler(cookies)
-            .followRedirects(HttpClient.Redirect.NORMAL)
-            .build();
+    private final HttpClient client;
     private final URI home;
 
     Browser(WebServer server) {
         this.home = URI.create(server.address());
+        this.client = builder().build();
+    }
+
+    Browser(WebServer server, SSLContext trusting) {
+        this.home = URI.create(server.address());
+        this.client = builder().sslContext(trusting).build();
+    }
+
+    private HttpClient.Builder builder() {
+        return HttpClient.newBuilder().cookieHandler(cookies).followRedirects(HttpClient.Redirect.NORMAL);
+    }
+
+    /** Types a one-time code at the door. */
+    HttpResponse<String> code(String code) throws IOException, InterruptedException {
+        return post("/sign-in/code", "csrf", hidden(page("/sign-in"), "csrf"), "code", code);
+    }
+
+    /** The cookies it holds now. */
+    List<HttpCookie> cookies() {
+        return cookies.getCookieStore().getCookies();
+    }
+
+    /** Puts cookies of another browser in the place of its own. */
+    void holds(List<HttpCookie> others) {
+        cookies.getCookieStore().removeAll();
+        others.forEach(c -> cookies.getCookieStore().add(home, c));
+    }
+
+    /** Sends one request as it is, with further headers as name and value in turn. */
+    HttpResponse<String> raw(String method, String path, String body, String... headers)
+            throws IOException, InterruptedException {
+        HttpRequest.Builder b = HttpRequest.newBuilder(home.resolve(path))
+                .method(method, HttpRequest.BodyPublishers.ofString(body, StandardCharsets.UTF_8));
+        if (!body.isEmpty()) {
+            b.header("Content-Type", "application/x-www-form-urlencoded");
+        }
+        for (int i = 0; i < headers.length; i += 2) {
+            b.header(headers[i], headers[i + 1]);
+        }
+        return HttpClient.newBuilder()
+                .cookieHandler(cookies)
+                .sslContext(client.sslContext())
+                .build()
+                .send(b.build(), HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
     }
 
     HttpResponse<String> get(String path) throws IOException, InterruptedException {
@@ -68,7 +110,8 @@ final class Browser {
 
     /** Sends a form of a page as it was served. */
     HttpResponse<String> sendFrom(String html, String to, String... fields) throws IOException, InterruptedException {
-        return post(to, and(fields, "csrf", hidden(html, "csrf"), "once", hidden(html, "once")));
+        String once = html.contains("name=\"once\"") ? hidden(html, "once") : "";
+        return post(to, and(fields, "csrf", hidden(html, "csrf"), "once", once));
     }
 
     /** More fields after these. */

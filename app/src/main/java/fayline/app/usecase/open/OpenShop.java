@@ -10,6 +10,7 @@ import fayline.store.file.DefinitionFolder;
 import fayline.store.file.DefinitionReader;
 import fayline.store.sql.DataFolder;
 import fayline.store.sql.FolderInUseException;
+import fayline.store.sql.PeopleTables;
 import fayline.store.sql.StoreException;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -125,6 +126,11 @@ public final class OpenShop implements AutoCloseable {
     /** The shop's record, at the shop's clock. */
     public ShopRecord shop() {
         return shop;
+    }
+
+    /** Who may enter from the shop's network, as it is kept beside the record. */
+    public PeopleTables people() {
+        return folder.people();
     }
 
     /** The data folder. */

@@ -31,6 +31,7 @@ import java.util.TreeMap;
 public final class ShopRecord {
     private final EntryLog log;
     private final Clock clock;
+    private final Judge judge;
     private final Map<String, Version> definitions = new HashMap<>();
     private final Map<String, Known> known = new HashMap<>();
     private final RecordFold fold = new RecordFold();
@@ -43,13 +44,23 @@ public final class ShopRecord {
      * @param clock the shop's clock
      */
     public ShopRecord(EntryLog log, Clock clock) {
+        this(log, clock, Judge.NONE);
+    }
+
+    private ShopRecord(EntryLog log, Clock clock, Judge judge) {
         this.log = log;
         this.clock = clock;
+        this.judge = judge;
     }
 
     /** The same record at another clock. */
     public ShopRecord at(Clock other) {
-        return new ShopRecord(log, other);
+        return new ShopRecord(log, other, judge);
+    }
+
+    /** The same record, with every entry judged before it is made. */
+    public ShopRecord judgedBy(Judge one) {
+        return new ShopRecord(log, clock, one);
     }
 
     /** The shop's clock. */
@@ -130,6 +141,10 @@ public final class ShopRecord {
 
     /** Adds one entry; where it is not known what became of it, it is sent once more under its id. */
     public synchronized Outcome append(NewEntry fresh) {
+        Optional<String> refused = judge.refuses(fresh);
+        if (refused.isPresent()) {
+            return Outcome.refused(refused.get());
+        }
         Answer answer = log.append(fresh);
         if (answer instanceof Answer.Unknown) {
             answer = log.append(fresh);
@@ -137,8 +152,16 @@ public final class ShopRecord {
         return outcome(answer);
     }
 
-    /** Adds entries in one transaction. */
+    /** Adds entries in one transaction; where one may not be made, none is. */
     public synchronized List<Outcome> append(List<NewEntry> fresh) {
+        for (NewEntry one : fresh) {
+            Optional<String> refused = judge.refuses(one);
+            if (refused.isPresent()) {
+                return fresh.stream()
+                        .map(f -> Outcome.refused(refused.get()))
+                        .toList();
+            }
+        }
         List<Answer> answers = log.append(fresh);
         if (answers.stream().anyMatch(Answer.Unknown.class::isInstance)) {
             answers = log.append(fresh);

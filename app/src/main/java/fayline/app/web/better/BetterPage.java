@@ -3,12 +3,14 @@ package fayline.app.web.better;
 import fayline.app.usecase.act.PublishPlan;
 import fayline.app.usecase.better.ImprovePlan;
 import fayline.app.usecase.better.Progress;
+import fayline.app.usecase.people.Act;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.view.LookAtShop;
 import fayline.app.usecase.view.LookAtShop.Standing;
 import fayline.app.web.frame.Answers;
+import fayline.app.web.frame.Asks;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
@@ -63,17 +65,17 @@ public final class BetterPage implements Page {
         routes.post(HERE + "/search", ctx -> {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> search(visit));
-        });
+        }, Asks.to(Act.PUBLISH_PLAN));
         routes.post(HERE + "/stop", ctx -> {
             Visit visit = new Visit(ctx);
             improving.ifPresent(ImprovePlan::stop);
             visit.say("The search stops; the best plan is kept.");
             visit.lead(HERE);
-        });
+        }, Asks.to(Act.PUBLISH_PLAN));
         routes.post(HERE + "/tell", ctx -> {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> tell(visit, sight));
-        });
+        }, Asks.to(Act.PUBLISH_PLAN));
     }
 
     /** Says only that there is news: what it is, the page fetches for itself in the reader's own way. */
@@ -125,7 +127,7 @@ public final class BetterPage implements Page {
         Standing standing = looking.standing().orElseThrow(() -> Refusal.absent("plan"));
         Outcome outcome = new PublishPlan(shop)
                 .publish(
-                        Sent.live(visit.once(), visit.needed("by", "who you are")),
+                        Sent.live(visit.once(), sight.sender(visit)),
                         standing.definition(),
                         standing.plan(),
                         standing.origin().words());

@@ -7,11 +7,13 @@ import fayline.app.usecase.act.Mended;
 import fayline.app.usecase.act.NoteStep;
 import fayline.app.usecase.act.StartStep;
 import fayline.app.usecase.act.TakeReading;
+import fayline.app.usecase.people.Act;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.view.WhyHere;
 import fayline.app.web.frame.Answers;
+import fayline.app.web.frame.Asks;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
@@ -53,11 +55,11 @@ public final class CardPage implements Page {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> show(visit, sight, step(visit, sight), List.of()));
         });
-        routes.post(CARD + "/start", ctx -> act(ctx, "card-start", this::start));
-        routes.post(CARD + "/finish", ctx -> act(ctx, "card-finish", this::finish));
-        routes.post(CARD + "/note", ctx -> act(ctx, "card-note", this::note));
-        routes.post(CARD + "/reading", ctx -> act(ctx, "card-reading", this::reading));
-        routes.post(CARD + "/correct", ctx -> act(ctx, "card-correct", this::correct));
+        routes.post(CARD + "/start", ctx -> act(ctx, "card-start", this::start), Asks.to(Act.WORK));
+        routes.post(CARD + "/finish", ctx -> act(ctx, "card-finish", this::finish), Asks.to(Act.WORK, Act.SIGN));
+        routes.post(CARD + "/note", ctx -> act(ctx, "card-note", this::note), Asks.to(Act.WORK));
+        routes.post(CARD + "/reading", ctx -> act(ctx, "card-reading", this::reading), Asks.to(Act.WORK));
+        routes.post(CARD + "/correct", ctx -> act(ctx, "card-correct", this::correct), Asks.to(Act.WORK, Act.SIGN));
     }
 
     /** What a form does to a step. */

@@ -1,10 +1,12 @@
 package fayline.app.web.fit;
 
 import fayline.app.usecase.fit.AttachFit;
+import fayline.app.usecase.people.Act;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.web.frame.Answers;
+import fayline.app.web.frame.Asks;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
@@ -33,11 +35,11 @@ public final class FitAttachPage implements Page {
         routes.post("/fit/{id}/attach", ctx -> {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> attach(visit, sight));
-        });
+        }, Asks.to(Act.CHANGE_DEFINITION));
         routes.post("/fit/{id}/detach", ctx -> {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> detach(visit, sight));
-        });
+        }, Asks.to(Act.CHANGE_DEFINITION));
     }
 
     private void attach(Visit visit, Sight sight) {

@@ -1,10 +1,12 @@
 package fayline.app.web.fit;
 
 import fayline.app.usecase.fit.BeginFit;
+import fayline.app.usecase.people.Act;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.web.frame.Answers;
+import fayline.app.web.frame.Asks;
 import fayline.app.web.frame.Frame;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
@@ -40,8 +42,8 @@ public final class FitBeginPage implements Page {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get(NEW, ctx -> show(new Visit(ctx), FRESH, List.of(), List.of()));
-        routes.post(NEW, ctx -> begin(new Visit(ctx)));
+        routes.get(NEW, ctx -> show(new Visit(ctx), FRESH, List.of(), List.of()), Asks.to(Act.CHANGE_DEFINITION));
+        routes.post(NEW, ctx -> begin(new Visit(ctx)), Asks.to(Act.CHANGE_DEFINITION));
     }
 
     private void begin(Visit visit) {

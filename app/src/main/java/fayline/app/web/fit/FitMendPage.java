@@ -2,10 +2,12 @@ package fayline.app.web.fit;
 
 import fayline.app.usecase.act.CorrectStep;
 import fayline.app.usecase.act.Mended;
+import fayline.app.usecase.people.Act;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.web.frame.Answers;
+import fayline.app.web.frame.Asks;
 import fayline.app.web.frame.Frame;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
@@ -49,11 +51,11 @@ public final class FitMendPage implements Page {
         routes.post(READING + "/correct", ctx -> {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> mend(visit, sight, false));
-        });
+        }, Asks.to(Act.WORK));
         routes.post(READING + "/withdraw", ctx -> {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> mend(visit, sight, true));
-        });
+        }, Asks.to(Act.WORK));
     }
 
     private void mend(Visit visit, Sight sight, boolean withdraw) {

@@ -2,10 +2,12 @@ package fayline.app.web.fit;
 
 import fayline.app.usecase.act.Measured;
 import fayline.app.usecase.act.TakeReading;
+import fayline.app.usecase.people.Act;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.web.frame.Answers;
+import fayline.app.web.frame.Asks;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
@@ -55,11 +57,11 @@ public final class FitReadPage implements Page {
         routes.post(READ, ctx -> {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> one(visit, sight, fit(visit, sight)));
-        });
+        }, Asks.to(Act.WORK));
         routes.post("/fit/{id}/many", ctx -> {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> many(visit, sight, fit(visit, sight)));
-        });
+        }, Asks.to(Act.WORK));
     }
 
     private void one(Visit visit, Sight sight, Fit fit) {

@@ -8,11 +8,13 @@ import fayline.app.usecase.act.TakeReading;
 import fayline.app.usecase.fit.FrameSight;
 import fayline.app.usecase.fit.LookAtFrames;
 import fayline.app.usecase.fit.NameWidth;
+import fayline.app.usecase.people.Act;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.web.fit.FitSetup;
 import fayline.app.web.frame.Answers;
+import fayline.app.web.frame.Asks;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
@@ -53,21 +55,21 @@ public final class FitFramePage implements Page {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> show(visit, sight, fit(visit, sight), Map.of(), List.of()));
         });
-        routes.post(FRAME, ctx -> act(new Visit(ctx), this::read));
-        routes.post(FRAME + "/name", ctx -> act(new Visit(ctx), this::name));
-        routes.post(FRAME + "/correct", ctx -> act(new Visit(ctx), this::correct));
+        routes.post(FRAME, ctx -> act(new Visit(ctx), this::read), Asks.to(Act.WORK));
+        routes.post(FRAME + "/name", ctx -> act(new Visit(ctx), this::name), Asks.to(Act.CHANGE_DEFINITION));
+        routes.post(FRAME + "/correct", ctx -> act(new Visit(ctx), this::correct), Asks.to(Act.WORK));
     }
 
     /** What a form does. */
-    private interface Act {
+    private interface Deed {
         Outcome of(Visit visit, Sight sight, Fit fit, Sent sent);
     }
 
-    private void act(Visit visit, Act act) {
+    private void act(Visit visit, Deed deed) {
         sights.with(visit, sight -> {
             Fit fit = fit(visit, sight);
             String by = sight.sender(visit);
-            Outcome outcome = act.of(visit, sight, fit, Sent.live(visit.once(), by));
+            Outcome outcome = deed.of(visit, sight, fit, Sent.live(visit.once(), by));
             if (outcome.stands()) {
                 visit.say("Kept.", visit.field("draft"));
                 visit.lead("/fit/" + Visit.encoded(fit.id()) + "/frame");

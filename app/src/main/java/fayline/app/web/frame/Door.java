@@ -12,7 +12,6 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.function.IntSupplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,16 +30,22 @@ public final class Door {
     private static final String TOKEN = "csrf";
     private static final Set<String> READING = Set.of("GET", "HEAD");
     private static final List<String> OWN_PAGE = List.of("Open the page from Fayline itself and do it again there.");
+    /** A year, as browsers take it. */
+    private static final String ONLY_TLS = "max-age=31536000";
+
     private final SecureRandom random = new SecureRandom();
-    private final IntSupplier port;
+    private final Reach reach;
+    private final Gate gate;
 
     /**
      * Makes the door.
      *
-     * @param port the port on which the server listens, known once it does
+     * @param reach from where the program can be reached
+     * @param gate asks who it is and whether they may
      */
-    public Door(IntSupplier port) {
-        this.port = port;
+    public Door(Reach reach, Gate gate) {
+        this.reach = reach;
+        this.gate = gate;
     }
 
     /** Puts the checks before every handler. */
@@ -50,10 +55,28 @@ public final class Door {
             host(ctx);
             origin(ctx);
             length(ctx);
+            if (!gate.who(ctx)) {
+                ctx.skipRemainingHandlers();
+                return;
+            }
             if (!READING.contains(ctx.method().name())) {
                 token(ctx);
             }
         });
+        routes.beforeMatched(gate::may);
+    }
+
+    /** From where the program can be reached. */
+    public Reach reach() {
+        return reach;
+    }
+
+    /** Ends the session's token: the next page carries another. */
+    public void renew(Visit visit) {
+        Context ctx = visit.context();
+        ensureToken(ctx);
+        ctx.sessionAttribute(TOKEN, null);
+        ctx.req().changeSessionId();
     }
 
     /** The session's token, made on first use. */
@@ -73,7 +96,7 @@ public final class Door {
         return made;
     }
 
-    private static void headers(Context ctx) {
+    private void headers(Context ctx) {
         ctx.header("Content-Security-Policy", POLICY);
         ctx.header("X-Content-Type-Options", "nosniff");
         ctx.header("X-Frame-Options", "DENY");
@@ -83,15 +106,20 @@ public final class Door {
         ctx.header("Cross-Origin-Resource-Policy", "same-origin");
         ctx.header("Permissions-Policy", "camera=(), microphone=(), geolocation=()");
         ctx.header("Vary", "Accept-Encoding, Cookie, HX-Request");
-        boolean file = ctx.path().startsWith("/static/")
-                || ctx.path().startsWith("/fonts/")
-                || ctx.path().startsWith("/lib/");
-        ctx.header("Cache-Control", file ? "no-cache" : "no-store");
+        if (reach.tls()) {
+            ctx.header("Strict-Transport-Security", ONLY_TLS);
+        }
+        ctx.header("Cache-Control", isFile(ctx.path()) ? "no-cache" : "no-store");
+    }
+
+    /** Whether an address is one of the program's own files, which tell nothing of a shop. */
+    public static boolean isFile(String path) {
+        return path.startsWith("/static/") || path.startsWith("/fonts/") || path.startsWith("/lib/");
     }
 
     private void host(Context ctx) {
         String host = ctx.header("Host");
-        if (host == null || !ours(host)) {
+        if (host == null || !reach.isOurs(host, ctx)) {
             throw new Refusal(
                     403,
                     "The request was sent to the name \"" + shown(host) + "\", which is not this machine's own.",
@@ -99,15 +127,9 @@ public final class Door {
         }
     }
 
-    private boolean ours(String host) {
-        String at = ":" + port.getAsInt();
-        String lower = host.toLowerCase(Locale.ROOT);
-        return lower.equals("127.0.0.1" + at) || lower.equals("localhost" + at) || lower.equals("[::1]" + at);
-    }
-
     private void origin(Context ctx) {
         String origin = ctx.header("Origin");
-        if (origin != null && !origin.equalsIgnoreCase("http://" + ctx.header("Host"))) {
+        if (origin != null && !origin.equalsIgnoreCase(reach.scheme() + "://" + ctx.header("Host"))) {
             throw new Refusal(
                     403, "The request came from a page of \"" + shown(origin) + "\", not from Fayline.", OWN_PAGE);
         }

@@ -1,6 +1,9 @@
 package fayline.app.web.frame;
 
+import fayline.app.usecase.people.Act;
+import fayline.app.usecase.people.Actor;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What stands around a page.
@@ -24,6 +27,7 @@ import java.util.List;
  * @param said what was just done, to be confirmed on the page; empty for nothing
  * @param draft the form whose typed text may be forgotten now; empty for none
  * @param version the program's version
+ * @param actor who is signed in; empty where the program serves this machine alone
  */
 public record Frame(
         String title,
@@ -44,11 +48,42 @@ public record Frame(
         String path,
         String said,
         String draft,
-        String version) {
+        String version,
+        Optional<Actor> actor) {
     /** Copies the lists. */
     public Frame {
         projects = List.copyOf(projects);
         people = List.copyOf(people);
+    }
+
+    /** Whether people are known by account; then a form does not ask who sends it. */
+    public boolean known() {
+        return actor.isPresent();
+    }
+
+    /** Whether who is here may do something. */
+    public boolean may(Act act) {
+        return actor.map(a -> a.may(act)).orElse(true);
+    }
+
+    /** Whether work and readings may be entered. */
+    public boolean mayWork() {
+        return may(Act.WORK);
+    }
+
+    /** Whether a hold point may be signed, as far as the role says. */
+    public boolean maySign() {
+        return may(Act.SIGN);
+    }
+
+    /** Whether the definition may be changed. */
+    public boolean mayChange() {
+        return may(Act.CHANGE_DEFINITION);
+    }
+
+    /** Whether a plan may be searched for and told. */
+    public boolean maySettle() {
+        return may(Act.PUBLISH_PLAN);
     }
 
     /** Whether one of the pages is this one. */

@@ -1,5 +1,6 @@
 package fayline.app.web.frame;
 
+import fayline.app.usecase.people.Act;
 import io.javalin.config.RoutesConfig;
 import java.util.List;
 import java.util.Set;
@@ -18,9 +19,17 @@ public final class ScreenPage implements Page {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get("/who", ctx -> form(new Visit(ctx), "who.jte", "Who is here?"));
+        routes.get("/who", ctx -> {
+            Visit visit = new Visit(ctx);
+            if (visit.actor().isPresent()) {
+                visit.lead("/me");
+            } else {
+                form(visit, "who.jte", "Who is here?");
+            }
+        });
         routes.get("/screen", ctx -> form(new Visit(ctx), "screen.jte", "Screen"));
         routes.get("/projects", ctx -> form(new Visit(ctx), "projects.jte", "Projects"));
+        // no act: where people are known, nobody says by a form who they are
         routes.post("/who", ctx -> {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> {
@@ -36,12 +45,12 @@ public final class ScreenPage implements Page {
             keep(visit, "density", DENSITIES);
             keep(visit, "units", UNITS);
             visit.lead("/screen?back=" + Visit.encoded(visit.field("back")));
-        });
+        }, Asks.to(Act.KEEP_SELF));
         routes.post("/projects", ctx -> {
             Visit visit = new Visit(ctx);
             visit.remember("project", visit.field("project"));
             visit.lead("/");
-        });
+        }, Asks.to(Act.KEEP_SELF));
     }
 
     private static void keep(Visit visit, String name, Set<String> known) {
@@ -52,9 +61,7 @@ public final class ScreenPage implements Page {
     }
 
     private void form(Visit visit, String template, String title) {
-        Frame frame = sights.look(visit)
-                .map(s -> sights.frame(visit, s, title, ""))
-                .orElseGet(() -> sights.bare(visit, title, ""));
+        Frame frame = sights.anyFrame(visit, title, "");
         String back = Visit.local(visit.query("back"));
         sights.show(
                 visit,

@@ -218,11 +218,15 @@ public final class Sight {
     }
 
     /**
-     * Who sends a form, remembered for the next one.
+     * Who sends a form: who is signed in, whatever the form says; where nobody signs in, the one it names, remembered for the
+     * next one.
      *
      * @throws Refusal if nobody is named, or nobody of the crew
      */
     public String sender(Visit visit) {
+        if (visit.actor().isPresent()) {
+            return visit.person();
+        }
         String by = visit.needed("by", "Who you are");
         if (definition().shop().people().find(by).isEmpty()) {
             throw Refusal.input("Nobody of that name is in the crew.");

@@ -1,5 +1,6 @@
 package fayline.app.web.frame;
 
+import fayline.app.usecase.people.Actor;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.shop.UnreadableDefinitionException;
 import fayline.app.usecase.view.LookAtShop;
@@ -78,11 +79,9 @@ public final class Sights {
                         .map(p -> new Frame.Choice(
                                 p.id(), (p.name() + " " + p.serial()).strip(), p.id().equals(facts.id())))
                         .toList(),
-                sight.definition()
-                        .shop()
-                        .people()
-                        .find(person)
-                        .map(Person::name)
+                visit.actor()
+                        .map(Actor::name)
+                        .or(() -> sight.definition().shop().people().find(person).map(Person::name))
                         .orElse(""),
                 people,
                 facts.demo(),
@@ -96,7 +95,8 @@ public final class Sights {
                 visit.path(),
                 visit.said(),
                 visit.draftDone(),
-                version);
+                version,
+                visit.actor());
     }
 
     /** What stands around a page while there is no project. */
@@ -107,7 +107,7 @@ public final class Sights {
                 "",
                 "",
                 List.of(),
-                "",
+                visit.actor().map(Actor::name).orElse(""),
                 List.of(),
                 false,
                 "",
@@ -120,7 +120,13 @@ public final class Sights {
                 visit.path(),
                 visit.said(),
                 visit.draftDone(),
-                version);
+                version,
+                visit.actor());
+    }
+
+    /** The frame of a page that needs no project, in the shop's usual one where there is any. */
+    public Frame anyFrame(Visit visit, String title, String here) {
+        return look(visit).map(s -> frame(visit, s, title, here)).orElseGet(() -> bare(visit, title, here));
     }
 
     /** Shows a page. */

@@ -1,5 +1,6 @@
 package fayline.app.web.frame;
 
+import fayline.app.usecase.people.Actor;
 import fayline.basis.units.QuantityFormat;
 import fayline.basis.units.UnitSystem;
 import io.javalin.http.Context;
@@ -19,6 +20,7 @@ public final class Visit {
     private static final int YEAR_S = 365 * 24 * 3600;
     private static final Pattern ID = Pattern.compile("[a-z0-9][a-z0-9-]{0,79}");
     private static final Pattern ONCE = Pattern.compile("[0-9a-f-]{8,36}");
+    private static final String ACTOR = "actor";
     private final Context ctx;
 
     /** Makes a visit of a request. */
@@ -26,8 +28,19 @@ public final class Visit {
         this.ctx = ctx;
     }
 
-    Context context() {
+    /** The request itself, for what concerns its session and cookies. */
+    public Context context() {
         return ctx;
+    }
+
+    /** Who is signed in here; empty where the program serves this machine alone, or at the door. */
+    public Optional<Actor> actor() {
+        return Optional.ofNullable(ctx.attribute(ACTOR));
+    }
+
+    /** Notes who is signed in here. */
+    public void actor(Actor actor) {
+        ctx.attribute(ACTOR, actor);
     }
 
     /** The theme: {@code machine}, {@code day} or {@code night}. */
@@ -56,8 +69,10 @@ public final class Visit {
 
     /** The id of who is at the screen; empty while nobody said so. */
     public String person() {
-        String id = cookie("person");
-        return ID.matcher(id).matches() ? id : "";
+        return actor().map(Actor::person).orElseGet(() -> {
+            String id = cookie("person");
+            return ID.matcher(id).matches() ? id : "";
+        });
     }
 
     /** The project asked for in the address, else the one remembered; empty for none. */
@@ -73,7 +88,7 @@ public final class Visit {
 
     /** Keeps a preference of this screen for a year. */
     public void remember(String name, String value) {
-        ctx.cookie(new Cookie(name, value, "/", YEAR_S, false, true, null, SameSite.STRICT));
+        ctx.cookie(new Cookie(name, value, "/", YEAR_S, ctx.req().isSecure(), true, null, SameSite.STRICT));
     }
 
     /** A sentence that the next page shows once. */
@@ -122,6 +137,11 @@ public final class Visit {
         return orEmpty(ctx.formParam(name)).replace("\r\n", "\n");
     }
 
+    /** A field of a form with every character as it was sent: for passwords. */
+    public String exact(String name) {
+        return orEmpty(ctx.formParam(name));
+    }
+
     /** All values of a field. */
     public List<String> fields(String name) {
         return ctx.formParams(name);
@@ -155,7 +175,7 @@ public final class Visit {
 
     /** The address under which the program was reached. */
     public String home() {
-        return "http://" + ctx.header("Host") + "/";
+        return (ctx.req().isSecure() ? "https://" : "http://") + ctx.header("Host") + "/";
     }
 
     /** The address of this page, with what stands after the question mark. */

@@ -1,10 +1,12 @@
 package fayline.app.web.shop;
 
 import fayline.app.usecase.act.SaveFile;
+import fayline.app.usecase.people.Act;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.web.frame.Answers;
+import fayline.app.web.frame.Asks;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
@@ -70,7 +72,7 @@ public final class DefinitionPage implements Page {
         routes.post("/definition/file", ctx -> {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> save(visit, sight));
-        });
+        }, Asks.to(Act.CHANGE_DEFINITION));
     }
 
     private DefinitionView list(Sight sight) {
@@ -108,11 +110,10 @@ public final class DefinitionPage implements Page {
 
     private void save(Visit visit, Sight sight) {
         String path = path(visit.field("path"));
-        String by = visit.needed("by", "Who you are");
+        String by = sight.sender(visit);
         String text = visit.text("text");
         Sent sent = Sent.live(visit.once(), by);
         String project = sight.view().project();
-        visit.remember("person", by);
         Outcome outcome = visit.field("how").equals("remove")
                 ? new SaveFile(shop).remove(sent, project, path)
                 : new SaveFile(shop).save(sent, project, path, text, visit.field("based-on"));

@@ -7,10 +7,12 @@ import fayline.app.usecase.act.ChangeLines.Put;
 import fayline.app.usecase.act.ChangeLines.TakeOut;
 import fayline.app.usecase.act.Measured;
 import fayline.app.usecase.act.TakeReading;
+import fayline.app.usecase.people.Act;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.web.frame.Answers;
+import fayline.app.web.frame.Asks;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
@@ -27,6 +29,7 @@ import java.util.regex.Pattern;
 
 /** The shop: forms for what changes weekly. Each changes only its own lines of the definition and is checked whole. */
 public final class ShopPage implements Page {
+    private static final String AIR = "air";
     private static final Pattern ID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._/-]{0,63}");
     private static final Pattern PLACE = Pattern.compile("[0-9]{1,4}");
     private final Sights sights;
@@ -49,10 +52,14 @@ public final class ShopPage implements Page {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> show(visit, sight, List.of()));
         });
-        routes.post("/shop/{what}", ctx -> {
-            Visit visit = new Visit(ctx);
-            sights.with(visit, sight -> take(visit, sight));
-        });
+        routes.post("/shop/air", ctx -> take(new Visit(ctx), AIR), Asks.to(Act.WORK));
+        routes.post(
+                "/shop/{what}",
+                ctx -> {
+                    Visit visit = new Visit(ctx);
+                    take(visit, visit.inPath("what"));
+                },
+                Asks.to(Act.CHANGE_DEFINITION));
     }
 
     private void show(Visit visit, Sight sight, List<String> refused) {
@@ -63,10 +70,12 @@ public final class ShopPage implements Page {
                 ShopForms.of(sight.view(), sight.time(), refused));
     }
 
-    private void take(Visit visit, Sight sight) {
-        String what = visit.inPath("what");
-        String by = visit.needed("by", "Who you are");
-        visit.remember("person", by);
+    private void take(Visit visit, String what) {
+        sights.with(visit, sight -> take(visit, sight, what));
+    }
+
+    private void take(Visit visit, Sight sight, String what) {
+        String by = sight.sender(visit);
         Sent sent = Sent.live(visit.once(), by);
         String project = sight.view().project();
         Outcome outcome = switch (what) {
@@ -77,7 +86,7 @@ public final class ShopPage implements Page {
             case "new-lot" -> newLot(sent, project, visit, sight);
             case "delivery" -> change(sent, project, "deliveries", id(visit), delivery(visit));
             case "goal" -> goal(sent, project, visit);
-            case "air" -> new TakeReading(shop).take(sent, project, air(visit));
+            case AIR -> new TakeReading(shop).take(sent, project, air(visit));
             case "day" -> day(sent, project, visit);
             default -> throw Refusal.input("There is no form \"" + what + "\" here.");
         };

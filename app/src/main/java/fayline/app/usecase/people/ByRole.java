@@ -1,0 +1,97 @@
+package fayline.app.usecase.people;
+
+import fayline.app.usecase.shop.Judge;
+import fayline.app.usecase.shop.ShopRecord;
+import fayline.flow.record.Entry;
+import fayline.flow.record.EntryKind;
+import fayline.flow.record.NewEntry;
+import fayline.flow.record.Value;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Judges entries at the one place through which all of them pass, whatever page or form they came by: what kind of act an entry
+ * is, and whether the role of who makes it allows that. Nobody signs for another.
+ */
+final class ByRole implements Judge {
+    private final ShopRecord record;
+    private final Roster roster;
+    private final Telling refused;
+
+    /** Tells the record of a refusal. */
+    @FunctionalInterface
+    interface Telling {
+        void of(String person, Role role, Act act, String what);
+    }
+
+    ByRole(ShopRecord record, Roster roster, Telling refused) {
+        this.record = record;
+        this.roster = roster;
+        this.refused = refused;
+    }
+
+    @Override
+    public Optional<String> refuses(NewEntry fresh) {
+        Optional<Roster.Known> who = roster.find(fresh.by());
+        if (who.isEmpty()) {
+            return Optional.of("Nobody who may enter is named \"" + fresh.by() + "\".");
+        }
+        Act act = actOf(fresh);
+        if (!Rights.may(who.get().role(), act)) {
+            refused.of(fresh.by(), who.get().role(), act, fresh.kind());
+            return Optional.of("As " + who.get().role().word() + " you may not " + act.words()
+                    + ". The lead decides who may.");
+        }
+        String signature = signature(fresh);
+        if (!signature.isEmpty() && !signature.equals(fresh.by())) {
+            refused.of(fresh.by(), who.get().role(), Act.SIGN, "for " + signature);
+            return Optional.of("Nobody signs for another. Let " + name(signature)
+                    + " sign on a phone of their own, or switch person on this one.");
+        }
+        return Optional.empty();
+    }
+
+    private String name(String person) {
+        return roster.find(person).map(Roster.Known::name).orElse(person);
+    }
+
+    private Act actOf(NewEntry fresh) {
+        Optional<EntryKind> kind = EntryKind.of(fresh.kind());
+        if (kind.isEmpty()) {
+            return Act.KEEP_PEOPLE;
+        }
+        return switch (kind.get()) {
+            case FILE_SAVED, FILE_REMOVED, PROJECT_ADDED, FOLDER_IMPORTED -> Act.CHANGE_DEFINITION;
+            case STEP_STARTED, STEP_NOTED, READING_TAKEN -> Act.WORK;
+            case STEP_FINISHED -> signature(fresh).isEmpty() ? Act.WORK : Act.SIGN;
+            case CORRECTED -> signature(fresh).isEmpty() && !touchesSignature(fresh) ? Act.WORK : Act.SIGN;
+            case PLAN_PUBLISHED -> Act.PUBLISH_PLAN;
+            case PERSON_ADMITTED,
+                    PERSON_CHANGED,
+                    DEVICE_PAIRED,
+                    DEVICE_ENDED,
+                    SIGNED_IN,
+                    SIGNED_OUT,
+                    SIGN_IN_BARRED,
+                    ACT_REFUSED -> Act.KEEP_PEOPLE;
+        };
+    }
+
+    private static String signature(NewEntry fresh) {
+        Value.Fields f = fresh.payload();
+        return fresh.kind().equals(EntryKind.CORRECTED.key())
+                ? f.inner("with").text("signed")
+                : f.text("signed");
+    }
+
+    /** Whether a correction names an entry that somebody signed. */
+    private boolean touchesSignature(NewEntry fresh) {
+        long named = fresh.payload().whole("entry").orElse(0L);
+        List<Entry> found = named < 1 ? List.of() : record.entries(named);
+        if (found.isEmpty()) {
+            return false;
+        }
+        Value.Fields f = found.get(0).fields();
+        return !f.text("signed").isEmpty() || !f.inner("with").text("signed").isEmpty();
+    }
+}

@@ -1,0 +1,198 @@
+package fayline.app.usecase.people;
+
+import fayline.app.usecase.people.Devices.Paired;
+import fayline.app.usecase.people.SignIns.Entered;
+import fayline.app.usecase.shop.Judge;
+import fayline.app.usecase.shop.ShopRecord;
+import fayline.flow.record.EntryKind;
+import fayline.store.sql.PeopleTables;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.Optional;
+
+/**
+ * The people of one shop on its network, put together: roster, devices, sign-ins and one-time codes. Where the program serves
+ * this machine alone there is none of it.
+ */
+public final class People {
+    private final PeopleTables tables;
+    private final Notices notices;
+    private final Codes codes;
+    private final Roster roster;
+    private final Devices devices;
+    private final SignIns signIns;
+    private final Judge judge;
+
+    /**
+     * Puts it together.
+     *
+     * @param record the shop's record, to tell it
+     * @param tables what is kept beside the record
+     * @param machine the machine's clock, not a demonstration's
+     * @param random a generator fit for secrets
+     */
+    public People(ShopRecord record, PeopleTables tables, Clock machine, SecureRandom random) {
+        Secrets secrets = new Secrets(random);
+        this.tables = tables;
+        this.notices = new Notices(record);
+        this.codes = new Codes(secrets, machine);
+        this.roster = new Roster(record, tables, secrets, notices);
+        this.devices = new Devices(tables, secrets, notices, machine);
+        this.signIns = new SignIns(tables, secrets, new Guesses(machine), notices, machine);
+        this.judge = new ByRole(record, roster, this::refused);
+    }
+
+    /** Who may enter. */
+    public Roster roster() {
+        return roster;
+    }
+
+    /** The known devices. */
+    public Devices devices() {
+        return devices;
+    }
+
+    /** Signing in and out. */
+    public SignIns signIns() {
+        return signIns;
+    }
+
+    /** Judges every entry by the role of who makes it. */
+    public Judge judge() {
+        return judge;
+    }
+
+    /** A code for whoever is at the console: it makes the lead, or gives a lead a new password. */
+    public String setUpCode() {
+        return codes.issue(new Grant.SetUp());
+    }
+
+    /** How long such a code holds. */
+    public Duration setUpLife() {
+        return Codes.lifeOf(new Grant.SetUp());
+    }
+
+    /**
+     * A code that pairs a device.
+     *
+     * @param by who issues it
+     * @param person whose device it is; empty where several share it
+     * @param label what it is called
+     */
+    public String pairingCode(Actor by, String person, String label) {
+        requirePeople(by);
+        if (!person.isEmpty() && roster.find(person).isEmpty()) {
+            throw DeniedException.of("Nobody of that name may enter.");
+        }
+        return codes.issue(new Grant.Pairing(person, Devices.label(label), by.person()));
+    }
+
+    /** A code by which somebody sets a first or new secret: a lead the password, others the PIN. */
+    public String secretCode(Actor by, String person) {
+        requirePeople(by);
+        if (roster.find(person).isEmpty()) {
+            throw DeniedException.of("Nobody of that name may enter.");
+        }
+        return codes.issue(new Grant.NewSecret(person));
+    }
+
+    /** How long pairing codes and codes for secrets hold. */
+    public Duration codeLife() {
+        return Codes.lifeOf(new Grant.NewSecret(""));
+    }
+
+    private static void requirePeople(Actor by) {
+        if (!by.may(Act.KEEP_PEOPLE)) {
+            throw DeniedException.of("You may not " + Act.KEEP_PEOPLE.words() + ".");
+        }
+    }
+
+    /**
+     * What a code allows; using it up.
+     *
+     * @param typed as typed
+     * @param from the network address
+     */
+    public Grant use(String typed, String from) {
+        signIns.requireTry(from);
+        Grant grant = codes.use(typed).orElseThrow(() -> signIns.wrongCode(from));
+        signIns.rightFrom(from);
+        return grant;
+    }
+
+    /** Ends the codes of somebody and takes them out. */
+    public void remove(Actor by, String person) {
+        requirePeople(by);
+        codes.endFor(person);
+        roster.remove(by.person(), person);
+    }
+
+    /** Makes a device known by a grant. */
+    public Paired pair(Grant.Pairing grant) {
+        return devices.pair(grant);
+    }
+
+    /** Enters the owner of a device that was just paired. */
+    public Entered enterOn(Paired paired) {
+        return tables.person(paired.device().person())
+                .map(p -> signIns.enter(p, Way.DEVICE, paired.device().id(), 0))
+                .orElseThrow(() -> DeniedException.of("Its owner may no longer enter."));
+    }
+
+    /**
+     * Sets the lead up, or gives a lead a new password.
+     *
+     * @param grant from the console
+     * @param person one of the shop's list
+     * @param password the password
+     */
+    public void setUp(Grant.SetUp grant, String person, String password) {
+        Optional<Roster.Known> known = roster.find(person);
+        if (known.isPresent() && known.get().role() != Role.LEAD) {
+            throw DeniedException.of(known.get().name() + " may enter as " + known.get().role().word()
+                    + ". Pick the lead, or somebody who may not enter yet.");
+        }
+        SecretRules.requirePassword(password, java.util.List.of(person, "fayline"));
+        if (known.isEmpty()) {
+            roster.admit("", person, "", Role.LEAD);
+        }
+        roster.setPassword("", person, password);
+    }
+
+    /** Changes one's own password; the old one must be right, and tries are slowed like those at the door. */
+    public void changePassword(Actor actor, String before, String password) {
+        String from = "sign-in " + actor.signIn();
+        signIns.requireTry(from);
+        if (!roster.isPassword(actor.person(), before)) {
+            throw signIns.wrong(from, actor.person(), "The old password is not right.");
+        }
+        roster.changePassword(actor, password);
+        signIns.rightFrom(from);
+    }
+
+    /** Sets one's own PIN; where there is one, the old one must be right. */
+    public void changePin(Actor actor, String before, String pin) {
+        String from = "sign-in " + actor.signIn();
+        signIns.requireTry(from);
+        if (!roster.isPin(actor.person(), before)) {
+            throw signIns.wrong(from, actor.person(), "The old PIN is not right.");
+        }
+        roster.setPin(actor.person(), actor.person(), pin);
+        signIns.rightFrom(from);
+    }
+
+    /** A refusal of somebody or something that is not known. */
+    public DeniedException notKnown(String sentence) {
+        return DeniedException.of(sentence);
+    }
+
+    /** Tells the record that somebody tried what they may not. */
+    public void refused(Actor actor, Act act, String what) {
+        refused(actor.person(), actor.role(), act, what);
+    }
+
+    private void refused(String person, Role role, Act act, String what) {
+        notices.tell(EntryKind.ACT_REFUSED, person, "act", act.key(), "role", role.word(), "what", what);
+    }
+}
