@@ -6,9 +6,11 @@ import java.net.NetworkInterface;
 import java.net.SocketException;
 import java.net.UnknownHostException;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Under which names and addresses this machine is found on its network. */
 final class NetworkNames {
@@ -76,8 +78,20 @@ final class NetworkNames {
         return addresses;
     }
 
-    /** The address to tell others. */
-    String home() {
-        return addresses.isEmpty() ? "localhost" : addresses.get(0).getHostAddress();
+    /**
+     * The name or address to tell others: one that the certificate vouches for, an address before a name, since every phone
+     * finds an address.
+     *
+     * @param vouched the names of the certificate
+     */
+    String home(Collection<String> vouched) {
+        return Stream.concat(
+                        addresses.stream()
+                                .filter(a -> !a.isLoopbackAddress() && a instanceof Inet4Address)
+                                .map(InetAddress::getHostAddress),
+                        Stream.of(own + ".local", own))
+                .filter(vouched::contains)
+                .findFirst()
+                .orElse("localhost");
     }
 }

@@ -50,8 +50,10 @@ final class Serving {
         OpenShop open = open(options.data());
         if (options.lan().isPresent() && open.shop().definitions().isEmpty()) {
             open.close();
-            s.err().println("The data folder " + open.path() + " holds no project, and the lead is picked from its list of"
-                    + " people. Import one first: fayline import FOLDER --data " + open.path());
+            s.err()
+                    .println("The data folder " + open.path()
+                            + " holds no project, and the lead is picked from its list of"
+                            + " people. Import one first: fayline import FOLDER --data " + open.path());
             return ExitCode.BAD_INPUT;
         }
         Optional<ServingNetwork> lan;
@@ -170,8 +172,8 @@ final class Serving {
         try {
             Path folder = Files.createTempDirectory("fayline-train");
             try (OpenShop open = open(folder, Optional.empty());
-                    WebServer server = WebServer.start(
-                            0, site(open.shop(), new LookAtShop(open.shop()), Optional.empty()))) {
+                    WebServer server =
+                            WebServer.start(0, site(open.shop(), new LookAtShop(open.shop()), Optional.empty()))) {
                 for (String page : List.of("", "weeks", "airframe", "stores", "static/app.css")) {
                     fetch(server.address() + page);
                 }

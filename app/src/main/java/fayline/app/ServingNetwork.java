@@ -29,8 +29,7 @@ final class ServingNetwork {
     private final Trust trust;
     private final String home;
 
-    private ServingNetwork(
-            LanOptions options, People people, ServerIdentity identity, Trust trust, String home) {
+    private ServingNetwork(LanOptions options, People people, ServerIdentity identity, Trust trust, String home) {
         this.options = options;
         this.people = people;
         this.identity = identity;
@@ -53,13 +52,17 @@ final class ServingNetwork {
             String home = identity.names().stream()
                     .filter(n -> !n.startsWith("*"))
                     .findFirst()
-                    .orElse(names.home());
+                    .orElse("localhost");
             return new ServingNetwork(options, people, identity, Trust.supplied(), home);
         }
         LocalAuthority authority = LocalAuthority.of(open.path(), now, names.own());
         ServerIdentity identity = authority.serverFor(names.hosts(), names.addresses(), now);
         return new ServingNetwork(
-                options, people, identity, new Trust(authority.file(), authority.fingerprint()), names.home());
+                options,
+                people,
+                identity,
+                new Trust(authority.file(), authority.fingerprint()),
+                names.home(identity.names()));
     }
 
     People people() {
@@ -81,8 +84,13 @@ final class ServingNetwork {
         out.println();
         out.print(QrCode.asText(address));
         out.println("Open " + address + " on the shop's network, or hold a phone's camera on the square.");
+        if (home.equals("localhost")) {
+            out.println("This machine has no private address on a network, so others cannot reach it under this one."
+                    + " Join it to the shop's network, or give --cert and --key.");
+        }
         if (trust.isOwn()) {
-            out.println("The browser will warn until the device trusts this shop's own authority: " + address + "trust");
+            out.println(
+                    "The browser will warn until the device trusts this shop's own authority: " + address + "trust");
             out.println("says how. Compare there: SHA-256 " + trust.fingerprint());
         }
         Optional<Roster.Known> lead = people.roster().all().stream()

@@ -97,9 +97,7 @@ final class ServeCommand implements Callable<Integer> {
                     + (pem == null ? "--cert" : "--key") + ", expected both or neither");
         }
         return Optional.of(new LanOptions(
-                pem == null || secret == null
-                        ? Optional.empty()
-                        : Optional.of(new LanOptions.Supplied(pem, secret)),
+                pem == null || secret == null ? Optional.empty() : Optional.of(new LanOptions.Supplied(pem, secret)),
                 setUp));
     }
 }

@@ -94,8 +94,7 @@ public final class Site implements WebServer.Pages {
      * @param version the program's version, for the foot of the pages
      * @param entrance what is added where people sign in
      */
-    public Site(
-            ShopRecord shop, LookAtShop looking, LeastFinish least, String version, Optional<Entrance> entrance) {
+    public Site(ShopRecord shop, LookAtShop looking, LeastFinish least, String version, Optional<Entrance> entrance) {
         this.entrance = entrance;
         this.shop = shop;
         this.looking = looking;
@@ -115,7 +114,7 @@ public final class Site implements WebServer.Pages {
     private List<Page> atTheDoor(Sights sights, Door door, Entrance e) {
         return List.of(
                 new SignInPage(e.people(), door),
-                new TrustPage(e.trust(), door),
+                new TrustPage(e.trust(), e.people(), door),
                 new MePage(sights, shop, e.people()),
                 new PeoplePage(
                         sights,

@@ -73,6 +73,10 @@ class ArchitectureTest {
         h.put("org.flywaydb..", List.of("fayline.store.sql.."));
         h.put("com.zaxxer..", List.of("fayline.store.sql.."));
         h.put("org.jooq..", List.of("fayline.store.sql.."));
+        h.put("org.bouncycastle..", List.of("fayline.store.file.trust.."));
+        h.put("com.password4j..", List.of("fayline.app.usecase.people.."));
+        h.put("io.github.bucket4j..", List.of("fayline.app.usecase.people.."));
+        h.put("com.nulabinc..", List.of("fayline.app.usecase.people.."));
         h.put("org.snakeyaml..", List.of("fayline.store.file.."));
         h.put("org.apache.commons.csv..", List.of("fayline.store.file.."));
         h.put("net.fortuna..", List.of("fayline.store.file.."));

@@ -23,7 +23,7 @@ import java.util.Set;
 import javax.net.ssl.SSLContext;
 import javax.net.ssl.TrustManagerFactory;
 
-/** The demonstration served to the shop's network, with a lead, over TLS by an authority of its own. */
+/** The demonstration served to the shop's network over TLS by an authority of its own; the clock of sign-ins can be moved. */
 record ServedNetwork(
         OpenShop open, People people, MovedClock clock, WebServer server, LocalAuthority authority, SSLContext client)
         implements AutoCloseable {
@@ -32,7 +32,8 @@ record ServedNetwork(
 
     static ServedNetwork in(Path folder) throws Exception {
         MovedClock clock = new MovedClock();
-        OpenShop open = OpenShop.openWith(folder.resolve("data"), Path.of("../demo/ousel"), clock, Optional.empty());
+        OpenShop open =
+                OpenShop.openWith(folder.resolve("data"), Path.of("../demo/ousel"), ServedDemo.CLOCK, Optional.empty());
         People people = new People(open.shop(), open.people(), clock, new SecureRandom());
         LocalAuthority authority = LocalAuthority.of(folder, Instant.now(), "");
         ServerIdentity identity =
@@ -44,15 +45,12 @@ record ServedNetwork(
                 looking,
                 new LeastFinish(folder.resolve("library")),
                 "test",
-                Optional.of(new Site.Entrance(
-                        people, new Trust(authority.file(), authority.fingerprint()), "127.0.0.1")));
+                Optional.of(
+                        new Site.Entrance(people, new Trust(authority.file(), authority.fingerprint()), "127.0.0.1")));
         WebServer server = WebServer.start(
                 0,
                 Optional.of(new WebServer.Network(
-                        identity.context(),
-                        Set.copyOf(identity.names()),
-                        "127.0.0.1",
-                        new PeopleGate(people))),
+                        identity.context(), Set.copyOf(identity.names()), "127.0.0.1", new PeopleGate(people))),
                 site);
         return new ServedNetwork(open, people, clock, server, authority, trusting(authority));
     }
@@ -120,7 +118,11 @@ record ServedNetwork(
     /** A code that pairs a device; shared where the person is empty. */
     String pairingCode(String person, String label) {
         return people.pairingCode(
-                people.signIns().byPassword(person(0), PASSWORD, "desk " + label).actor(), person, label);
+                people.signIns()
+                        .byPassword(person(0), PASSWORD, "desk " + label)
+                        .actor(),
+                person,
+                label);
     }
 
     @Override

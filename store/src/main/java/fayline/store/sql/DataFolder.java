@@ -36,8 +36,7 @@ public final class DataFolder implements AutoCloseable {
     private final SqlEntryLog log;
     private final PeopleTables people;
 
-    private DataFolder(
-            Path path, FolderLock lock, Optional<Connection> held, SqlEntryLog log, PeopleTables people) {
+    private DataFolder(Path path, FolderLock lock, Optional<Connection> held, SqlEntryLog log, PeopleTables people) {
         this.path = path;
         this.lock = lock;
         this.held = held;
@@ -67,8 +66,7 @@ public final class DataFolder implements AutoCloseable {
                 held = Optional.of(holdServer(folder, source));
             }
             HikariDataSource pool = migrated(engine, source);
-            return new DataFolder(
-                    folder, lock, held, new SqlEntryLog(pool, engine), new PeopleTables(pool, engine));
+            return new DataFolder(folder, lock, held, new SqlEntryLog(pool, engine), new PeopleTables(pool, engine));
         } catch (HikariPool.PoolInitializationException e) {
             release(lock, held);
             throw new StoreException("The database of " + folder + " cannot be opened: " + e.getMessage(), e);

@@ -70,8 +70,7 @@ public final class PeopleTables {
      * @param tokenHash hash of the token that it holds
      * @param paired when it was paired
      */
-    public record KnownDevice(
-            String id, String label, String sort, String person, String tokenHash, Instant paired) {}
+    public record KnownDevice(String id, String label, String sort, String person, String tokenHash, Instant paired) {}
 
     /**
      * Somebody who is signed in.
@@ -89,12 +88,18 @@ public final class PeopleTables {
 
     /** Everybody who may enter, by id. */
     public List<KnownPerson> people() {
-        return read(db -> db.select(PERSON, NAME, ROLE, PASSWORD, PIN).from(PEOPLE).orderBy(PERSON).fetch(PeopleTables::person));
+        return read(db -> db.select(PERSON, NAME, ROLE, PASSWORD, PIN)
+                .from(PEOPLE)
+                .orderBy(PERSON)
+                .fetch(PeopleTables::person));
     }
 
     /** One of them. */
     public Optional<KnownPerson> person(String id) {
-        return read(db -> db.select(PERSON, NAME, ROLE, PASSWORD, PIN).from(PEOPLE).where(PERSON.eq(id)).fetchOptional(PeopleTables::person));
+        return read(db -> db.select(PERSON, NAME, ROLE, PASSWORD, PIN)
+                .from(PEOPLE)
+                .where(PERSON.eq(id))
+                .fetchOptional(PeopleTables::person));
     }
 
     /** Adds somebody, or puts this in the place of what was kept of them. */
@@ -118,18 +123,30 @@ public final class PeopleTables {
 
     /** Every known device, the oldest first. */
     public List<KnownDevice> devices() {
-        return read(db -> db.select(ID, LABEL, SORT, PERSON, TOKEN, PAIRED).from(DEVICES).orderBy(PAIRED, ID).fetch(PeopleTables::device));
+        return read(db -> db.select(ID, LABEL, SORT, PERSON, TOKEN, PAIRED)
+                .from(DEVICES)
+                .orderBy(PAIRED, ID)
+                .fetch(PeopleTables::device));
     }
 
     /** The device that holds a token. */
     public Optional<KnownDevice> deviceOf(String tokenHash) {
-        return read(db -> db.select(ID, LABEL, SORT, PERSON, TOKEN, PAIRED).from(DEVICES).where(TOKEN.eq(tokenHash)).fetchOptional(PeopleTables::device));
+        return read(db -> db.select(ID, LABEL, SORT, PERSON, TOKEN, PAIRED)
+                .from(DEVICES)
+                .where(TOKEN.eq(tokenHash))
+                .fetchOptional(PeopleTables::device));
     }
 
     /** Adds a device. */
     public void add(KnownDevice d) {
         write(db -> db.insertInto(DEVICES, ID, LABEL, SORT, PERSON, TOKEN, PAIRED)
-                .values(d.id(), d.label(), d.sort(), d.person(), d.tokenHash(), d.paired().toString())
+                .values(
+                        d.id(),
+                        d.label(),
+                        d.sort(),
+                        d.person(),
+                        d.tokenHash(),
+                        d.paired().toString())
                 .execute());
     }
 
@@ -143,12 +160,18 @@ public final class PeopleTables {
 
     /** Every sign-in that was not ended, the oldest first. */
     public List<SignIn> signIns() {
-        return read(db -> db.select(ID, TOKEN, PERSON, DEVICE, WAY, BEGAN, SEEN).from(SIGN_INS).orderBy(BEGAN, ID).fetch(PeopleTables::signIn));
+        return read(db -> db.select(ID, TOKEN, PERSON, DEVICE, WAY, BEGAN, SEEN)
+                .from(SIGN_INS)
+                .orderBy(BEGAN, ID)
+                .fetch(PeopleTables::signIn));
     }
 
     /** The sign-in of a token. */
     public Optional<SignIn> signInOf(String tokenHash) {
-        return read(db -> db.select(ID, TOKEN, PERSON, DEVICE, WAY, BEGAN, SEEN).from(SIGN_INS).where(TOKEN.eq(tokenHash)).fetchOptional(PeopleTables::signIn));
+        return read(db -> db.select(ID, TOKEN, PERSON, DEVICE, WAY, BEGAN, SEEN)
+                .from(SIGN_INS)
+                .where(TOKEN.eq(tokenHash))
+                .fetchOptional(PeopleTables::signIn));
     }
 
     /** Adds a sign-in. */

@@ -32,8 +32,7 @@ final class Transaction {
                 return answer;
             } catch (SQLException | DataAccessException e) {
                 pool.evictConnection(connection);
-                throw new StoreException(
-                        "The record cannot be " + (keep ? "written: " : "read: ") + e.getMessage(), e);
+                throw new StoreException("The record cannot be " + (keep ? "written: " : "read: ") + e.getMessage(), e);
             }
         } catch (SQLException e) {
             throw new StoreException("The record cannot be reached: " + e.getMessage(), e);

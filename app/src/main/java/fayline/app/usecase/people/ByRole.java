@@ -39,8 +39,8 @@ final class ByRole implements Judge {
         Act act = actOf(fresh);
         if (!Rights.may(who.get().role(), act)) {
             refused.of(fresh.by(), who.get().role(), act, fresh.kind());
-            return Optional.of("As " + who.get().role().word() + " you may not " + act.words()
-                    + ". The lead decides who may.");
+            return Optional.of(
+                    "As " + who.get().role().word() + " you may not " + act.words() + ". The lead decides who may.");
         }
         String signature = signature(fresh);
         if (!signature.isEmpty() && !signature.equals(fresh.by())) {
@@ -79,9 +79,7 @@ final class ByRole implements Judge {
 
     private static String signature(NewEntry fresh) {
         Value.Fields f = fresh.payload();
-        return fresh.kind().equals(EntryKind.CORRECTED.key())
-                ? f.inner("with").text("signed")
-                : f.text("signed");
+        return fresh.kind().equals(EntryKind.CORRECTED.key()) ? f.inner("with").text("signed") : f.text("signed");
     }
 
     /** Whether a correction names an entry that somebody signed. */

@@ -39,7 +39,9 @@ final class Codes {
             kept.values().removeIf(k -> k.grant() instanceof Grant.SetUp);
         }
         String code = secrets.code();
-        kept.put(Secrets.fingerprint(Secrets.readCode(code)), new Kept(grant, clock.instant().plus(lifeOf(grant))));
+        kept.put(
+                Secrets.fingerprint(Secrets.readCode(code)),
+                new Kept(grant, clock.instant().plus(lifeOf(grant))));
         return code;
     }
 

@@ -74,8 +74,8 @@ public final class Devices {
                 "person",
                 grant.person());
         String token = secrets.token();
-        KnownDevice device = new KnownDevice(
-                id, grant.label(), sort, grant.person(), Secrets.fingerprint(token), clock.instant());
+        KnownDevice device =
+                new KnownDevice(id, grant.label(), sort, grant.person(), Secrets.fingerprint(token), clock.instant());
         tables.add(device);
         return new Paired(device(device), token);
     }

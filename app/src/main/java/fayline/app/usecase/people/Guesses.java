@@ -36,12 +36,24 @@ public final class Guesses {
     private final Map<String, Place> places = new LinkedHashMap<>();
     private final Clock clock;
     private final TimeMeter meter;
+    private final int aPlace;
     private final Bucket all;
 
     Guesses(Clock clock) {
+        this(clock, TRIES_A_MINUTE, ALL_TRIES_A_MINUTE);
+    }
+
+    /**
+     * With limits of its own.
+     *
+     * @param aPlace how many a minute from one place
+     * @param fromAll how many a minute from all places together
+     */
+    Guesses(Clock clock, int aPlace, int fromAll) {
         this.clock = clock;
         this.meter = new ByClock(clock);
-        this.all = bucket(ALL_TRIES_A_MINUTE);
+        this.aPlace = aPlace;
+        this.all = bucket(fromAll);
     }
 
     private record ByClock(Clock clock) implements TimeMeter {
@@ -81,7 +93,7 @@ public final class Guesses {
             if (places.size() >= MOST_PLACES) {
                 places.remove(places.keySet().iterator().next());
             }
-            known = new Place(bucket(TRIES_A_MINUTE));
+            known = new Place(bucket(aPlace));
             places.put(from, known);
         }
         return known;
@@ -96,8 +108,7 @@ public final class Guesses {
         Place place = place(from);
         Instant now = clock.instant();
         if (now.isBefore(place.until)) {
-            long wait = Math.min(
-                    Duration.between(now, place.until).toSeconds() + 1, LONGEST_WAIT.toSeconds());
+            long wait = Math.min(Duration.between(now, place.until).toSeconds() + 1, LONGEST_WAIT.toSeconds());
             throw DeniedException.later(
                     "There were too many wrong tries from here. Wait " + wait + " s and try again.", wait);
         }

@@ -16,6 +16,10 @@ import java.util.Optional;
  * this machine alone there is none of it.
  */
 public final class People {
+    /** New visitors a minute from one place, and from all places: what they hold in memory stays small. */
+    private static final int VISITS_A_MINUTE = 60;
+
+    private static final int ALL_VISITS_A_MINUTE = 300;
     private final PeopleTables tables;
     private final Notices notices;
     private final Codes codes;
@@ -23,6 +27,7 @@ public final class People {
     private final Devices devices;
     private final SignIns signIns;
     private final Judge judge;
+    private final Guesses visits;
 
     /**
      * Puts it together.
@@ -40,6 +45,7 @@ public final class People {
         this.roster = new Roster(record, tables, secrets, notices);
         this.devices = new Devices(tables, secrets, notices, machine);
         this.signIns = new SignIns(tables, secrets, new Guesses(machine), notices, machine);
+        this.visits = new Guesses(machine, VISITS_A_MINUTE, ALL_VISITS_A_MINUTE);
         this.judge = new ByRole(record, roster, this::refused);
     }
 
@@ -150,8 +156,8 @@ public final class People {
     public void setUp(Grant.SetUp grant, String person, String password) {
         Optional<Roster.Known> known = roster.find(person);
         if (known.isPresent() && known.get().role() != Role.LEAD) {
-            throw DeniedException.of(known.get().name() + " may enter as " + known.get().role().word()
-                    + ". Pick the lead, or somebody who may not enter yet.");
+            throw DeniedException.of(known.get().name() + " may enter as "
+                    + known.get().role().word() + ". Pick the lead, or somebody who may not enter yet.");
         }
         SecretRules.requirePassword(password, java.util.List.of(person, "fayline"));
         if (known.isEmpty()) {
@@ -180,6 +186,11 @@ public final class People {
         }
         roster.setPin(actor.person(), actor.person(), pin);
         signIns.rightFrom(from);
+    }
+
+    /** Refuses a visitor who comes too soon after too many others. */
+    public void requireVisit(String from) {
+        visits.require(from);
     }
 
     /** A refusal of somebody or something that is not known. */

@@ -129,7 +129,8 @@ public final class Roster {
         }
         keepALead(old);
         if (role != Role.VIEWER && crewList().stream().noneMatch(p -> p.id().equals(person))) {
-            throw DeniedException.of(old.name() + " does not stand in the shop's list of people and can only be a viewer.");
+            throw DeniedException.of(
+                    old.name() + " does not stand in the shop's list of people and can only be a viewer.");
         }
         notices.tell(EntryKind.PERSON_CHANGED, by, "person", person, "what", "role", "role", role.word());
         tables.put(new KnownPerson(person, old.name(), role.word(), old.passwordHash(), old.pinHash()));
@@ -146,7 +147,11 @@ public final class Roster {
 
     private void keepALead(KnownPerson old) {
         boolean lead = old.role().equals(Role.LEAD.word());
-        if (lead && tables.people().stream().filter(p -> p.role().equals(Role.LEAD.word())).count() == 1) {
+        if (lead
+                && tables.people().stream()
+                                .filter(p -> p.role().equals(Role.LEAD.word()))
+                                .count()
+                        == 1) {
             throw DeniedException.of(old.name() + " is the only lead. Make somebody else lead first.");
         }
     }

@@ -48,13 +48,14 @@ public final class SecretRules {
     static void requirePassword(String password, List<String> known) {
         int length = password.codePointCount(0, password.length());
         if (length < SHORTEST_PASSWORD || length > LONGEST_PASSWORD) {
-            throw DeniedException.of("The password has " + length + " characters, expected " + SHORTEST_PASSWORD + " to "
-                    + LONGEST_PASSWORD + ".");
+            throw DeniedException.of("The password has " + length + " characters, expected " + SHORTEST_PASSWORD
+                    + " to " + LONGEST_PASSWORD + ".");
         }
         String measured = password.substring(0, Math.min(password.length(), MEASURED));
         if (new Zxcvbn().measure(measured, known).getGuessesLog10() < LEAST_GUESSES_LOG10) {
-            throw DeniedException.of("The password is a common one or follows a simple pattern, expected one that nobody"
-                    + " else would think of.");
+            throw DeniedException.of(
+                    "The password is a common one or follows a simple pattern, expected one that nobody"
+                            + " else would think of.");
         }
     }
 

@@ -16,8 +16,7 @@ import java.util.Locale;
  * and codes are long and random, so their SHA-256 is kept, not a slow hash.
  */
 final class Secrets {
-    private static final Argon2Function ARGON =
-            Argon2Function.getInstance(19 * 1024, 2, 1, 32, Argon2.ID);
+    private static final Argon2Function ARGON = Argon2Function.getInstance(19 * 1024, 2, 1, 32, Argon2.ID);
     private static final int TOKEN_BYTES = 32;
 
     /** Digits and letters that cannot be taken for one another; 32 of them, five bits each. */

@@ -165,25 +165,14 @@ public final class SignIns {
         String token = secrets.token();
         Instant now = clock.instant();
         SignIn s = new SignIn(
-                UUID.randomUUID().toString(),
-                Secrets.fingerprint(token),
-                person.person(),
-                device,
-                way.key(),
-                now,
-                now);
+                UUID.randomUUID().toString(), Secrets.fingerprint(token), person.person(), device, way.key(), now, now);
         tables.add(s);
         return new Entered(actor(person, s), token);
     }
 
     private static Actor actor(KnownPerson p, SignIn s) {
         return new Actor(
-                p.person(),
-                p.name(),
-                Role.of(p.role()).orElse(Role.VIEWER),
-                Way.ofKey(s.way()),
-                s.id(),
-                s.device());
+                p.person(), p.name(), Role.of(p.role()).orElse(Role.VIEWER), Way.ofKey(s.way()), s.id(), s.device());
     }
 
     /** Who holds a token; nobody where it was never given out, has ended, or is too old. */
@@ -230,8 +219,7 @@ public final class SignIns {
         Instant now = clock.instant();
         return tables.signIns().stream()
                 .filter(s -> !isOver(s, now))
-                .map(s -> new Current(
-                        s.id(), s.person(), s.device(), Way.ofKey(s.way()), s.began(), s.seen()))
+                .map(s -> new Current(s.id(), s.person(), s.device(), Way.ofKey(s.way()), s.began(), s.seen()))
                 .toList();
     }
 

@@ -157,9 +157,7 @@ public final class ShopRecord {
         for (NewEntry one : fresh) {
             Optional<String> refused = judge.refuses(one);
             if (refused.isPresent()) {
-                return fresh.stream()
-                        .map(f -> Outcome.refused(refused.get()))
-                        .toList();
+                return fresh.stream().map(f -> Outcome.refused(refused.get())).toList();
             }
         }
         List<Answer> answers = log.append(fresh);

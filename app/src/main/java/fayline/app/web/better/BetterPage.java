@@ -62,20 +62,29 @@ public final class BetterPage implements Page {
             sights.with(visit, sight -> show(visit, sight));
         });
         routes.sse(HERE + "/news", this::news);
-        routes.post(HERE + "/search", ctx -> {
-            Visit visit = new Visit(ctx);
-            sights.with(visit, sight -> search(visit));
-        }, Asks.to(Act.PUBLISH_PLAN));
-        routes.post(HERE + "/stop", ctx -> {
-            Visit visit = new Visit(ctx);
-            improving.ifPresent(ImprovePlan::stop);
-            visit.say("The search stops; the best plan is kept.");
-            visit.lead(HERE);
-        }, Asks.to(Act.PUBLISH_PLAN));
-        routes.post(HERE + "/tell", ctx -> {
-            Visit visit = new Visit(ctx);
-            sights.with(visit, sight -> tell(visit, sight));
-        }, Asks.to(Act.PUBLISH_PLAN));
+        routes.post(
+                HERE + "/search",
+                ctx -> {
+                    Visit visit = new Visit(ctx);
+                    sights.with(visit, sight -> search(visit));
+                },
+                Asks.to(Act.PUBLISH_PLAN));
+        routes.post(
+                HERE + "/stop",
+                ctx -> {
+                    Visit visit = new Visit(ctx);
+                    improving.ifPresent(ImprovePlan::stop);
+                    visit.say("The search stops; the best plan is kept.");
+                    visit.lead(HERE);
+                },
+                Asks.to(Act.PUBLISH_PLAN));
+        routes.post(
+                HERE + "/tell",
+                ctx -> {
+                    Visit visit = new Visit(ctx);
+                    sights.with(visit, sight -> tell(visit, sight));
+                },
+                Asks.to(Act.PUBLISH_PLAN));
     }
 
     /** Says only that there is news: what it is, the page fetches for itself in the reader's own way. */

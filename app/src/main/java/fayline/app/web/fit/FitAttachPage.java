@@ -32,14 +32,20 @@ public final class FitAttachPage implements Page {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.post("/fit/{id}/attach", ctx -> {
-            Visit visit = new Visit(ctx);
-            sights.with(visit, sight -> attach(visit, sight));
-        }, Asks.to(Act.CHANGE_DEFINITION));
-        routes.post("/fit/{id}/detach", ctx -> {
-            Visit visit = new Visit(ctx);
-            sights.with(visit, sight -> detach(visit, sight));
-        }, Asks.to(Act.CHANGE_DEFINITION));
+        routes.post(
+                "/fit/{id}/attach",
+                ctx -> {
+                    Visit visit = new Visit(ctx);
+                    sights.with(visit, sight -> attach(visit, sight));
+                },
+                Asks.to(Act.CHANGE_DEFINITION));
+        routes.post(
+                "/fit/{id}/detach",
+                ctx -> {
+                    Visit visit = new Visit(ctx);
+                    sights.with(visit, sight -> detach(visit, sight));
+                },
+                Asks.to(Act.CHANGE_DEFINITION));
     }
 
     private void attach(Visit visit, Sight sight) {

@@ -48,14 +48,20 @@ public final class FitMendPage implements Page {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> show(visit, sight, Map.of(), List.of()));
         });
-        routes.post(READING + "/correct", ctx -> {
-            Visit visit = new Visit(ctx);
-            sights.with(visit, sight -> mend(visit, sight, false));
-        }, Asks.to(Act.WORK));
-        routes.post(READING + "/withdraw", ctx -> {
-            Visit visit = new Visit(ctx);
-            sights.with(visit, sight -> mend(visit, sight, true));
-        }, Asks.to(Act.WORK));
+        routes.post(
+                READING + "/correct",
+                ctx -> {
+                    Visit visit = new Visit(ctx);
+                    sights.with(visit, sight -> mend(visit, sight, false));
+                },
+                Asks.to(Act.WORK));
+        routes.post(
+                READING + "/withdraw",
+                ctx -> {
+                    Visit visit = new Visit(ctx);
+                    sights.with(visit, sight -> mend(visit, sight, true));
+                },
+                Asks.to(Act.WORK));
     }
 
     private void mend(Visit visit, Sight sight, boolean withdraw) {

@@ -54,14 +54,20 @@ public final class FitReadPage implements Page {
                 show(visit, sight, fit, setup(sight, fit, visit::query), visit.query("at"), FitTyped.NOTHING);
             });
         });
-        routes.post(READ, ctx -> {
-            Visit visit = new Visit(ctx);
-            sights.with(visit, sight -> one(visit, sight, fit(visit, sight)));
-        }, Asks.to(Act.WORK));
-        routes.post("/fit/{id}/many", ctx -> {
-            Visit visit = new Visit(ctx);
-            sights.with(visit, sight -> many(visit, sight, fit(visit, sight)));
-        }, Asks.to(Act.WORK));
+        routes.post(
+                READ,
+                ctx -> {
+                    Visit visit = new Visit(ctx);
+                    sights.with(visit, sight -> one(visit, sight, fit(visit, sight)));
+                },
+                Asks.to(Act.WORK));
+        routes.post(
+                "/fit/{id}/many",
+                ctx -> {
+                    Visit visit = new Visit(ctx);
+                    sights.with(visit, sight -> many(visit, sight, fit(visit, sight)));
+                },
+                Asks.to(Act.WORK));
     }
 
     private void one(Visit visit, Sight sight, Fit fit) {

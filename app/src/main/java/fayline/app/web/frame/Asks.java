@@ -19,6 +19,9 @@ public record Asks(Set<Act> anyOf) implements RouteRole {
         anyOf = Set.copyOf(anyOf);
     }
 
+    /** Asks nothing: the door itself, open to visitors whom nobody knows. */
+    public static final Asks NOTHING = new Asks(Set.of());
+
     /** Asks for one of these acts. */
     public static Asks to(Act... acts) {
         return new Asks(Set.copyOf(List.of(acts)));

@@ -12,6 +12,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,6 +28,7 @@ public final class Door {
 
     private static final String POLICY = "default-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self'; "
             + "frame-ancestors 'none'; img-src 'self' data: blob:";
+    private static final Pattern FILE = Pattern.compile("/(static|fonts|lib)/[A-Za-z0-9/._-]+");
     private static final String TOKEN = "csrf";
     private static final Set<String> READING = Set.of("GET", "HEAD");
     private static final List<String> OWN_PAGE = List.of("Open the page from Fayline itself and do it again there.");
@@ -114,7 +116,7 @@ public final class Door {
 
     /** Whether an address is one of the program's own files, which tell nothing of a shop. */
     public static boolean isFile(String path) {
-        return path.startsWith("/static/") || path.startsWith("/fonts/") || path.startsWith("/lib/");
+        return FILE.matcher(path).matches() && !path.contains("..");
     }
 
     private void host(Context ctx) {

@@ -39,18 +39,24 @@ public final class ScreenPage implements Page {
                 visit.lead(visit.field("back"));
             });
         });
-        routes.post("/screen", ctx -> {
-            Visit visit = new Visit(ctx);
-            keep(visit, "theme", THEMES);
-            keep(visit, "density", DENSITIES);
-            keep(visit, "units", UNITS);
-            visit.lead("/screen?back=" + Visit.encoded(visit.field("back")));
-        }, Asks.to(Act.KEEP_SELF));
-        routes.post("/projects", ctx -> {
-            Visit visit = new Visit(ctx);
-            visit.remember("project", visit.field("project"));
-            visit.lead("/");
-        }, Asks.to(Act.KEEP_SELF));
+        routes.post(
+                "/screen",
+                ctx -> {
+                    Visit visit = new Visit(ctx);
+                    keep(visit, "theme", THEMES);
+                    keep(visit, "density", DENSITIES);
+                    keep(visit, "units", UNITS);
+                    visit.lead("/screen?back=" + Visit.encoded(visit.field("back")));
+                },
+                Asks.to(Act.KEEP_SELF));
+        routes.post(
+                "/projects",
+                ctx -> {
+                    Visit visit = new Visit(ctx);
+                    visit.remember("project", visit.field("project"));
+                    visit.lead("/");
+                },
+                Asks.to(Act.KEEP_SELF));
     }
 
     private static void keep(Visit visit, String name, Set<String> known) {

@@ -81,7 +81,8 @@ public final class Sights {
                         .toList(),
                 visit.actor()
                         .map(Actor::name)
-                        .or(() -> sight.definition().shop().people().find(person).map(Person::name))
+                        .or(() ->
+                                sight.definition().shop().people().find(person).map(Person::name))
                         .orElse(""),
                 people,
                 facts.demo(),

@@ -59,9 +59,7 @@ public final class PeoplePage implements Page {
         routes.post(HERE + "/admit", ctx -> act(new Visit(ctx), this::admit), keeping);
         routes.post(HERE + "/role", ctx -> act(new Visit(ctx), this::change), keeping);
         routes.post(
-                HERE + "/remove",
-                ctx -> act(new Visit(ctx), (v, by) -> people.remove(by, v.field("person"))),
-                keeping);
+                HERE + "/remove", ctx -> act(new Visit(ctx), (v, by) -> people.remove(by, v.field("person"))), keeping);
         routes.post(
                 HERE + "/end-device",
                 ctx -> act(new Visit(ctx), (v, by) -> people.devices().end(by, v.field("device"))),
@@ -134,10 +132,8 @@ public final class PeoplePage implements Page {
     private CodeView secret(Visit visit, Actor by) {
         String person = visit.field("person");
         String code = people.secretCode(by, person);
-        boolean lead = people.roster()
-                .find(person)
-                .filter(p -> p.role() == Role.LEAD)
-                .isPresent();
+        boolean lead =
+                people.roster().find(person).filter(p -> p.role() == Role.LEAD).isPresent();
         String name = people.roster().find(person).map(Roster.Known::name).orElse(person);
         return new CodeView(
                 "Lets " + name + " set a " + (lead ? "password." : "PIN."),

@@ -97,8 +97,8 @@ final class PeopleWords {
             case SIGNED_IN -> who + " signed in by " + f.text("way") + after(f);
             case SIGNED_OUT -> who + " signed out: " + f.text("why");
             case SIGN_IN_BARRED -> f.text("tries") + " wrong tries from " + f.text("from") + ", barred for a while";
-            case ACT_REFUSED -> name(e.by()) + " (" + f.text("role") + ") was refused: " + f.text("act") + ", "
-                    + f.text("what");
+            case ACT_REFUSED ->
+                name(e.by()) + " (" + f.text("role") + ") was refused: " + f.text("act") + ", " + f.text("what");
             default -> e.kind();
         };
     }

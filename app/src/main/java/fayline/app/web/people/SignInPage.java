@@ -16,10 +16,12 @@ import fayline.app.web.frame.Visit;
 import io.javalin.config.RoutesConfig;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** The door: by password, by a one-time code, by PIN on a known device; and out again. */
 public final class SignInPage implements Page {
     static final String DOOR = "/sign-in";
+    static final Set<String> ADDRESSES = Set.of(DOOR, DOOR + "/code", DOOR + "/pin", DOOR + "/new");
     private static final String GRANT = "grant";
     private static final int REFUSED = 422;
     private static final int TOO_SOON = 429;
@@ -34,20 +36,23 @@ public final class SignInPage implements Page {
      */
     public SignInPage(People people, Door door) {
         this.people = people;
-        this.pages = new DoorPages(door);
+        this.pages = new DoorPages(people, door);
     }
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get(DOOR, ctx -> door(new Visit(ctx)));
-        routes.post(DOOR, ctx -> byPassword(new Visit(ctx)));
-        routes.post(DOOR + "/code", ctx -> byCode(new Visit(ctx)));
-        routes.post(DOOR + "/pin", ctx -> byPin(new Visit(ctx)));
-        routes.get(DOOR + "/new", ctx -> {
-            Visit visit = new Visit(ctx);
-            grant(visit).ifPresentOrElse(g -> showNew(visit, g, List.of()), () -> visit.lead(DOOR));
-        });
-        routes.post(DOOR + "/new", ctx -> setNew(new Visit(ctx)));
+        routes.get(DOOR, ctx -> door(new Visit(ctx)), Asks.NOTHING);
+        routes.post(DOOR, ctx -> byPassword(new Visit(ctx)), Asks.NOTHING);
+        routes.post(DOOR + "/code", ctx -> byCode(new Visit(ctx)), Asks.NOTHING);
+        routes.post(DOOR + "/pin", ctx -> byPin(new Visit(ctx)), Asks.NOTHING);
+        routes.get(
+                DOOR + "/new",
+                ctx -> {
+                    Visit visit = new Visit(ctx);
+                    grant(visit).ifPresentOrElse(g -> showNew(visit, g, List.of()), () -> visit.lead(DOOR));
+                },
+                Asks.NOTHING);
+        routes.post(DOOR + "/new", ctx -> setNew(new Visit(ctx)), Asks.NOTHING);
         routes.post("/sign-out", ctx -> leave(new Visit(ctx)), Asks.to(Act.KEEP_SELF));
     }
 
@@ -89,15 +94,19 @@ public final class SignInPage implements Page {
     }
 
     private void byPassword(Visit visit) {
-        attempt(visit, () -> enter(
+        attempt(
                 visit,
-                people.signIns().byPassword(visit.field("name"), visit.exact("password"), Place.of(visit.context()))));
+                () -> enter(
+                        visit,
+                        people.signIns()
+                                .byPassword(visit.field("name"), visit.exact("password"), Place.of(visit.context()))));
     }
 
     private void byPin(Visit visit) {
         attempt(visit, () -> {
-            Devices.Device device = device(visit).orElseThrow(
-                    () -> people.notKnown("This device is not paired, or was ended. Ask the lead for a code."));
+            Devices.Device device = device(visit)
+                    .orElseThrow(
+                            () -> people.notKnown("This device is not paired, or was ended. Ask the lead for a code."));
             enter(visit, people.signIns().byPin(device, visit.field("person"), visit.exact("pin")));
         });
     }
@@ -158,6 +167,7 @@ public final class SignInPage implements Page {
     private void give(Visit visit, SignIns.Entered entered) {
         Tokens.signIn(visit).flatMap(people.signIns()::who).ifPresent(people.signIns()::leave);
         pages.door().renew(visit);
+        pages.stays(visit);
         Tokens.giveSignIn(visit, entered.token());
     }
 
@@ -199,9 +209,7 @@ public final class SignInPage implements Page {
             String person = set(visit, grant.get());
             visit.context().sessionAttribute(GRANT, null);
             if (!person.isEmpty()) {
-                enter(
-                        visit,
-                        people.signIns().byPassword(person, visit.exact("password"), Place.of(visit.context())));
+                enter(visit, people.signIns().byPassword(person, visit.exact("password"), Place.of(visit.context())));
             } else {
                 visit.say("Set. You can sign in with it now.");
                 visit.lead(DOOR);

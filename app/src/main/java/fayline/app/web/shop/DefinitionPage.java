@@ -69,10 +69,13 @@ public final class DefinitionPage implements Page {
                                 ""));
             });
         });
-        routes.post("/definition/file", ctx -> {
-            Visit visit = new Visit(ctx);
-            sights.with(visit, sight -> save(visit, sight));
-        }, Asks.to(Act.CHANGE_DEFINITION));
+        routes.post(
+                "/definition/file",
+                ctx -> {
+                    Visit visit = new Visit(ctx);
+                    sights.with(visit, sight -> save(visit, sight));
+                },
+                Asks.to(Act.CHANGE_DEFINITION));
     }
 
     private DefinitionView list(Sight sight) {

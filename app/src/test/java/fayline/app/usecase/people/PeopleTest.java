@@ -127,13 +127,15 @@ class PeopleTest {
         for (int i = 0; i < 100_000; i++) {
             assertThat(seen.add(secrets.token())).isTrue();
         }
-        assertThat(java.util.Base64.getUrlDecoder().decode(seen.iterator().next())).hasSize(32);
+        assertThat(java.util.Base64.getUrlDecoder().decode(seen.iterator().next()))
+                .hasSize(32);
         Set<String> codes = new HashSet<>();
         for (int i = 0; i < 10_000; i++) {
             codes.add(Secrets.readCode(secrets.code()));
         }
         assertThat(codes).hasSize(10_000).allMatch(c -> c.length() == 12);
-        assertThat(codes.stream().flatMapToInt(String::chars).distinct().count()).isEqualTo(32);
+        assertThat(codes.stream().flatMapToInt(String::chars).distinct().count())
+                .isEqualTo(32);
     }
 
     @Test
@@ -141,10 +143,11 @@ class PeopleTest {
         Actor lead = setUp();
         people.roster().setPin(lead.person(), lead.person(), PIN);
         SignIns.Entered entered = people.signIns().byPassword(lead(), PASSWORD, "here");
-        String kept = open.people().people() + " " + open.people().signIns() + " " + open.people().devices()
-                + open.shop().entries(before + 1);
+        String kept = open.people().people() + " " + open.people().signIns() + " "
+                + open.people().devices() + open.shop().entries(before + 1);
         assertThat(kept).doesNotContain(PASSWORD).doesNotContain(PIN).doesNotContain(entered.token());
-        assertThat(open.people().person(lead()).orElseThrow().passwordHash()).startsWith("$argon2id$v=19$m=19456,t=2,p=1$");
+        assertThat(open.people().person(lead()).orElseThrow().passwordHash())
+                .startsWith("$argon2id$v=19$m=19456,t=2,p=1$");
         assertThat(open.shop().entries(before + 1).toString()).doesNotContain("argon2id");
     }
 
@@ -154,8 +157,8 @@ class PeopleTest {
         String composed = "caf\u00e9 on the slipway";
         String long1 = "x".repeat(80) + "a";
         assertThat(secrets.isRight(composed, secrets.hash(composed))).isTrue();
-        for (String other : List.of(
-                "cafe\u0301 on the slipway", composed + " ", " " + composed, "Caf\u00e9 on the slipway")) {
+        for (String other :
+                List.of("cafe\u0301 on the slipway", composed + " ", " " + composed, "Caf\u00e9 on the slipway")) {
             assertThat(secrets.isRight(other, secrets.hash(composed))).as(other).isFalse();
         }
         assertThat(secrets.isRight("x".repeat(80) + "b", secrets.hash(long1))).isFalse();
@@ -195,7 +198,9 @@ class PeopleTest {
             assertThatThrownBy(() -> SecretRules.requirePin(bad)).as(bad).hasMessageContaining("6 digits");
         }
         for (String simple : List.of("000000", "123456", "890123", "654321", "121212", "123123")) {
-            assertThatThrownBy(() -> SecretRules.requirePin(simple)).as(simple).hasMessageContaining("others would try");
+            assertThatThrownBy(() -> SecretRules.requirePin(simple))
+                    .as(simple)
+                    .hasMessageContaining("others would try");
         }
     }
 
@@ -222,7 +227,10 @@ class PeopleTest {
         }
         // five, then waits of 1, 2, 4, 8 minutes within 1000 s
         assertThat(heard).isBetween(5, 25);
-        assertThat(people.signIns().byPassword(lead(), PASSWORD, "10.0.0.7").actor().person())
+        assertThat(people.signIns()
+                        .byPassword(lead(), PASSWORD, "10.0.0.7")
+                        .actor()
+                        .person())
                 .isEqualTo(lead());
         assertThat(told(EntryKind.SIGN_IN_BARRED)).isNotEmpty().hasSizeLessThan(6);
         assertThat(told(EntryKind.SIGN_IN_BARRED).get(0).fields().text("from")).isEqualTo("10.0.0.66");
@@ -316,10 +324,10 @@ class PeopleTest {
         Actor lead = setUp();
         people.roster().admit(lead.person(), crew(), "", Role.CREW);
         people.roster().setPin(lead.person(), lead.person(), PIN);
-        Devices.Paired phone =
-                people.pair((Grant.Pairing) people.use(people.pairingCode(lead, crew(), "phone"), "p"));
+        Devices.Paired phone = people.pair((Grant.Pairing) people.use(people.pairingCode(lead, crew(), "phone"), "p"));
         assertThat(people.enterOn(phone).actor().person()).isEqualTo(crew());
-        assertThat(message(() -> people.signIns().byPin(phone.device(), lead.person(), PIN))).contains("not right");
+        assertThat(message(() -> people.signIns().byPin(phone.device(), lead.person(), PIN)))
+                .contains("not right");
     }
 
     @Test
@@ -357,12 +365,14 @@ class PeopleTest {
     void should_change_a_password_only_with_the_old_one_and_end_the_other_sign_ins() {
         Actor lead = setUp();
         String other = people.signIns().byPassword(lead(), PASSWORD, "b").token();
-        assertThat(message(() -> people.changePassword(lead, "", "a wholly new long one 5"))).contains("not right");
+        assertThat(message(() -> people.changePassword(lead, "", "a wholly new long one 5")))
+                .contains("not right");
         assertThat(people.signIns().who(other)).isPresent();
         people.changePassword(lead, PASSWORD, "a wholly new long one 5");
         assertThat(people.signIns().who(other)).isEmpty();
         assertThat(people.signIns().all()).extracting("id").containsExactly(lead.signIn());
-        assertThat(message(() -> people.signIns().byPassword(lead(), PASSWORD, "c"))).contains("belong together");
+        assertThat(message(() -> people.signIns().byPassword(lead(), PASSWORD, "c")))
+                .contains("belong together");
     }
 
     @Test

@@ -98,12 +98,7 @@ public final class LocalAuthority {
         X500Name name = new X500Name("CN=Fayline shop " + HexFormat.of().toHexDigits(serial().intValue()));
         try {
             X509v3CertificateBuilder made = new JcaX509v3CertificateBuilder(
-                    name,
-                    serial(),
-                    Date.from(now.minus(SLACK)),
-                    Date.from(now.plus(LIFE)),
-                    name,
-                    pair.getPublic());
+                    name, serial(), Date.from(now.minus(SLACK)), Date.from(now.plus(LIFE)), name, pair.getPublic());
             made.addExtension(Extension.basicConstraints, true, new BasicConstraints(0));
             made.addExtension(Extension.keyUsage, true, new KeyUsage(KeyUsage.keyCertSign | KeyUsage.cRLSign));
             made.addExtension(Extension.subjectKeyIdentifier, false, KeyNames.of(pair.getPublic()));
@@ -151,15 +146,11 @@ public final class LocalAuthority {
                     pair.getPublic());
             made.addExtension(Extension.basicConstraints, true, new BasicConstraints(false));
             made.addExtension(Extension.keyUsage, true, new KeyUsage(KeyUsage.digitalSignature));
-            made.addExtension(
-                    Extension.extendedKeyUsage, false, new ExtendedKeyUsage(KeyPurposeId.id_kp_serverAuth));
+            made.addExtension(Extension.extendedKeyUsage, false, new ExtendedKeyUsage(KeyPurposeId.id_kp_serverAuth));
             made.addExtension(Extension.subjectKeyIdentifier, false, KeyNames.of(pair.getPublic()));
+            made.addExtension(Extension.authorityKeyIdentifier, false, KeyNames.issuer(certificate.getPublicKey()));
             made.addExtension(
-                    Extension.authorityKeyIdentifier, false, KeyNames.issuer(certificate.getPublicKey()));
-            made.addExtension(
-                    Extension.subjectAlternativeName,
-                    false,
-                    new GeneralNames(vouched.toArray(GeneralName[]::new)));
+                    Extension.subjectAlternativeName, false, new GeneralNames(vouched.toArray(GeneralName[]::new)));
             X509Certificate server = signed(made, key);
             return ServerIdentity.of(pair.getPrivate(), List.of(server, certificate), names);
         } catch (CertIOException e) {

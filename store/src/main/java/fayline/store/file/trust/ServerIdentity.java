@@ -35,8 +35,7 @@ public record ServerIdentity(SSLContext context, List<String> names, Instant unt
             managers.init(keys, none);
             SSLContext context = SSLContext.getInstance("TLS");
             context.init(managers.getKeyManagers(), null, new SecureRandom());
-            return new ServerIdentity(
-                    context, names, chain.get(0).getNotAfter().toInstant());
+            return new ServerIdentity(context, names, chain.get(0).getNotAfter().toInstant());
         } catch (GeneralSecurityException | IOException e) {
             throw new IllegalStateException("this machine's Java cannot hold a certificate", e);
         }

@@ -63,7 +63,9 @@ class LocalAuthorityTest {
     void should_vouch_for_private_addresses_and_local_names_only() throws Exception {
         LocalAuthority authority = LocalAuthority.of(folder, NOW, "bench-pc");
         assertThat(server(authority).names()).containsExactly("localhost", "bench.local", "127.0.0.1", "192.168.7.4");
-        assertThat(authority.serverFor(List.of("bench-pc", "other-pc"), List.of(), NOW).names())
+        assertThat(authority
+                        .serverFor(List.of("bench-pc", "other-pc"), List.of(), NOW)
+                        .names())
                 .containsExactly("bench-pc");
         X509Certificate ca = authority.certificate();
         assertThat(ca.getBasicConstraints()).isZero();
@@ -78,8 +80,7 @@ class LocalAuthorityTest {
         assertThat(Duration.between(NOW, identity.until())).isLessThan(Duration.ofDays(398));
         assertThat(handshake(identity, authority.certificate())).startsWith("TLSv1.3");
         LocalAuthority stranger = LocalAuthority.of(folder.resolve("other"), NOW, "");
-        assertThatThrownBy(() -> handshake(identity, stranger.certificate()))
-                .isInstanceOf(SSLHandshakeException.class);
+        assertThatThrownBy(() -> handshake(identity, stranger.certificate())).isInstanceOf(SSLHandshakeException.class);
     }
 
     /** Connects as a client that trusts one certificate alone; the version of TLS agreed on. */
@@ -157,9 +158,22 @@ class LocalAuthorityTest {
     void should_take_a_supplied_certificate_with_its_names() throws Exception {
         LocalAuthority authority = LocalAuthority.of(folder, NOW, "");
         ProcessBuilder openssl = new ProcessBuilder(
-                "openssl", "req", "-x509", "-newkey", "rsa:2048", "-nodes", "-days", "30", "-subj", "/CN=x",
-                "-addext", "subjectAltName=DNS:Bench.example.org,IP:192.168.7.9",
-                "-keyout", folder.resolve("s.key").toString(), "-out", folder.resolve("s.crt").toString());
+                "openssl",
+                "req",
+                "-x509",
+                "-newkey",
+                "rsa:2048",
+                "-nodes",
+                "-days",
+                "30",
+                "-subj",
+                "/CN=x",
+                "-addext",
+                "subjectAltName=DNS:Bench.example.org,IP:192.168.7.9",
+                "-keyout",
+                folder.resolve("s.key").toString(),
+                "-out",
+                folder.resolve("s.crt").toString());
         org.junit.jupiter.api.Assumptions.assumeTrue(
                 Files.isExecutable(Path.of("/usr/bin/openssl")), "no second program here that makes certificates");
         assertThat(openssl.redirectErrorStream(true)
