@@ -2,6 +2,7 @@ package fayline.app.web.fit;
 
 import fayline.app.usecase.fit.BeginFit;
 import fayline.app.usecase.people.Act;
+import fayline.app.usecase.people.Actor;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
@@ -49,7 +50,9 @@ public final class FitBeginPage implements Page {
     private void begin(Visit visit) {
         Optional<Sight> sight = sights.look(visit);
         FitBeginForm form = new FitBeginForm(visit, units(visit, sight));
-        String by = FitBeginForm.id(visit.needed("by", "Who you are"));
+        String by = visit.actor()
+                .map(Actor::person)
+                .orElseGet(() -> FitBeginForm.id(visit.needed("by", "Who you are")));
         String project = sight.map(s -> s.definition().facts().id()).orElse(BeginFit.BENCH);
         Outcome outcome;
         try {

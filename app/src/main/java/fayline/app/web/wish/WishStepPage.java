@@ -1,12 +1,14 @@
 package fayline.app.web.wish;
 
 import fayline.app.usecase.act.WishForSteps;
+import fayline.app.usecase.people.Act;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.view.WhatIf;
 import fayline.app.usecase.view.WhyNot;
 import fayline.app.web.frame.Answers;
+import fayline.app.web.frame.Asks;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
@@ -47,7 +49,7 @@ public final class WishStepPage implements Page {
         routes.post(HERE, ctx -> {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> take(visit, sight));
-        });
+        }, Asks.to(Act.CHANGE_DEFINITION));
     }
 
     private void take(Visit visit, Sight sight) {

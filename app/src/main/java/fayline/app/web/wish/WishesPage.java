@@ -1,11 +1,13 @@
 package fayline.app.web.wish;
 
 import fayline.app.usecase.act.WishForSteps;
+import fayline.app.usecase.people.Act;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.view.WhatIf;
 import fayline.app.web.frame.Answers;
+import fayline.app.web.frame.Asks;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
@@ -43,7 +45,7 @@ public final class WishesPage implements Page {
         routes.post(HERE + "/withdraw", ctx -> {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> withdraw(visit, sight));
-        });
+        }, Asks.to(Act.CHANGE_DEFINITION));
     }
 
     private void withdraw(Visit visit, Sight sight) {
