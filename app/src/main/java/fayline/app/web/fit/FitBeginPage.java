@@ -50,9 +50,8 @@ public final class FitBeginPage implements Page {
     private void begin(Visit visit) {
         Optional<Sight> sight = sights.look(visit);
         FitBeginForm form = new FitBeginForm(visit, units(visit, sight));
-        String by = visit.actor()
-                .map(Actor::person)
-                .orElseGet(() -> FitBeginForm.id(visit.needed("by", "Who you are")));
+        String by =
+                visit.actor().map(Actor::person).orElseGet(() -> FitBeginForm.id(visit.needed("by", "Who you are")));
         String project = sight.map(s -> s.definition().facts().id()).orElse(BeginFit.BENCH);
         Outcome outcome;
         try {

@@ -46,10 +46,13 @@ public final class WishStepPage implements Page {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> show(visit, sight, step(visit, sight), List.of()));
         });
-        routes.post(HERE, ctx -> {
-            Visit visit = new Visit(ctx);
-            sights.with(visit, sight -> take(visit, sight));
-        }, Asks.to(Act.CHANGE_DEFINITION));
+        routes.post(
+                HERE,
+                ctx -> {
+                    Visit visit = new Visit(ctx);
+                    sights.with(visit, sight -> take(visit, sight));
+                },
+                Asks.to(Act.CHANGE_DEFINITION));
     }
 
     private void take(Visit visit, Sight sight) {

@@ -42,10 +42,13 @@ public final class WishesPage implements Page {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> show(visit, sight, List.of()));
         });
-        routes.post(HERE + "/withdraw", ctx -> {
-            Visit visit = new Visit(ctx);
-            sights.with(visit, sight -> withdraw(visit, sight));
-        }, Asks.to(Act.CHANGE_DEFINITION));
+        routes.post(
+                HERE + "/withdraw",
+                ctx -> {
+                    Visit visit = new Visit(ctx);
+                    sights.with(visit, sight -> withdraw(visit, sight));
+                },
+                Asks.to(Act.CHANGE_DEFINITION));
     }
 
     private void withdraw(Visit visit, Sight sight) {
