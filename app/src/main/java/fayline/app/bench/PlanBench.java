@@ -9,6 +9,7 @@ import fayline.app.usecase.view.ReadFolder;
 import fayline.app.usecase.view.ShopView;
 import fayline.flow.plan.Plan;
 import fayline.flow.planner.SerialPlanner;
+import fayline.flow.planner.goal.PlanGoal;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
@@ -63,7 +64,7 @@ final class PlanBench {
         long end = System.nanoTime() + 1_000_000_000L;
         do {
             long start = System.nanoTime();
-            plan = planner.plan(view.work());
+            plan = planner.plan(view.work(), PlanGoal.USUAL);
             ms.add((System.nanoTime() - start) / 1e6);
         } while (System.nanoTime() < end);
         report(view, plan, least, ms, json);

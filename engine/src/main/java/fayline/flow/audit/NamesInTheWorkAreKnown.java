@@ -1,6 +1,7 @@
 package fayline.flow.audit;
 
 import fayline.flow.plan.Hold;
+import fayline.flow.plan.OppositeHands.Follow;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.plan.WorkStep.Link;
 import fayline.flow.plan.WorkStep.Span;
@@ -45,6 +46,16 @@ final class NamesInTheWorkAreKnown implements PlanRule {
                 .filter(w -> audited.step(w.step()).isEmpty())
                 .forEach(w -> found.add(broken(
                         w.step(), "the wish " + w.id() + " is for " + w.step() + "; expected a step of the work")));
+        for (Follow same : audited.work().hands().follows()) {
+            boolean waits = audited.step(same.step()).stream()
+                    .flatMap(s -> s.after().stream())
+                    .anyMatch(l -> l.step().equals(same.first()));
+            if (!waits) {
+                found.add(broken(
+                        same.step(),
+                        same.step() + " is to follow " + same.first() + "; expected it to wait for that step"));
+            }
+        }
         return found;
     }
 }

@@ -23,6 +23,8 @@ public final class PlanAuditor {
 
     private static final List<PlanRule> RULES_OF_PLANS = List.of(
             new OnlyKnownNames(),
+            new EveryPieceIsInOneSet(),
+            new SetsKeepTheirLimits(),
             new EveryStepIsThere(),
             new EveryStepIsPlanned(),
             new WhatHappenedStays(),
@@ -45,6 +47,7 @@ public final class PlanAuditor {
             new NobodyIsInTwoPlaces(),
             new CrewHasTheSkills(),
             new CrewIsBigEnough(),
+            new PractisedHandsDoTheSecond(),
             new NobodyLaminatesAlone(),
             new BagsAreWatched(),
             new HoldsStayInPlace(),
@@ -64,7 +67,7 @@ public final class PlanAuditor {
      * @return the broken rules; empty when the plan can be done and is whole
      */
     public List<BrokenRule> audit(Work work, Plan plan) {
-        Audited audited = new Audited(work, plan);
+        Audited audited = new Audited(work.inSetsOf(plan), plan);
         List<BrokenRule> found = new ArrayList<>();
         for (PlanRule rule : rules()) {
             found.addAll(rule.judge(audited));

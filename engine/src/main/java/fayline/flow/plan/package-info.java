@@ -18,6 +18,13 @@
  *       first to last. {@code start} is the start of the first stretch, {@code handsEnd} the end of the last, and the stretches
  *       together last exactly the listed minutes plus, for each missed window, {@code ceil(personMinutes / crew)}. A step
  *       without hands has no people and no stretches, and {@code handsEnd == start}.
+ *   <li><b>Second hands.</b> Of a pair in {@link fayline.flow.plan.OppositeHands#follows} the step not begun has a link to the
+ *       other. Of those who do the other, as far as they are people of the work, as many do it too as the pair's crew says.
+ *       With nobody left of them anybody may do it.
+ *   <li><b>Sets.</b> A plan is a plan of one of {@link fayline.flow.plan.Work#divisions}. In it each piece of a group is in
+ *       exactly one set. A set has no more pieces than the group's {@code most}, than one pot is for, and than each of its
+ *       places holds; no fewer than {@code least}, but for what is left over where whole sets do not come out. A set of
+ *       which a step has begun is not judged for its size.
  *   <li><b>Interruption.</b> Work that may not be interrupted, wet or not, is one stretch; it runs through breaks, but its
  *       whole crew is in the shop throughout (stretches of presence that touch count as one). Interruptible work may stop and
  *       go on at any time; its hands are neither in a break nor outside the presence of anyone in its crew.

@@ -1,6 +1,7 @@
 package fayline.flow.planner;
 
 import fayline.flow.plan.Hold;
+import fayline.flow.plan.OppositeHands;
 import fayline.flow.plan.Plan;
 import fayline.flow.plan.WishWords;
 import fayline.flow.plan.Work;
@@ -178,6 +179,11 @@ public final class PlanConflict {
         if (!step.hands().isEmpty()) {
             hands(step, all);
         }
+        work.hands().follows().stream()
+                .filter(f -> f.step().equals(step.id()) && f.crew() != OppositeHands.Crew.ANY)
+                .forEach(f -> all.add(new Requirement(
+                        "it is to be done by those who did \"" + title(f.first()) + "\" of the first hand",
+                        w -> w.withHands(w.hands().without(f)))));
         if (!step.watchMin().isEmpty()) {
             all.add(new Requirement(
                     "somebody must look at it " + step.watchMin() + " min after the hands leave",

@@ -1,5 +1,6 @@
 package fayline.flow.planner;
 
+import fayline.flow.plan.OppositeHands.Taught;
 import fayline.flow.plan.Plan;
 import fayline.flow.plan.Plan.PlannedStep;
 import fayline.flow.plan.WishWords;
@@ -35,6 +36,8 @@ public final class PlanReasons {
         NOW,
         /** An earlier step. */
         STEP,
+        /** What the first hand of its part will have taught. */
+        LESSONS,
         /** Unattended time of an earlier step. */
         CURE,
         /** A window that opens late. */
@@ -201,6 +204,11 @@ public final class PlanReasons {
                     cause = end ? Cause.CURE : Cause.STEP;
                     what = end ? "the unattended time of " : "";
                 }
+                Optional<Taught> taught = taught(step, link);
+                if (taught.isPresent()) {
+                    cause = Cause.LESSONS;
+                    what = "the lessons of " + taught.get().of() + ": " + what;
+                }
                 into.add(new Candidate(
                         opens,
                         cause,
@@ -210,6 +218,12 @@ public final class PlanReasons {
                                 + time.words(opens)));
             }
         }
+    }
+
+    private Optional<Taught> taught(WorkStep step, Link link) {
+        return work.hands().lessons().stream()
+                .filter(t -> t.step().equals(step.id()) && t.first().equals(link.step()))
+                .findFirst();
     }
 
     private void dates(WorkStep step, List<Candidate> into) {

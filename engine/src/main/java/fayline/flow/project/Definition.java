@@ -52,20 +52,26 @@ public record Definition(
         Climate climate) {
     /** The same in another shop. */
     public Definition withShop(Shop other) {
-        return with(other, deliveries, climate);
+        return with(other, deliveries, climate, parts, joints);
     }
 
     /** The same with other things on order. */
     public Definition withDeliveries(List<Delivery> others) {
-        return with(shop, new Catalog<>(others), climate);
+        return with(shop, new Catalog<>(others), climate, parts, joints);
     }
 
     /** The same in another climate. */
     public Definition withClimate(Climate other) {
-        return with(shop, deliveries, other);
+        return with(shop, deliveries, other, parts, joints);
     }
 
-    private Definition with(Shop inShop, Catalog<Delivery> ordered, Climate inClimate) {
+    /** The same with other things made, and what waits for deliveries named anew. */
+    public Definition withMade(Catalog<Part> others, Catalog<Joint> joined, Catalog<Delivery> ordered) {
+        return with(shop, ordered, climate, others, joined);
+    }
+
+    private Definition with(
+            Shop inShop, Catalog<Delivery> ordered, Climate inClimate, Catalog<Part> made, Catalog<Joint> joined) {
         return new Definition(
                 hash,
                 facts,
@@ -76,9 +82,9 @@ public record Definition(
                 ordered,
                 laminates,
                 assemblies,
-                parts,
+                made,
                 recipes,
-                joints,
+                joined,
                 fits,
                 chains,
                 inClimate);

@@ -11,13 +11,15 @@ import java.util.List;
 /**
  * A project whose recipes are made into steps at their own rates: what rates are learned from, and what all else follows from.
  *
- * @param definition the definition
+ * @param whole the definition as it was read
+ * @param definition the same with its pieces in their sets
  * @param state what has happened
  * @param air the shop's air
  * @param clocks the clocks on which its spans run
  * @param expansion the steps and what they hold
  */
-public record Expanded(Definition definition, ShopState state, ShopAir air, ClockBook clocks, Expansion expansion) {
+public record Expanded(
+        Definition whole, Definition definition, ShopState state, ShopAir air, ClockBook clocks, Expansion expansion) {
     /** The steps at the recipes' own rates, in the order of the definition. */
     public List<StepResult> steps() {
         return expansion.steps();

@@ -2,6 +2,7 @@ package fayline.flow.result;
 
 import fayline.basis.finding.Finding;
 import fayline.flow.project.Definition;
+import fayline.flow.project.piece.Divided;
 import fayline.flow.result.air.AirCheck;
 import fayline.flow.result.air.AirNow;
 import fayline.flow.result.air.ClockBook;
@@ -25,6 +26,7 @@ import fayline.flow.result.stock.StoresResult;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -58,10 +60,23 @@ public final class ProjectCalculator {
      * @param state what has happened
      */
     public static Expanded expand(Definition definition, ShopState state) {
+        return expand(definition, state, List.of());
+    }
+
+    /**
+     * The same with pieces in wanted sets.
+     *
+     * @param whole a verified definition: references lead somewhere
+     * @param state what has happened; sets that have begun stay
+     * @param wanted ids of sets, as {@link fayline.flow.project.piece.Division} writes them; the rest is as usual
+     */
+    public static Expanded expand(Definition whole, ShopState state, Collection<String> wanted) {
+        Definition definition = Divided.of(whole, PieceSetsOf.settled(whole, state), wanted);
         ShopAir air = new ShopAir(
                 definition.climate(), state.readings(), definition.shop().zone(), state.now());
         ClockBook clocks = new ClockBook(air, earliest(state), WorkMaker.horizon(state.now()));
-        return new Expanded(definition, state, air, clocks, new StepExpander(definition, state, air, clocks).expand());
+        return new Expanded(
+                whole, definition, state, air, clocks, new StepExpander(definition, state, air, clocks).expand());
     }
 
     /**
@@ -77,8 +92,8 @@ public final class ProjectCalculator {
         ClockBook clocks = project.clocks();
         Expansion recipes = project.expansion();
         List<StepResult> steps = rates.on(definition, recipes.steps());
-        Expansion expansion =
-                new Expansion(steps, recipes.holds(), recipes.clocks(), recipes.tree(), recipes.findings());
+        Expansion expansion = new Expansion(
+                steps, recipes.holds(), recipes.clocks(), recipes.tree(), recipes.hands(), recipes.findings());
         Map<String, List<StepResult>> byMade = steps.stream().collect(Collectors.groupingBy(StepResult::made));
         Parts parts = new Parts(definition, state);
         List<PartResult> partResults = definition.parts().stream()
@@ -95,6 +110,7 @@ public final class ProjectCalculator {
         AirNow airNow = AirCheck.check(definition, air);
         StoresResult stores = new StoresCheck(definition, state).check(steps, Map.of());
         List<Finding> findings = new ArrayList<>(expansion.findings());
+        PieceSetsOf.limits(project).values().forEach(l -> findings.addAll(l.findings()));
         steps.forEach(s -> findings.addAll(s.findings()));
         partResults.forEach(p -> findings.addAll(p.findings()));
         findings.addAll(moulds.findings(mouldUses));
@@ -114,8 +130,13 @@ public final class ProjectCalculator {
                 airNow,
                 stores,
                 mouldUses,
-                WorkMaker.make(definition, state, expansion),
+                PieceSetsOf.withSets(project, rates, WorkMaker.make(definition, state, expansion)),
                 distinct(findings));
+    }
+
+    /** The same project's steps in other sets. */
+    static Expansion expansion(Definition definition, Expanded project) {
+        return new StepExpander(definition, project.state(), project.air(), project.clocks()).expand();
     }
 
     /** The earliest moment from which something that happened may still count on a clock. */

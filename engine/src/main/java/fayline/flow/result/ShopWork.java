@@ -2,15 +2,20 @@ package fayline.flow.result;
 
 import fayline.flow.plan.CureClock;
 import fayline.flow.plan.Hold;
+import fayline.flow.plan.OppositeHands;
+import fayline.flow.plan.PieceGroup;
 import fayline.flow.plan.Place;
+import fayline.flow.plan.SetChoice;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.plan.WorkWish;
 import fayline.flow.plan.Worker;
+import fayline.flow.project.piece.Division;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Puts the work of several projects of one shop together, so that one plan sees all. */
 public final class ShopWork {
@@ -27,7 +32,25 @@ public final class ShopWork {
         if (results.isEmpty()) {
             throw new IllegalArgumentException("no project to combine");
         }
-        Work first = results.get(0).work();
+        List<String> projects = results.stream().map(ProjectResult::project).toList();
+        List<List<Work>> ways = List.of(List.of());
+        for (ProjectResult result : results) {
+            List<List<Work>> more = new ArrayList<>();
+            for (Work own : result.work().divisions()) {
+                for (List<Work> way : ways) {
+                    List<Work> longer = new ArrayList<>(way);
+                    longer.add(own);
+                    more.add(longer);
+                }
+            }
+            ways = more.stream().limit(Division.MOST).toList();
+        }
+        List<Work> all = ways.stream().map(way -> combine(projects, way)).toList();
+        return all.get(0).withSets(new SetChoice(all.get(0).sets().groups(), all.subList(1, all.size())));
+    }
+
+    private static Work combine(List<String> projects, List<Work> works) {
+        Work first = works.get(0);
         Map<String, Worker> people = new LinkedHashMap<>();
         Map<String, Place> places = new LinkedHashMap<>();
         Map<String, CureClock> clocks = new LinkedHashMap<>();
@@ -35,28 +58,28 @@ public final class ShopWork {
         List<WorkStep> steps = new ArrayList<>();
         List<Hold> holds = new ArrayList<>();
         List<WorkWish> wishes = new ArrayList<>();
-        List<String> hashes = new ArrayList<>();
-        List<String> revisions = new ArrayList<>();
-        for (ProjectResult result : results) {
-            Work work = result.work();
+        List<PieceGroup> groups = new ArrayList<>();
+        OppositeHands hands = OppositeHands.NONE;
+        for (int i = 0; i < works.size(); i++) {
+            Work work = works.get(i);
             if (!work.now().equals(first.now()) || !work.zone().equals(first.zone())) {
                 throw new IllegalArgumentException("projects at different moments or in different zones: "
-                        + results.get(0).project() + " and " + result.project());
+                        + projects.get(0) + " and " + projects.get(i));
             }
-            Map<String, String> renamed = rename(work, result.project(), clocks);
+            Map<String, String> renamed = rename(work, projects.get(i), clocks);
             work.people().forEach(p -> people.putIfAbsent(p.id(), p));
             work.places().forEach(p -> places.putIfAbsent(p.id(), p));
             work.deliveries().forEach(d -> awaited.putIfAbsent(d.id(), d));
             work.steps().forEach(s -> steps.add(renamed.isEmpty() ? s : onClocks(s, renamed)));
             holds.addAll(work.holds());
             wishes.addAll(work.wishes());
-            hashes.add(work.definition());
-            revisions.add(work.revision());
+            groups.addAll(work.sets().groups());
+            hands = hands.and(work.hands());
         }
-        return new Work(
+        Work all = new Work(
                 first.version(),
-                String.join("+", hashes),
-                String.join("+", revisions),
+                works.stream().map(Work::definition).collect(Collectors.joining("+")),
+                works.stream().map(Work::revision).collect(Collectors.joining("+")),
                 first.now(),
                 first.zone(),
                 first.horizon(),
@@ -66,8 +89,8 @@ public final class ShopWork {
                 List.copyOf(clocks.values()),
                 List.copyOf(awaited.values()),
                 steps,
-                holds,
-                wishes);
+                holds);
+        return all.withWishes(wishes).withHands(hands).withSets(new SetChoice(groups, List.of()));
     }
 
     /** Takes a work's clocks in; returns the new names of those that had to be renamed. */

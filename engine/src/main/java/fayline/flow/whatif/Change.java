@@ -65,6 +65,10 @@ public sealed interface Change
     record MoreMoulds(String mould) implements Change {
         @Override
         public Work in(Work w) {
+            return w.inEach(this::more);
+        }
+
+        private Work more(Work w) {
             String twin = mould + "-more";
             Optional<Place> known =
                     w.places().stream().filter(p -> p.id().equals(mould)).findFirst();

@@ -2,9 +2,11 @@ package fayline.flow.audit;
 
 import fayline.flow.plan.CureClock;
 import fayline.flow.plan.Hold;
+import fayline.flow.plan.OppositeHands;
 import fayline.flow.plan.Place;
 import fayline.flow.plan.Plan;
 import fayline.flow.plan.Plan.PlannedStep;
+import fayline.flow.plan.SetChoice;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.plan.WorkStep.CrewTime;
@@ -124,7 +126,9 @@ final class TinyShop {
                 deliveries,
                 steps.stream().map(Step::built).toList(),
                 holds,
-                wishes);
+                wishes,
+                OppositeHands.NONE,
+                SetChoice.NONE);
     }
 
     Plan plan() {

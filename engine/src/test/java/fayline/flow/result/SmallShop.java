@@ -78,6 +78,7 @@ public final class SmallShop {
     public Make shellMake = make("two-stages", Map.of("resin", "er"), List.of());
     public Mould mould = new Mould("m-shell", "Shell mould", Optional.of("bench-1"), 2, 1, 2, 3, 12);
     public double fibre = 0.5;
+    public Optional<Area> shelves = Optional.empty();
     public String id = "wren-1";
 
     /** The definition as it stands. */
@@ -132,7 +133,14 @@ public final class SmallShop {
                 PlanWeights.USUAL,
                 new Catalog<>(people),
                 new Catalog<>(List.of(
-                        stand("bench-1", false, true, 0),
+                        new Stand(
+                                "bench-1",
+                                "bench-1 name",
+                                "hall",
+                                false,
+                                true,
+                                TemperatureDifference.ofKelvins(0),
+                                shelves),
                         stand("bench-2", false, true, 0),
                         stand("tent", false, true, 5),
                         new Stand("trim", "Trim", "trim room", true, false, TemperatureDifference.ofKelvins(0)))),
@@ -157,7 +165,10 @@ public final class SmallShop {
                 Map.of("depth", 0.1, "pleats", 6.0),
                 "WR-100 rev A",
                 "Nose towards the door.",
-                List.of("Lesson of " + partId + "."));
+                List.of("Lesson of " + partId + "."),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** A bonded joint between two parts. */

@@ -6,6 +6,8 @@ import com.google.ortools.sat.IntervalVar;
 import com.google.ortools.sat.LinearArgument;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
+import fayline.flow.plan.OppositeHands.Follow;
+import fayline.flow.plan.Plan.PlannedStep;
 import fayline.flow.plan.Worker;
 import fayline.solver.CpSatLibrary;
 import fayline.solver.RunAnswer;
@@ -19,6 +21,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Gives names to crews, their times being fixed: who is in, able and free, and as far as can be who it was before. */
 final class CrewChoice {
@@ -31,6 +34,7 @@ final class CrewChoice {
     private final LinearExprBuilder worth = LinearExpr.newBuilder();
     private final List<List<IntervalVar>> hands = new ArrayList<>();
     private final Map<Integer, List<BoolVar>> picks = new HashMap<>();
+    private final Map<Integer, Integer> sizes = new HashMap<>();
 
     private CrewChoice(ShopCase shop, Standing standing) {
         this.shop = shop;
@@ -54,6 +58,9 @@ final class CrewChoice {
             if (spot.mode().crew() > 0) {
                 crew(spot, busy);
             }
+        }
+        for (Follow same : shop.work.hands().follows()) {
+            practised(same);
         }
         hands.forEach(model::addNoOverlap);
         model.maximize(worth);
@@ -105,6 +112,7 @@ final class CrewChoice {
                     (before.contains(worker.id()) ? KEEP : 0) - worker.skills().size());
         }
         picks.put(spot.item().index, all);
+        sizes.put(spot.item().index, spot.mode().crew());
         model.addEquality(
                 LinearExpr.sum(all.toArray(LinearArgument[]::new)), spot.mode().crew());
         spot.item()
@@ -112,6 +120,53 @@ final class CrewChoice {
                 .skills()
                 .forEach((skill, least) -> model.addGreaterOrEqual(
                         LinearExpr.sum(skilled.getOrDefault(skill, List.of()).toArray(LinearArgument[]::new)), least));
+    }
+
+    /** Who did it on the first hand does it on the second, as many as that asks for. */
+    private void practised(Follow same) {
+        List<LinearArgument> second = picked(same.step());
+        List<LinearArgument> first = picked(same.first());
+        int n = crew(same.step());
+        int m = crew(same.first());
+        if (n == 0
+                || m == 0
+                || (picksOf(same.step()).isEmpty() && picksOf(same.first()).isEmpty())) {
+            return;
+        }
+        LinearExprBuilder common = LinearExpr.newBuilder();
+        for (int p = 0; p < second.size(); p++) {
+            BoolVar both = model.newBoolVar(same.step() + " practised " + p);
+            model.addLessOrEqual(both, second.get(p));
+            model.addLessOrEqual(both, first.get(p));
+            common.add(both);
+        }
+        model.addGreaterOrEqual(common.build(), same.crew().least(m, n));
+    }
+
+    private Optional<List<BoolVar>> picksOf(String step) {
+        return shop.itemOf(step).flatMap(i -> Optional.ofNullable(picks.get(i)));
+    }
+
+    /** How many of those who do a step, as it is chosen or stands, are in the shop. */
+    private int crew(String step) {
+        Optional<Integer> chosen = shop.itemOf(step).flatMap(i -> Optional.ofNullable(sizes.get(i)));
+        return chosen.orElseGet(() -> standingCrew(step).size());
+    }
+
+    private List<String> standingCrew(String step) {
+        PlannedStep p = shop.itemOf(step).map(standing::of).orElse(shop.happened.get(step));
+        List<String> all = shop.work.people().stream().map(Worker::id).toList();
+        return p == null ? List.of() : p.people().stream().filter(all::contains).toList();
+    }
+
+    /** For each person, whether in the crew of a step. */
+    private List<LinearArgument> picked(String step) {
+        List<String> before = standingCrew(step);
+        return picksOf(step)
+                .<List<LinearArgument>>map(List::copyOf)
+                .orElseGet(() -> shop.work.people().stream()
+                        .<LinearArgument>map(w -> LinearExpr.constant(before.contains(w.id()) ? 1 : 0))
+                        .toList());
     }
 
     private boolean isAble(int person, Spot spot) {

@@ -52,7 +52,12 @@ final class ModelGoal {
             made.computeIfAbsent(i.step.project() + "/" + i.step.made(), m -> new ArrayList<>())
                     .add(i);
         }
-        made.forEach((id, items) -> latest(id, items, shop.slots.last, 0, w.parts() / made.size()));
+        Map<String, Double> shares = PlanScorer.shares(shop.work);
+        double all = made.keySet().stream()
+                .mapToDouble(id -> shares.getOrDefault(id, 1.0))
+                .sum();
+        made.forEach(
+                (id, items) -> latest(id, items, shop.slots.last, 0, w.parts() * shares.getOrDefault(id, 1.0) / all));
         for (PlanGoal.Dated d : shop.goal.dates()) {
             int due = Slots.down(shop.time.floor(d.due()));
             List<Item> items = shop.items.stream()

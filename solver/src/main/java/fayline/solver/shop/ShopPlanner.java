@@ -37,6 +37,9 @@ public final class ShopPlanner implements PlanImprover {
     @Override
     public Improved improve(Work work, Plan base, PlanGoal goal, Limits limits, Watch watch) {
         library.load();
-        return new ShopSearch(library, work, base, goal, limits, watch, plain).go();
+        Work own = work.inSetsOf(base);
+        return plain || own.sets().otherwise().isEmpty()
+                ? new ShopSearch(library, own, base, goal, limits, watch, plain).go()
+                : new SetSearch(library, own, base, goal, limits, watch).go();
     }
 }

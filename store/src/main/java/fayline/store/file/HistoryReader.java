@@ -3,6 +3,7 @@ package fayline.store.file;
 import fayline.flow.project.Definition;
 import fayline.flow.project.catalog.Keyed;
 import fayline.flow.project.design.Made;
+import fayline.flow.project.piece.Division;
 import fayline.store.file.kind.Fields;
 import fayline.store.file.kind.HistoryKind;
 import fayline.store.file.kind.Kind;
@@ -181,6 +182,7 @@ public final class HistoryReader {
         Optional<Made> made = definition
                 .parts()
                 .find(bits[0])
+                .or(() -> Division.partOf(definition, bits[0]))
                 .map(p -> (Made) p)
                 .or(() -> definition.joints().find(bits[0]).map(j -> (Made) j));
         int n = Integer.parseInt(bits[1]);

@@ -44,7 +44,7 @@ public final class FinishStep {
     }
 
     private Outcome decide(Sent sent, String step, List<String> people, String signed, String slip, Instant at) {
-        Optional<Definition> definition = shop.definition(StartStep.project(step));
+        Optional<Definition> definition = shop.definitionWith(StartStep.project(step), StartStep.made(step));
         if (definition.isEmpty()) {
             return Outcome.refused("The project of " + step + " is not in this shop.");
         }

@@ -28,7 +28,7 @@ public final class NoteStep {
      */
     public Outcome note(Sent sent, String step, String text, Optional<Instant> at) {
         return shop.deciding(() -> {
-            Optional<Definition> definition = shop.definition(StartStep.project(step));
+            Optional<Definition> definition = shop.definitionWith(StartStep.project(step), StartStep.made(step));
             if (definition.isEmpty()) {
                 return Outcome.refused("The project of " + step + " is not in this shop.");
             }

@@ -44,7 +44,7 @@ public final class StartStep {
 
     private Outcome decide(
             Sent sent, String step, List<String> people, List<String> places, String whichWay, Instant at) {
-        Optional<Definition> definition = shop.definition(project(step));
+        Optional<Definition> definition = shop.definitionWith(project(step), made(step));
         if (definition.isEmpty()) {
             return Outcome.refused("The project of " + step + " is not in this shop.");
         }
@@ -86,6 +86,12 @@ public final class StartStep {
                         EntryKind.STEP_STARTED,
                         places.isEmpty() ? payload : payload.with("places", places)))
                 .with(cautions);
+    }
+
+    /** What is made, of a step's id. */
+    static String made(String step) {
+        String[] bits = step.split("/", -1);
+        return bits.length > 1 ? bits[1] : "";
     }
 
     static String project(String step) {

@@ -14,6 +14,7 @@ import fayline.basis.finding.InputProblem;
 import fayline.basis.finding.Severity;
 import fayline.flow.project.Definition;
 import fayline.flow.project.design.Made;
+import fayline.flow.project.piece.Division;
 import fayline.flow.project.shop.Skill;
 import fayline.store.file.HistoryEvent;
 import java.util.ArrayList;
@@ -113,7 +114,11 @@ final class HistoryReplay {
 
     private boolean isHold(String step) {
         String[] bits = step.split("/", -1);
-        Optional<Made> part = definition.parts().find(bits[0]).map(p -> p);
+        Optional<Made> part = definition
+                .parts()
+                .find(bits[0])
+                .or(() -> Division.partOf(definition, bits[0]))
+                .map(p -> p);
         Optional<Made> made =
                 part.isPresent() ? part : definition.joints().find(bits[0]).map(j -> j);
         return bits.length == 3

@@ -2,6 +2,8 @@ package fayline.app.usecase.shop;
 
 import fayline.basis.finding.InputProblem;
 import fayline.flow.project.Definition;
+import fayline.flow.project.piece.Divided;
+import fayline.flow.project.shop.LeadWish;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryLog;
 import fayline.flow.record.EntryLog.Answer;
@@ -9,6 +11,7 @@ import fayline.flow.record.KeptFile;
 import fayline.flow.record.NewEntry;
 import fayline.flow.record.RecordFold;
 import fayline.flow.record.RecordState;
+import fayline.flow.record.StepRecord;
 import fayline.store.file.DefinitionFolder;
 import fayline.store.file.DefinitionRead;
 import fayline.store.file.DefinitionReader;
@@ -18,11 +21,14 @@ import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * The record with what it amounts to now, kept up to date as entries come. Safe for several threads: whoever decides on the
@@ -34,6 +40,7 @@ public final class ShopRecord {
     private final Judge judge;
     private final Map<String, Version> definitions = new HashMap<>();
     private final Map<String, Known> known = new HashMap<>();
+    private final Map<String, List<String>> plannedSets = new HashMap<>();
     private final RecordFold fold = new RecordFold();
     private RecordState state = RecordState.EMPTY;
 
@@ -195,9 +202,48 @@ public final class ShopRecord {
         return DefinitionFolder.ofBytes(bytes);
     }
 
-    /** The definition of a project now, where it can be read. */
+    /** The definition of a project now, with its pieces in their sets, where it can be read. */
     public Optional<Definition> definition(String project) {
-        return version(project).read().definition();
+        return version(project).read().definition().map(d -> divided(d, List.of()));
+    }
+
+    /**
+     * The same where a set is to begin that may be otherwise in the plan.
+     *
+     * @param project the project
+     * @param made the part or joint that somebody has in hand
+     */
+    public Optional<Definition> definitionWith(String project, String made) {
+        return version(project).read().definition().map(d -> divided(d, List.of(made)));
+    }
+
+    /** In the sets that have begun or that the lead has decided about, then those in hand, then those planned. */
+    private Definition divided(Definition d, List<String> inHand) {
+        if (!Divided.isWhole(d)) {
+            return d;
+        }
+        String project = d.facts().id();
+        Stream<String> begun = state().steps(project).values().stream()
+                .filter(s -> s.started().isPresent() || s.finished().isPresent())
+                .map(StepRecord::step);
+        Stream<String> wished = d.shop().wishes().stream().map(LeadWish::step).filter(s -> s.startsWith(project + "/"));
+        List<String> settled = Stream.concat(begun, wished)
+                .map(s -> s.split("/", -1)[1])
+                .distinct()
+                .toList();
+        Set<String> wanted = new LinkedHashSet<>(inHand);
+        wanted.addAll(plannedSets(project));
+        return Divided.of(d, settled, wanted);
+    }
+
+    /** The sets in which pieces of a project are planned, as ids of what is made. */
+    public synchronized List<String> plannedSets(String project) {
+        return List.copyOf(plannedSets.getOrDefault(project, List.of()));
+    }
+
+    /** Notes the sets of the plan that is followed. */
+    public synchronized void planSets(String project, List<String> made) {
+        plannedSets.put(project, List.copyOf(made));
     }
 
     /**
@@ -209,6 +255,7 @@ public final class ShopRecord {
         Version version = version(project);
         return version.read()
                 .definition()
+                .map(d -> divided(d, List.of()))
                 .orElseThrow(() -> new UnreadableDefinitionException(
                         "The definition of " + project, version.read().problems()));
     }
@@ -232,6 +279,13 @@ public final class ShopRecord {
     }
 
     private record Version(String key, DefinitionRead read) {}
+
+    /** The definitions of all projects that can be read as they were read, pieces undivided, the first project first. */
+    public List<Definition> wholeDefinitions() {
+        return state().projects().stream()
+                .flatMap(p -> version(p).read().definition().stream())
+                .toList();
+    }
 
     /** The definitions of all projects that can be read, the first project first. */
     public List<Definition> definitions() {

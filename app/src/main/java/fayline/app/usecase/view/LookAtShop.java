@@ -86,8 +86,8 @@ public final class LookAtShop {
         better = Optional.of(plan);
         origin = by;
         // The work stands as computed: only the plan is another.
-        kept = kept.filter(k -> k.picture().work().equals(work)).map(k -> {
-            Picture p = k.picture().following(List.of(plan));
+        kept = kept.filter(k -> k.picture().work().isSame(work)).map(k -> {
+            Picture p = noted(k.picture().following(List.of(plan)));
             return new Kept(k.seq(), k.quarter(), p, morning.moved(shop, p));
         });
     }
@@ -98,9 +98,16 @@ public final class LookAtShop {
         long quarter = now.getEpochSecond() / FRESH.toSeconds();
         if (kept.isEmpty() || kept.get().seq() != seq || kept.get().quarter() != quarter) {
             kept = Picture.of(shop, now, planner, better)
+                    .map(this::noted)
                     .map(p -> new Kept(p.record().work(), quarter, p, morning.moved(shop, p)));
         }
         return kept;
+    }
+
+    /** Cards and acts from now on are those of the sets that are planned. */
+    private Picture noted(Picture p) {
+        p.projects().forEach(s -> shop.planSets(s.definition().facts().id(), s.sets(p.work())));
+        return p;
     }
 
     private ShopView view(Kept k, Picture.Seen seen) {

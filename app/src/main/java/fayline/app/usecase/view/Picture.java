@@ -3,20 +3,25 @@ package fayline.app.usecase.view;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.flow.audit.BrokenRule;
 import fayline.flow.audit.PlanAuditor;
+import fayline.flow.plan.PieceGroup.PieceSet;
 import fayline.flow.plan.Plan;
 import fayline.flow.plan.Work;
 import fayline.flow.planner.PlanSolver;
+import fayline.flow.planner.SerialPlanner;
 import fayline.flow.planner.StayingPlan;
 import fayline.flow.planner.goal.PlanGoal;
 import fayline.flow.planner.goal.PlanGoals;
 import fayline.flow.project.Definition;
+import fayline.flow.project.design.Part;
 import fayline.flow.record.RecordState;
+import fayline.flow.result.Expanded;
 import fayline.flow.result.ProjectCalculator;
 import fayline.flow.result.ProjectResult;
 import fayline.flow.result.ShopWork;
 import fayline.flow.result.rate.LearnedRates;
 import fayline.flow.result.state.ShopState;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -41,7 +46,33 @@ record Picture(
         PlanGoal goal,
         Plan plan,
         List<BrokenRule> audit) {
-    record Seen(Definition definition, ShopState state, ProjectResult result) {}
+    /** A project; {@code whole} is its definition with its pieces undivided. */
+    record Seen(Definition whole, Definition definition, ShopState state, ProjectResult result) {
+        /** The same in the sets of some work. */
+        private Seen in(Work work, LearnedRates rates) {
+            List<String> sets = sets(work);
+            boolean same = definition.parts().stream()
+                    .filter(p -> p.pieces().isPresent())
+                    .map(Part::id)
+                    .toList()
+                    .equals(sets);
+            if (same) {
+                return this;
+            }
+            Expanded other = ProjectCalculator.expand(whole, state, sets);
+            return new Seen(whole, other.definition(), state, ProjectCalculator.calculate(other, rates));
+        }
+
+        /** The sets of this project in some work, as ids of what is made. */
+        List<String> sets(Work work) {
+            String project = whole.facts().id() + "/";
+            return work.sets().groups().stream()
+                    .filter(g -> g.id().startsWith(project))
+                    .flatMap(g -> g.sets().stream())
+                    .map(PieceSet::made)
+                    .toList();
+        }
+    }
 
     /**
      * Computes and audits; empty where no project can be read.
@@ -49,7 +80,18 @@ record Picture(
      * @param kept a better plan that was searched for before, to be kept to as far as it still can be
      */
     static Optional<Picture> of(ShopRecord shop, Instant now, PlanSolver planner, Optional<Plan> kept) {
-        return unaudited(shop, now, planner).map(p -> p.following(StayingPlan.of(p.work, p.plan, p.goal, kept)));
+        return unaudited(shop, now, planner).map(p -> p.following(p.candidates(kept)));
+    }
+
+    /** Plans that could be followed: those that keep to the kept plan's sets too, where they are others. */
+    private List<Plan> candidates(Optional<Plan> kept) {
+        List<Plan> plans = new ArrayList<>(StayingPlan.of(work, plan, goal, kept));
+        Work before = kept.map(work::inSetsOf).orElse(work);
+        if (!before.equals(work)) {
+            Plan fresh = new SerialPlanner().plan(before);
+            plans.addAll(0, StayingPlan.of(before, fresh, goal, kept));
+        }
+        return plans;
     }
 
     /** The first plan that keeps the rules; the fresh one, whatever it breaks, where none does. */
@@ -58,10 +100,17 @@ record Picture(
         for (Plan p : plans) {
             List<BrokenRule> broken = auditor.audit(work, p);
             if (broken.stream().allMatch(BrokenRule::admitted)) {
-                return new Picture(now, record, projects, rates, work, goal, p, broken);
+                return inSetsOf(p, broken);
             }
         }
-        return new Picture(now, record, projects, rates, work, goal, plan, auditor.audit(work, plan));
+        return inSetsOf(plan, auditor.audit(work, plan));
+    }
+
+    /** The same with a plan, every project computed in the sets that the plan has. */
+    private Picture inSetsOf(Plan p, List<BrokenRule> broken) {
+        Work own = work.inSetsOf(p);
+        List<Seen> seen = projects.stream().map(s -> s.in(own, rates)).toList();
+        return new Picture(now, record, seen, rates, own, goal, p, broken);
     }
 
     /** Computes what is only compared with and never shown. */
@@ -73,11 +122,13 @@ record Picture(
         }
         LearnedRates rates = projects.rates();
         List<Seen> seen = projects.all().stream()
-                .map(p -> new Seen(p.definition(), p.state(), ProjectCalculator.calculate(p, rates)))
+                .map(p -> new Seen(p.whole(), p.definition(), p.state(), ProjectCalculator.calculate(p, rates)))
                 .toList();
         Work work = ShopWork.combine(seen.stream().map(Seen::result).toList());
         PlanGoal goal = PlanGoals.of(seen.stream().map(Seen::definition).toList(), work, record.published());
-        return Optional.of(new Picture(now, record, seen, rates, work, goal, planner.plan(work), List.of()));
+        Plan plan = planner.plan(work, goal);
+        return Optional.of(
+                new Picture(now, record, seen, rates, work, goal, plan, List.of()).inSetsOf(plan, List.of()));
     }
 
     Optional<Seen> project(String id) {

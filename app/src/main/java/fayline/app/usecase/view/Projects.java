@@ -21,11 +21,11 @@ record Projects(List<Expanded> all, LearnedRates rates) {
     static Projects of(ShopRecord shop, RecordState record, Instant now) {
         List<Expanded> all = new ArrayList<>();
         List<ProjectTimes> times = new ArrayList<>();
-        for (Definition d : shop.definitions()) {
-            Expanded project = ProjectCalculator.expand(
-                    d, RecordedState.of(record, d.facts().id(), now));
+        for (Definition d : shop.wholeDefinitions()) {
+            String id = d.facts().id();
+            Expanded project = ProjectCalculator.expand(d, RecordedState.of(record, id, now), shop.plannedSets(id));
             all.add(project);
-            times.add(ProjectTimes.of(d, project.state(), project.steps()));
+            times.add(ProjectTimes.of(project.definition(), project.state(), project.steps()));
         }
         return new Projects(List.copyOf(all), LearnedRates.of(times));
     }

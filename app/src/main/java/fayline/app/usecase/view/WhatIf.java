@@ -126,20 +126,20 @@ public final class WhatIf {
         List<Definition> definitions = new ArrayList<>();
         List<ProjectResult> results = new ArrayList<>();
         for (Expanded p : projects.all()) {
-            Definition changed = p.definition();
+            Definition changed = p.whole();
             for (Change c : changes) {
                 changed = c.in(changed);
             }
-            definitions.add(changed);
             Expanded expanded = changes.isEmpty() ? p : ProjectCalculator.expand(changed, p.state());
+            definitions.add(expanded.definition());
             results.add(ProjectCalculator.calculate(expanded, projects.rates()));
         }
         Work work = ShopWork.combine(results);
         for (Change c : changes) {
             work = c.in(work);
         }
-        Plan plan = planner.plan(work);
         PlanGoal goal = PlanGoals.of(definitions, work, shop.state().published());
+        Plan plan = planner.plan(work, goal);
         Map<String, Instant> starts = new HashMap<>();
         Map<String, Instant> done = new HashMap<>();
         plan.steps().forEach(p -> {
@@ -148,7 +148,7 @@ public final class WhatIf {
         });
         return new Outcome(
                 plan.finish(),
-                new PlanScorer(work, goal).score(plan),
+                new PlanScorer(work.inSetsOf(plan), goal).score(plan),
                 plan.steps().stream().mapToInt(p -> p.missed().size()).sum(),
                 goal.dates().stream().map(d -> goal(d, plan)).toList(),
                 (int) new PlanAuditor()

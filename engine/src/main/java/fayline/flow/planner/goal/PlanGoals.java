@@ -1,5 +1,6 @@
 package fayline.flow.planner.goal;
 
+import fayline.flow.plan.PieceGroup;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.planner.goal.PlanGoal.Dated;
@@ -7,6 +8,7 @@ import fayline.flow.project.Definition;
 import fayline.flow.project.ProjectFacts.Milestone;
 import fayline.flow.project.design.Assembly;
 import fayline.flow.project.design.Made;
+import fayline.flow.project.design.Part;
 import fayline.flow.project.shop.PlanWeights;
 import fayline.flow.record.PublishedPlan;
 import java.util.HashSet;
@@ -39,8 +41,21 @@ public final class PlanGoals {
     }
 
     private static Dated dated(Definition d, Milestone m, Work work) {
-        Set<String> made = madeFor(d, m.after());
-        Set<String> steps = work.steps().stream()
+        Set<String> made = new HashSet<>(madeFor(d, m.after()));
+        // In whichever sets: a goal on some of a part's pieces is one on all of them.
+        for (Work w : work.divisions()) {
+            for (PieceGroup g : w.sets().groups()) {
+                boolean mine = work.sets().groups().stream()
+                        .filter(x -> x.id().equals(g.id()))
+                        .flatMap(x -> x.sets().stream())
+                        .anyMatch(x -> made.contains(x.made()));
+                if (mine && g.id().startsWith(d.facts().id() + "/")) {
+                    g.sets().forEach(x -> made.add(x.made()));
+                }
+            }
+        }
+        Set<String> steps = work.divisions().stream()
+                .flatMap(w -> w.steps().stream())
                 .filter(s -> s.project().equals(d.facts().id()) && made.contains(s.made()))
                 .map(WorkStep::id)
                 .collect(Collectors.toSet());
@@ -62,6 +77,13 @@ public final class PlanGoals {
         if (definition.parts().find(id).isPresent()
                 || definition.joints().find(id).isPresent()) {
             return Set.of(id);
+        }
+        Set<String> sets = definition.parts().stream()
+                .filter(p -> p.pieces().filter(x -> x.of().id().equals(id)).isPresent())
+                .map(Part::id)
+                .collect(Collectors.toUnmodifiableSet());
+        if (!sets.isEmpty()) {
+            return sets;
         }
         Set<String> tree = new HashSet<>(Set.of(id));
         boolean grows = true;

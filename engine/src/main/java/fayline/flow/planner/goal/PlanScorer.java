@@ -1,5 +1,6 @@
 package fayline.flow.planner.goal;
 
+import fayline.flow.plan.PieceGroup;
 import fayline.flow.plan.Plan;
 import fayline.flow.plan.Plan.PlannedStep;
 import fayline.flow.plan.Work;
@@ -19,6 +20,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /** Scores plans of one work by one goal. It keeps what it needs of the work, so that many plans can be compared quickly. */
@@ -39,6 +41,9 @@ public final class PlanScorer {
     private final Map<String, WorkStep> steps = new HashMap<>();
     private final Map<String, PublishedPlan.Step> told = new HashMap<>();
     private final Map<String, Integer> prices = new HashMap<>();
+    private final Map<String, Double> shares;
+    /** Steps that the crew was told of sets that are others here. */
+    private final Set<String> otherSets = new HashSet<>();
 
     /**
      * A scorer.
@@ -55,7 +60,14 @@ public final class PlanScorer {
                 link.miss().ifPresent(m -> prices.merge(s.id() + " " + link.step(), m.personMinutes(), Integer::sum));
             }
         }
+        shares = shares(work);
         goal.told().ifPresent(t -> t.steps().forEach(s -> told.put(s.step(), s)));
+        for (Work other : work.sets().otherwise()) {
+            other.steps().stream()
+                    .map(WorkStep::id)
+                    .filter(id -> told.containsKey(id) && !steps.containsKey(id))
+                    .forEach(otherSets::add);
+        }
     }
 
     /**
@@ -92,6 +104,10 @@ public final class PlanScorer {
         for (PlanGoal.Dated d : goal.dates()) {
             double most = 0;
             for (String id : d.steps()) {
+                // Steps of other sets than these are not wanted.
+                if (!steps.containsKey(id)) {
+                    continue;
+                }
                 // What is not planned is late at least until nothing more is known.
                 most = Math.max(most, minutes(d.due(), ends.getOrDefault(id, work.horizon())));
             }
@@ -108,7 +124,30 @@ public final class PlanScorer {
                 ends.merge(s.project() + "/" + s.made(), hoursFromNow(p.end()), Math::max);
             }
         }
-        return ends.values().stream().mapToDouble(h -> h).average().orElse(0);
+        double sum = 0;
+        double all = 0;
+        for (Map.Entry<String, Double> e : ends.entrySet()) {
+            double share = shares.getOrDefault(e.getKey(), 1.0);
+            sum += share * e.getValue();
+            all += share;
+        }
+        return all > 0 ? sum / all : 0;
+    }
+
+    /**
+     * How much the end of something made counts among all: 1, but a set only by its share of the group's pieces, so that plans in
+     * more sets and in fewer can be compared.
+     *
+     * @param work the work
+     * @return shares below 1 by {@code project/made}
+     */
+    public static Map<String, Double> shares(Work work) {
+        Map<String, Double> shares = new HashMap<>();
+        for (PieceGroup g : work.sets().groups()) {
+            String project = g.id().substring(0, g.id().indexOf('/'));
+            g.sets().forEach(s -> shares.put(project + "/" + s.made(), s.size() / (double) g.pieces()));
+        }
+        return shares;
     }
 
     private double windowHours(Plan plan) {
@@ -193,7 +232,7 @@ public final class PlanScorer {
     }
 
     private double moved(Plan plan) {
-        return told.isEmpty() ? 0 : plan.steps().stream().filter(this::isMoved).count();
+        return told.isEmpty() ? 0 : plan.steps().stream().filter(this::isMoved).count() + otherSets.size();
     }
 
     /**
@@ -241,9 +280,11 @@ public final class PlanScorer {
      * @param counts of a step's id, whether it counts
      */
     public long nearMoved(Plan plan, Predicate<String> counts) {
-        return plan.steps().stream()
-                .filter(p -> isNear(p.step()) && counts.test(p.step()) && isMoved(p))
-                .count();
+        long gone = otherSets.stream().filter(s -> isNear(s) && counts.test(s)).count();
+        return gone
+                + plan.steps().stream()
+                        .filter(p -> isNear(p.step()) && counts.test(p.step()) && isMoved(p))
+                        .count();
     }
 
     private static int leastPersonMinutes(WorkStep step) {

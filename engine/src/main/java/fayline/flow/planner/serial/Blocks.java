@@ -131,6 +131,10 @@ final class Blocks {
     }
 
     private static boolean ties(Task task, Need need) {
+        // Practised hands are worth a little, but both hands in one block would stand in each other's mould.
+        if (task.mates.stream().anyMatch(m -> m.task() == need.task()) && !need.isHard()) {
+            return false;
+        }
         if (!need.shuts()) {
             return !task.hasHands() && task.needs.size() == 1;
         }

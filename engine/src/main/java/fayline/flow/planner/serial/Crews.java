@@ -41,7 +41,7 @@ final class Crews {
     }
 
     /** A crew of that size which starts at t and works so long, if there is one. */
-    Optional<Crew> find(Task task, int size, int minutes, int t, List<Person> order) {
+    Optional<Crew> find(Task task, int size, int minutes, int t, List<Person> order, Practised practised) {
         boolean stops = task.step.interruptible();
         int least = stops ? Math.min(minutes, WORTH_MIN) : Math.max(1, minutes);
         List<Person> wanted = new ArrayList<>();
@@ -63,7 +63,7 @@ final class Crews {
         if (wanted.size() > size || wanted.size() + able.size() < size) {
             return Optional.empty();
         }
-        return new Search(task, size, minutes, t, able).choose(0, wanted);
+        return new Search(task, size, minutes, t, practised.among(able, size), practised).choose(0, wanted);
     }
 
     private final class Search {
@@ -72,9 +72,11 @@ final class Crews {
         private final int minutes;
         private final int t;
         private final List<Person> able;
+        private final Practised practised;
         private int tried;
 
-        Search(Task task, int size, int minutes, int t, List<Person> able) {
+        Search(Task task, int size, int minutes, int t, List<Person> able, Practised practised) {
+            this.practised = practised;
             this.task = task;
             this.size = size;
             this.minutes = minutes;
@@ -118,6 +120,9 @@ final class Crews {
         }
 
         private Optional<Crew> complete(List<Person> chosen) {
+            if (!practised.fits(chosen)) {
+                return Optional.empty();
+            }
             List<int[]> stretches =
                     task.step.interruptible() ? stretches(chosen) : List.of(new int[] {t, t + Math.max(1, minutes)});
             if (stretches.isEmpty()) {

@@ -1,5 +1,6 @@
 package fayline.flow.planner.serial;
 
+import fayline.flow.plan.OppositeHands.Crew;
 import fayline.flow.plan.WorkStep.CrewTime;
 import fayline.flow.plan.WorkStep.Span;
 import fayline.flow.planner.serial.BlockPlacer.Failure;
@@ -8,7 +9,9 @@ import fayline.flow.planner.serial.Net.Need;
 import fayline.flow.planner.serial.Net.Task;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** Says why a step could not be put in, naming the conflict and what would help. */
@@ -39,7 +42,7 @@ final class FailureWords {
                                 "Before %s there is no time when %s%s can do it%s. More hours, more hands or fewer other steps would help.",
                                 till,
                                 people(task),
-                                skills(task.step.skills()),
+                                skills(task.step.skills()) + practised(task),
                                 task.step.accompanied() ? " with a second person in the shop" : "");
             case PLACE, HOLD -> place(task, failure.clash(), till);
             case AIR ->
@@ -68,6 +71,19 @@ final class FailureWords {
 
     private static String crew(CrewTime c) {
         return (c.people() == 1 ? "one person" : c.people() + " people") + " for " + c.minutes() + " min";
+    }
+
+    /** Whose hands are wanted, where it is to be done by those of the first hand. */
+    private String practised(Task task) {
+        Set<String> names = new TreeSet<>();
+        for (Net.Mate mate : task.mates) {
+            if (mate.crew() != Crew.ANY && scene.isPlaced(mate.task())) {
+                scene.placed(mate.task())
+                        .people()
+                        .forEach(p -> names.add(net.work.people().get(p).name()));
+            }
+        }
+        return names.isEmpty() ? "" : ", as on the first hand with " + String.join(" and ", names) + ",";
     }
 
     private static String skills(Map<String, Integer> skills) {

@@ -1,6 +1,7 @@
 package fayline.flow.planner.serial;
 
 import fayline.flow.plan.Hold;
+import fayline.flow.plan.OppositeHands;
 import fayline.flow.plan.Place;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
@@ -43,6 +44,8 @@ final class Net {
         final List<Integer> next = new ArrayList<>();
         /** Indices of the holds that span it. */
         final List<Integer> keeps = new ArrayList<>();
+        /** The same steps of first hands, whose crews are wanted. */
+        final List<Mate> mates = new ArrayList<>();
 
         Task(int index, WorkStep step, int earliest, Asked asked) {
             this.index = index;
@@ -61,6 +64,9 @@ final class Net {
             return !step.hands().isEmpty();
         }
     }
+
+    /** The same step of the first hand, and whose hands are wanted. */
+    record Mate(int task, OppositeHands.Crew crew) {}
 
     /** A link from an earlier task. */
     record Need(int task, String moment, Span opens, boolean shuts, Span shut, int price) {
@@ -126,6 +132,7 @@ final class Net {
             personOf.put(work.people().get(i).id(), i);
         }
         readTasks();
+        readMates();
         readKeeps();
     }
 
@@ -164,6 +171,17 @@ final class Net {
                 if (from != UNKNOWN) {
                     tasks.get(from).next.add(task.index);
                 }
+            }
+        }
+    }
+
+    /** Only of steps that wait for the first hand anyway, so that its crew is known by then. */
+    private void readMates() {
+        for (OppositeHands.Follow same : work.hands().follows()) {
+            int task = taskOf.getOrDefault(same.step(), UNKNOWN);
+            int first = taskOf.getOrDefault(same.first(), UNKNOWN);
+            if (task != UNKNOWN && first != UNKNOWN && tasks.get(first).next.contains(task)) {
+                tasks.get(task).mates.add(new Mate(first, same.crew()));
             }
         }
     }

@@ -177,12 +177,13 @@ final class StartSearch {
             return complete(task, t, t, List.of(), List.of(), missed, price);
         }
         boolean nobody = true;
+        Practised practised = new Practised(task, scene);
         for (CrewTime option : options) {
             int minutes = option.minutes();
             for (int p : prices) {
                 minutes += (p + option.people() - 1) / option.people();
             }
-            Optional<Crew> crew = crews.find(task, option.people(), minutes, t, order);
+            Optional<Crew> crew = crews.find(task, option.people(), minutes, t, order, practised);
             if (crew.isPresent()) {
                 nobody = false;
                 Optional<Placement> placed = complete(

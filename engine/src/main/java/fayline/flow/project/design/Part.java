@@ -25,6 +25,9 @@ import java.util.Optional;
  * @param drawing the drawing it follows
  * @param orient how it lies: which way round, in words for the card
  * @param lessons what earlier parts taught, for the card
+ * @param afterOpposite what it asks for because its opposite is made first
+ * @param sets where it stands for like pieces that are made in sets
+ * @param pieces where it is one of those sets
  */
 public record Part(
         String id,
@@ -40,7 +43,10 @@ public record Part(
         Map<String, Double> sizes,
         String drawing,
         String orient,
-        List<String> lessons)
+        List<String> lessons,
+        Optional<AfterOpposite> afterOpposite,
+        Optional<PieceSets> sets,
+        Optional<PieceRange> pieces)
         implements Keyed, Made {
     /** Copies the collections. */
     public Part {
@@ -48,5 +54,26 @@ public record Part(
         make = List.copyOf(make);
         sizes = Map.copyOf(sizes);
         lessons = List.copyOf(lessons);
+    }
+
+    /** The same made by other makes. */
+    public Part withMake(List<Make> others) {
+        return with(others, afterOpposite, sets);
+    }
+
+    /** The same asking for other things because its opposite is made first. */
+    public Part withAfterOpposite(AfterOpposite asks) {
+        return with(make, Optional.of(asks), sets);
+    }
+
+    /** The same in other sets. */
+    public Part withSets(PieceSets others) {
+        return with(make, afterOpposite, Optional.of(others));
+    }
+
+    private Part with(List<Make> makes, Optional<AfterOpposite> asks, Optional<PieceSets> divided) {
+        return new Part(
+                id, name, in, hand, opposite, mould, zones, makes, target, arm, sizes, drawing, orient, lessons, asks,
+                divided, pieces);
     }
 }

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param sinceFull pulls since the last full release
  * @param touchUpEvery pulls after which a touch-up is due
  * @param fullEvery pulls after which a full release is due
+ * @param each whether it stands for one mould for each piece, of which a set takes its own
  */
 public record Mould(
         String id,
@@ -23,5 +24,19 @@ public record Mould(
         int sinceTouchUp,
         int sinceFull,
         int touchUpEvery,
-        int fullEvery)
-        implements Keyed {}
+        int fullEvery,
+        boolean each)
+        implements Keyed {
+    /** A mould that is one. */
+    public Mould(
+            String id,
+            String name,
+            Optional<String> stand,
+            int pulls,
+            int sinceTouchUp,
+            int sinceFull,
+            int touchUpEvery,
+            int fullEvery) {
+        this(id, name, stand, pulls, sinceTouchUp, sinceFull, touchUpEvery, fullEvery, false);
+    }
+}

@@ -46,6 +46,15 @@ public record Shop(
         Catalog<LeadWish> wishes) {
     /** The same with another crew. */
     public Shop withPeople(List<Person> crew) {
+        return with(new Catalog<>(crew), moulds);
+    }
+
+    /** The same with other moulds. */
+    public Shop withMoulds(List<Mould> others) {
+        return with(people, new Catalog<>(others));
+    }
+
+    private Shop with(Catalog<Person> crew, Catalog<Mould> tools) {
         return new Shop(
                 name,
                 zone,
@@ -57,10 +66,10 @@ public record Shop(
                 resinWaste,
                 clothWaste,
                 weights,
-                new Catalog<>(crew),
+                crew,
                 stands,
                 ports,
-                moulds,
+                tools,
                 wishes);
     }
 

@@ -24,6 +24,7 @@ import java.util.function.ToDoubleFunction;
  */
 final class Places {
     private static final double WARM_BOX_K = 10;
+    private static final double NEARLY = 1e-9;
 
     private final Definition definition;
     private final ShopState state;
@@ -127,10 +128,9 @@ final class Places {
     }
 
     private List<String> stands(MakeNode node, List<RecipeStep> span) {
-        List<String> fitting = definition.shop().stands().stream()
-                .filter(s -> fits(s, span))
-                .map(Stand::id)
-                .toList();
+        List<String> fitting = large(
+                node,
+                definition.shop().stands().stream().filter(s -> fits(s, span)).toList());
         List<String> named = node.with().get("stand").stream()
                 .flatMap(v -> List.of(v.split("\\s*,\\s*")).stream())
                 .filter(fitting::contains)
@@ -151,6 +151,21 @@ final class Places {
                 .filter(id -> definition.shop().stands().get(id).warmer().kelvins() <= WARM_BOX_K)
                 .toList();
         return usual.isEmpty() ? fitting : usual;
+    }
+
+    /** Those that hold all pieces of a set; where none does, all, so that it is seen that none does. */
+    private static List<String> large(MakeNode node, List<Stand> stands) {
+        double area = node.made() instanceof Part p && p.pieces().isPresent()
+                ? p.zones().stream().mapToDouble(z -> z.area().squareMetres()).sum()
+                : 0;
+        List<String> all = stands.stream().map(Stand::id).toList();
+        List<String> large = stands.stream()
+                .filter(s -> s.shelves()
+                        .filter(a -> a.squareMetres() < area * (1 - NEARLY))
+                        .isEmpty())
+                .map(Stand::id)
+                .toList();
+        return large.isEmpty() ? all : large;
     }
 
     private static boolean fits(Stand stand, List<RecipeStep> span) {

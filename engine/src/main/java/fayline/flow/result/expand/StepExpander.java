@@ -44,6 +44,7 @@ public final class StepExpander {
     private final Places places;
     private final Windows windows;
     private final Arrivals arrivals;
+    private final SecondHands seconds;
     private final RecipeCheck recipeCheck;
     private final Temperature warmest;
     private final String project;
@@ -70,6 +71,7 @@ public final class StepExpander {
         this.places = new Places(definition, state);
         this.windows = new Windows(definition, places, handsOn, clocks);
         this.arrivals = new Arrivals(definition, state.now(), tree);
+        this.seconds = new SecondHands(definition, state, tree);
         this.recipeCheck = new RecipeCheck();
         this.warmest = air.warmestDay(definition.shop().zone());
     }
@@ -124,7 +126,7 @@ public final class StepExpander {
                                 d.windows().stream().map(StepWindow::link).toList()))
                         .toList());
         List<StepResult> steps = drafts.stream().map(d -> result(d, progress)).toList();
-        return new Expansion(steps, holds, clocks, tree, findings);
+        return new Expansion(steps, holds, clocks, tree, seconds.asked(), findings);
     }
 
     private Draft draft(MakeNode node, RecipeStep step, Shape shape, Map<String, String> titles, boolean whichWay) {
@@ -148,6 +150,7 @@ public final class StepExpander {
                 waits.add(Windows.plain(project + "/" + local, titles.getOrDefault(local, local)));
             }
         }
+        waits.addAll(seconds.of(node, step, waits, titles, findings));
         Span alone = windows.alone(node, step, findings);
         return new Draft(node, step, taken, batches, time, waits, alone, whichWay, findings);
     }

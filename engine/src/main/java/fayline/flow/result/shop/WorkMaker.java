@@ -1,6 +1,7 @@
 package fayline.flow.result.shop;
 
 import fayline.flow.plan.Place;
+import fayline.flow.plan.SetChoice;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.plan.WorkWish;
@@ -71,7 +72,9 @@ public final class WorkMaker {
                 expansion.holds(),
                 wishes(
                         definition,
-                        expansion.steps().stream().map(StepResult::work).toList()));
+                        expansion.steps().stream().map(StepResult::work).toList()),
+                expansion.hands(),
+                SetChoice.NONE);
     }
 
     /** The wishes for steps of the project that have not begun; what has begun is as it is. */

@@ -61,7 +61,11 @@ public final class CrewKind {
             must("since-touch-up", Numeral.count(0, 100_000), "Release count: pulls since the last touch-up."),
             must("since-full", Numeral.count(0, 100_000), "Release count: pulls since the last full release."),
             must("touch-up-every", Numeral.count(1, 100_000), "Pulls after which a touch-up is due."),
-            must("full-every", Numeral.count(1, 100_000), "Pulls after which a full release is due."));
+            must("full-every", Numeral.count(1, 100_000), "Pulls after which a full release is due."),
+            may(
+                    "for-each-piece",
+                    new YesNo(),
+                    "Whether it stands for one mould for each piece of the part that names it, of which a set takes its own."));
 
     private CrewKind() {}
 
@@ -109,6 +113,7 @@ public final class CrewKind {
                 f.whole("since-touch-up", 0),
                 f.whole("since-full", 0),
                 f.whole("touch-up-every", 1),
-                f.whole("full-every", 1));
+                f.whole("full-every", 1),
+                f.yes("for-each-piece"));
     }
 }

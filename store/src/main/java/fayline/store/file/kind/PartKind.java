@@ -4,15 +4,19 @@ import static fayline.basis.units.QuantityKind.ANGLE;
 import static fayline.basis.units.QuantityKind.AREA;
 import static fayline.basis.units.QuantityKind.LENGTH;
 import static fayline.basis.units.QuantityKind.MASS;
+import static fayline.basis.units.QuantityKind.TIME_SPAN;
 import static fayline.store.file.shape.Key.may;
 import static fayline.store.file.shape.Key.must;
 
 import fayline.basis.geometry.Outline;
 import fayline.basis.units.Area;
 import fayline.basis.units.Length;
+import fayline.flow.project.design.AfterOpposite;
 import fayline.flow.project.design.Hand;
 import fayline.flow.project.design.Part;
+import fayline.flow.project.design.PieceSets;
 import fayline.flow.project.design.Zone;
+import fayline.flow.project.recipe.StepKind;
 import fayline.store.file.shape.Forms;
 import fayline.store.file.shape.Keys;
 import fayline.store.file.shape.Listed;
@@ -20,7 +24,9 @@ import fayline.store.file.shape.Measure;
 import fayline.store.file.shape.Numeral;
 import fayline.store.file.shape.Text;
 import fayline.store.file.shape.Words;
+import fayline.store.file.shape.YesNo;
 import fayline.store.file.yaml.Tree;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -80,6 +86,47 @@ public final class PartKind {
             may("axis", Measure.any(ANGLE), "Direction from which ply angles count, against the part's axis."),
             may("outline", OUTLINE, "Its plane outline."));
 
+    private static final String[] KINDS = Fields.words(StepKind.class);
+
+    private static final Keys AFTER_OPPOSITE = Keys.of(
+            "what a part asks for because its opposite is made first",
+            may(
+                    "lessons-of",
+                    Forms.WORK_REF,
+                    "The part, joint or step of the first hand with which its lessons are known."),
+            may("lessons-before", Listed.some(Words.of(KINDS)), "Kinds of steps that do not begin before that."),
+            may(
+                    "crew",
+                    Words.of(Fields.words(AfterOpposite.Crew.class)),
+                    "Whose hands do the same step again: the same people, at least one of them, or any; any where nothing is said."),
+            may(
+                    "steps",
+                    Listed.some(Words.of(KINDS)),
+                    "Kinds of steps that crew and within concern; all with hands where nothing is said."),
+            may(
+                    "within",
+                    Measure.above(TIME_SPAN),
+                    "How soon after the first hand's step the same step finds practised hands."),
+            may(
+                    "again",
+                    Measure.zeroUp(TIME_SPAN),
+                    "What it costs to get into it again later, in time of one person."));
+
+    private static final Keys SETS = Keys.of(
+                    "pieces made in sets",
+                    may("pieces", Numeral.count(2, 500), "How many pieces; all that the part states is for one."),
+                    may("mark", Forms.TEXT, "What stands before a piece's number, such as B."),
+                    may("least", Numeral.count(1, 500), "How many are worth a set; 1 where nothing is said."),
+                    may("most", Numeral.count(1, 500), "How many may be in one; all where nothing is said."),
+                    may(
+                            "limit",
+                            Words.of(Fields.words(PieceSets.Limit.class)),
+                            "What limits a set: the shelves of a stand, one pot of each mix, or other; other where nothing is said."),
+                    may("why", Forms.TEXT, "The limit in words."),
+                    may("in-turn", new YesNo(), "Whether a set waits for the one before it; no where nothing is said."),
+                    may("as", Forms.REF, "The part whose sets these follow, each made with what that one makes."))
+            .oneOf("pieces", "as");
+
     static final Keys SHAPE = Keys.of(
             "a part",
             must("id", Forms.ID, "Its id."),
@@ -90,6 +137,8 @@ public final class PartKind {
                     Words.of(Fields.words(Hand.class)),
                     "Left or right seen from the pilot's seat looking forward; none where nothing is said."),
             may("opposite", Forms.REF, "The part of the other hand."),
+            may("after-opposite", AFTER_OPPOSITE, "What it asks for because its opposite is made first."),
+            may("sets", SETS, "Where it stands for like pieces that are made in sets."),
             may("mould", Forms.REF, "The mould that it comes from."),
             may("target", Measure.above(MASS), "The mass that it should have."),
             may("arm", Measure.any(LENGTH), "Where its mass acts, aft of the datum."),
@@ -123,7 +172,40 @@ public final class PartKind {
                 MakeKind.sizes(f),
                 f.text("drawing", ""),
                 f.text("orient", ""),
-                f.texts("lessons"));
+                f.texts("lessons"),
+                f.below("after-opposite").map(PartKind::afterOpposite),
+                f.below("sets").map(PartKind::sets),
+                Optional.empty());
+    }
+
+    private static AfterOpposite afterOpposite(Fields o) {
+        return new AfterOpposite(
+                o.text("lessons-of"),
+                kinds(o, "lessons-before"),
+                o.word("crew", AfterOpposite.Crew.class).orElse(AfterOpposite.Crew.ANY),
+                kinds(o, "steps"),
+                o.measure("within", TIME_SPAN),
+                o.measure("again", TIME_SPAN, "0 min"));
+    }
+
+    private static List<StepKind> kinds(Fields o, String key) {
+        return o.texts(key).stream()
+                .filter(k -> List.of(KINDS).contains(k))
+                .map(k -> Fields.constant(k, StepKind.class))
+                .toList();
+    }
+
+    private static PieceSets sets(Fields s) {
+        int pieces = s.whole("pieces", 0);
+        return new PieceSets(
+                pieces,
+                s.text("mark", ""),
+                s.whole("least", 1),
+                s.whole("most", Math.max(1, pieces)),
+                s.word("limit", PieceSets.Limit.class).orElse(PieceSets.Limit.OTHER),
+                s.text("why", ""),
+                s.yes("in-turn"),
+                s.text("as"));
     }
 
     private static Zone zone(Fields z, Function<Tree, Optional<Outline>> outlines) {

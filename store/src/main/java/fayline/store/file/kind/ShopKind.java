@@ -1,5 +1,6 @@
 package fayline.store.file.kind;
 
+import static fayline.basis.units.QuantityKind.AREA;
 import static fayline.basis.units.QuantityKind.FRACTION;
 import static fayline.basis.units.QuantityKind.LENGTH;
 import static fayline.basis.units.QuantityKind.TEMPERATURE;
@@ -48,7 +49,8 @@ public final class ShopKind {
             may(
                     "warmer",
                     Measure.zeroUp(TEMPERATURE_DIFFERENCE),
-                    "How much warmer than the shop's air it is kept; 0 K where nothing is said."));
+                    "How much warmer than the shop's air it is kept; 0 K where nothing is said."),
+            may("shelves", Measure.above(AREA), "Area of what fits on it at once; limits a set of pieces."));
 
     private static final Keys PORT = Keys.of(
             "a vacuum port",
@@ -144,7 +146,8 @@ public final class ShopKind {
                 s.text("room", ""),
                 s.yes("dust"),
                 s.yes("wet"),
-                s.measure("warmer", TEMPERATURE_DIFFERENCE, "0 K"));
+                s.measure("warmer", TEMPERATURE_DIFFERENCE, "0 K"),
+                s.measure("shelves", AREA));
     }
 
     private static Port port(Fields p) {

@@ -2,8 +2,10 @@ package fayline.store.file.plan;
 
 import fayline.flow.plan.CureClock;
 import fayline.flow.plan.Hold;
+import fayline.flow.plan.OppositeHands;
 import fayline.flow.plan.Place;
 import fayline.flow.plan.Plan;
+import fayline.flow.plan.SetChoice;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.plan.WorkWish;
@@ -43,9 +45,12 @@ final class PlanReading {
                 at.list("deliveries", PlanReading::delivery),
                 at.list("steps", PlanReading::step),
                 at.list("holds", PlanReading::hold),
-                at.optionalList("wishes", PlanReading::wish));
+                at.optionalList("wishes", PlanReading::wish),
+                OppositeHands.NONE,
+                SetChoice.NONE);
+        Work whole = HandsAndSets.read(work, at);
         at.noOthers();
-        return work;
+        return whole;
     }
 
     private static Worker worker(JsonAt at) {

@@ -65,6 +65,7 @@ final class PlanWriting {
         if (!work.wishes().isEmpty()) {
             node.set("wishes", list(work.wishes(), this::wish));
         }
+        HandsAndSets.write(work, node);
         return node;
     }
 

@@ -71,6 +71,8 @@ final class References {
         d.parts().forEach(p -> {
             one(p.at().get("in"), assemblies, "an assembly", Kind.ASSEMBLIES);
             one(p.at().get("opposite"), parts, "a part", Kind.PARTS);
+            one(p.at().down("sets").get("as"), parts, "a part", Kind.PARTS);
+            p.at().down("after-opposite").get("lessons-of").ifPresent(this::work);
             one(p.at().get("mould"), Draft.ids(d.moulds()), "a mould", Kind.MOULDS);
             p.at().down("zones")
                     .items()

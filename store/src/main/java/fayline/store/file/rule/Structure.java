@@ -14,6 +14,7 @@ public final class Structure {
         new Spans(draft, problems).check();
         new Circles(draft, problems).check();
         new HandRules(draft, problems).check();
+        new PieceRules(draft, problems).check();
         new Stacks(draft, problems).check();
         draft.recipes().forEach(r -> new RecipeRules(draft, r, problems).check());
         draft.fits().forEach(f -> new FitRules(f, problems).check());

@@ -2,6 +2,7 @@ package fayline.store.file.rule;
 
 import fayline.flow.project.catalog.Keyed;
 import fayline.flow.project.design.Made;
+import fayline.flow.project.piece.Division;
 import fayline.flow.project.shop.LeadWish;
 import fayline.store.file.kind.Kind;
 import fayline.store.file.yaml.Nearest;
@@ -63,10 +64,18 @@ final class WishRules {
     private void known(Tree at, String key, Collection<String> known, String what, Kind... kinds) {
         if (d.all(kinds)) {
             at.get(key)
-                    .filter(t -> t.form() == Tree.Form.SCALAR && !t.isBlank() && !known.contains(t.text()))
+                    .filter(t -> t.form() == Tree.Form.SCALAR
+                            && !t.isBlank()
+                            && !known.contains(t.text())
+                            && !isOfASet(t.text()))
                     .ifPresent(t -> problems.stop(
                             t, Problems.quote(t.text()), what + " that exists", Nearest.suggest(t.text(), known)));
         }
+    }
+
+    /** Whether it is the mould of a set of pieces. */
+    private boolean isOfASet(String id) {
+        return d.whole().shop().moulds().stream().anyMatch(m -> m.each() && Division.isSet(m.id(), id));
     }
 
     private void inOrder(Placed<LeadWish> w) {
@@ -88,7 +97,7 @@ final class WishRules {
         if (!bits[0].equals(d.whole().facts().id()) || !d.all(Kind.PARTS, Kind.JOINTS, Kind.RECIPES)) {
             return;
         }
-        Optional<Made> made = d.made(bits[1]);
+        Optional<Made> made = d.made(bits[1]).or(() -> Division.partOf(d.whole(), bits[1]));
         int n = Integer.parseInt(bits[2]);
         Set<String> steps = made.map(m -> References.steps(d, m, n)).orElse(Set.of());
         if (!steps.contains(bits[3])) {

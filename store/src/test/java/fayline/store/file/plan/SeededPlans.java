@@ -2,9 +2,17 @@ package fayline.store.file.plan;
 
 import fayline.flow.plan.CureClock;
 import fayline.flow.plan.Hold;
+import fayline.flow.plan.OppositeHands;
+import fayline.flow.plan.OppositeHands.Crew;
+import fayline.flow.plan.OppositeHands.Follow;
+import fayline.flow.plan.OppositeHands.Taught;
+import fayline.flow.plan.PieceGroup;
+import fayline.flow.plan.PieceGroup.Limit;
+import fayline.flow.plan.PieceGroup.PieceSet;
 import fayline.flow.plan.Place;
 import fayline.flow.plan.Plan;
 import fayline.flow.plan.Plan.PlannedStep;
+import fayline.flow.plan.SetChoice;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.plan.WorkStep.CrewTime;
@@ -59,7 +67,23 @@ final class SeededPlans {
                         random.nextBoolean() ? Optional.of(time()) : Optional.empty(),
                         random.nextBoolean() ? Optional.of(time()) : Optional.empty(),
                         text(),
-                        text())));
+                        text())),
+                new OppositeHands(
+                        list(() -> new Follow(text(), text(), Crew.values()[random.nextInt(3)])),
+                        list(() -> new Taught(text(), text(), text()))),
+                new SetChoice(list(this::group), List.of()));
+    }
+
+    private PieceGroup group() {
+        return new PieceGroup(
+                text(),
+                text(),
+                random.nextInt(20),
+                random.nextInt(5),
+                random.nextInt(9),
+                text(),
+                list(() -> new PieceSet(text(), random.nextInt(9), random.nextInt(9))),
+                list(() -> new Limit(text(), random.nextInt(9))));
     }
 
     Plan plan() {
