@@ -34,6 +34,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Puts the card of a fit into words.
@@ -79,7 +80,10 @@ public record FitCardWords(QuantityFormat format, ZoneId zone, UnaryOperator<Str
                 c.widths().stream().map(new WidthWords(format, names)::sheet).toList(),
                 c.sprung().map(new SprungWords(format.system(), r.side())::sheet),
                 c.located().map(l -> located(l, c.assumed())).orElse(List.of()),
-                c.bond().map(this::adhesive).orElse(List.of()),
+                Stream.concat(
+                                c.bond().map(this::adhesive).orElse(List.of()).stream(),
+                                c.cast().map(new CastWords(format)::onCard).orElse(List.of()).stream())
+                        .toList(),
                 c.bond().map(this::working).orElse(List.of()),
                 lastChance(c),
                 HoldDrawing.of(picture(c, r)),

@@ -1,5 +1,6 @@
 package fayline.app.web.fit;
 
+import fayline.app.pdf.fitcard.CastWords;
 import fayline.app.pdf.fitcard.WidthWords;
 import fayline.app.usecase.fit.FitSight;
 import fayline.app.usecase.fit.FrameSight;
@@ -13,6 +14,7 @@ import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.Visit;
 import fayline.basis.units.Entered;
 import fayline.basis.units.Length;
+import fayline.flow.card.fit.CastBond;
 import fayline.flow.project.design.Hand;
 import fayline.flow.project.design.Part;
 import fayline.flow.project.fit.Fit;
@@ -76,6 +78,9 @@ public final class FitPage implements Page {
                 answer.map(FitPage::sure).orElse(""),
                 "Gap " + wanted(r.fit().wanted().gap(), r.fit().wanted().gapTolerance()),
                 FitStates.of(sight, r),
+                CastBond.of(sight.definition(), sight.result(), r)
+                        .map(new CastWords(sight.format())::of)
+                        .orElse(List.of()),
                 FitLasting.later(sight, r),
                 FitLasting.heat(sight, r),
                 FitLasting.after(sight, r),

@@ -1,5 +1,6 @@
 package fayline.app.web.fit;
 
+import fayline.app.pdf.CardSheet;
 import fayline.app.pdf.fitcard.SprungSheet;
 import fayline.app.pdf.fitcard.WidthSheet;
 import fayline.app.web.frame.Frame;
@@ -24,6 +25,7 @@ import java.util.Optional;
  * @param sure how sure the chosen way to locate it is, in a line; empty where no chance is told
  * @param wanted the gap wanted, in a line
  * @param states what was read, the state read last first
+ * @param cast the bond line as test castings show it; empty where none was taken
  * @param later states to come that disturb the gap
  * @param heat what heat does, empty where it is not asked
  * @param after the bonded part against what was foretold
@@ -49,6 +51,7 @@ public record FitView(
         String sure,
         String wanted,
         List<State> states,
+        List<CardSheet.Pair> cast,
         List<Later> later,
         Optional<Heat> heat,
         Optional<After> after,
@@ -67,6 +70,7 @@ public record FitView(
         assumed = List.copyOf(assumed);
         strip = List.copyOf(strip);
         states = List.copyOf(states);
+        cast = List.copyOf(cast);
         later = List.copyOf(later);
         findings = List.copyOf(findings);
         widths = List.copyOf(widths);

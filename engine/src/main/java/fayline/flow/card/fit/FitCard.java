@@ -35,6 +35,7 @@ import java.util.OptionalDouble;
  * @param located the chosen scheme; empty where none is chosen
  * @param assumed what was assumed where nobody gave an uncertainty, in words
  * @param bond the joint that bonds it; empty where the definition has none
+ * @param cast the bond line as test castings show it; empty where none was taken
  * @param shop what the shop's temperature makes of the gaps; empty where no move can be told
  * @param lastChance the stations to read under clamps before gel, those that decide first
  * @param widths the widths of its frame that springs; none where none is named
@@ -56,6 +57,7 @@ public record FitCard(
         Optional<Located> located,
         List<Phrase> assumed,
         Optional<FitBond> bond,
+        Optional<CastBond> cast,
         Optional<ShopHeat> shop,
         List<Reading> lastChance,
         List<WidthAnswer> widths,

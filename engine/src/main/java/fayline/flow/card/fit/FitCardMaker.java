@@ -73,6 +73,7 @@ public final class FitCardMaker {
                 located,
                 fit.assumed(),
                 bond,
+                CastBond.of(definition, project, fit),
                 fit.advice().map(FitAdvice::shop),
                 fit.advice().map(a -> readings(fit, a)).orElse(List.of()),
                 widths.widths(),

@@ -63,6 +63,7 @@ public final class FitCalculator {
                 beforehand,
                 heat.free(),
                 heat.bonded(),
+                now.flatMap(n -> Castings.of(n, places)),
                 after,
                 missing(certainty, schemes),
                 assumed(certainty, advised, schemes),

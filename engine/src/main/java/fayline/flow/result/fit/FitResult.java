@@ -30,6 +30,7 @@ import java.util.stream.Stream;
  * @param beforehand the schemes side by side for a part set to its nominal gaps, where nothing is read yet
  * @param heat what heat does to the gaps now, for a part that is free
  * @param bonded what heat does to the bond, for a part that is bonded all round
+ * @param cast the bond line as test castings of the state read last show it
  * @param after the bonded part against what was foretold
  * @param missing uncertainties that nobody has given, in words
  * @param assumed what was assumed instead, in words
@@ -47,6 +48,7 @@ public record FitResult(
         Optional<SchemeComparison> beforehand,
         Optional<HeatResult> heat,
         Optional<BondedHeatResult> bonded,
+        Optional<CastLine> cast,
         Optional<FitAfter> after,
         List<String> missing,
         List<Phrase> assumed,
