@@ -208,4 +208,65 @@ class FitThreadSiteTest {
                     .contains(mix);
         }
     }
+
+    /** Common practice, no source: 3 mm wanted; front 3.0 low and 2.3 high, rear 4.0 both; 7.0 shared low, 6.3 high. */
+    @Test
+    void should_tell_turn_and_spacers_of_a_side_panel_that_no_move_brings_to_its_gaps() throws Exception {
+        browser.send(
+                "/fits/new",
+                "/fits/new",
+                "by",
+                demo.person(),
+                "name",
+                "Side panel",
+                "hand",
+                "left",
+                "gap",
+                "3",
+                "tolerance",
+                "0.5",
+                "flush",
+                "0",
+                "flush-tolerance",
+                "0.5",
+                "edge",
+                "rectangle",
+                "width",
+                "900",
+                "height",
+                "400",
+                "stationing",
+                "typed",
+                "stations",
+                "F1; front, low; -450 -200; -1 0\nF2; front, high; -450 200; -1 0\n"
+                        + "R1; rear, low; 450 -200; 1 0\nR2; rear, high; 450 200; 1 0");
+        String read = "/fit/side-panel/read?state=bonded";
+        for (List<String> typed :
+                List.of(List.of("F1", "3.0"), List.of("F2", "2.3"), List.of("R1", "4.0"), List.of("R2", "4.0"))) {
+            browser.sendFrom(
+                    browser.page(read),
+                    "/fit/side-panel/read",
+                    Browser.and(
+                            new String[] {"station", typed.get(0), "value", typed.get(1)},
+                            "by",
+                            demo.person(),
+                            "state",
+                            "bonded",
+                            "kind",
+                            "gap",
+                            "unit",
+                            "mm"));
+        }
+        assertThat(browser.page("/fit/side-panel"))
+                .contains("the worst gap will be 3.5 mm")
+                .contains("0.68 mm aft, turn 0.050 deg nose-up")
+                // 0.85 aft high less 0.5 aft low
+                .contains("The turn makes 0.35 mm over the height of 400 mm")
+                .containsPattern("F1</th><td>3.50 mm")
+                .containsPattern("F2</th><td>3.15 mm")
+                .containsPattern("R1</th><td>3.50 mm")
+                .containsPattern("R2</th><td>3.15 mm")
+                .contains("Spacers of these thicknesses hold the part")
+                .doesNotContain("The adhesive has set");
+    }
 }

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param seen the gaps to see in the shop, where its temperature makes them others than those sought
  * @param outside stations that stay outside, each with what is needed
  * @param move the move in a sentence; empty for none
+ * @param turn what the turn makes over the part's height and length, a sentence; empty for nothing
  * @param marks where marked places go
  * @param flush how to bring it flush, in words; empty for nothing
  * @param shims what to put in at each index point
@@ -31,6 +32,7 @@ public record FitAnswer(
         Optional<Seen> seen,
         List<String> outside,
         String move,
+        String turn,
         List<String> marks,
         String flush,
         List<Shim> shims,

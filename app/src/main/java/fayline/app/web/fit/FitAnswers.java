@@ -12,6 +12,8 @@ import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
 import fayline.flow.result.fit.StateReadings;
 import fayline.method.fitup.FitRow;
+import fayline.method.fitup.motion.MoveWords;
+import fayline.method.fitup.motion.Reach;
 import fayline.method.fitup.move.BestMoveResult;
 import fayline.method.fitup.move.MinimaxMove;
 import fayline.method.fitup.move.MoveStatus;
@@ -81,13 +83,15 @@ final class FitAnswers {
                 FitSeen.of(sight, a),
                 outside(sight, a),
                 move(sight, r),
+                best.map(m -> sight.say(MoveWords.turnAcross(m.move().turnRad(), Reach.of(r.placed()))))
+                        .orElse(""),
                 best.map(m -> r.fit().marks().stream()
                                 .map(k -> FitWords.at(sight, r.side(), m.move(), a.pivot(), k))
                                 .toList())
                         .orElse(List.of()),
                 a.flush().map(f -> flush(sight, f.minimax().move(), r)).orElse(""),
-                a.shims().map(s -> shims(sight, a, s)).orElse(List.of()),
-                a.shims().map(s -> shimWords(sight, s)).orElse(List.of()),
+                a.shims().map(s -> shims(sight, a, s)).orElseGet(() -> FitSeen.spacers(sight, r, a)),
+                a.shims().map(s -> shimWords(sight, s)).orElseGet(() -> FitSeen.spacerWords(r, a)),
                 trim(sight, a),
                 FitTemplatePage.links(r, a, assume),
                 a.schemes()

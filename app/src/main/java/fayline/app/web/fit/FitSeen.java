@@ -3,6 +3,7 @@ package fayline.app.web.fit;
 import fayline.app.web.frame.Sight;
 import fayline.basis.units.Temperature;
 import fayline.flow.result.fit.FitAdvice;
+import fayline.flow.result.fit.FitResult;
 import fayline.flow.result.fit.ShopHeat;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.move.MinimaxMove;
@@ -33,6 +34,31 @@ final class FitSeen {
         String now =
                 sight.format().temperature(Temperature.ofCelsius(shop.shopDegC().orElseThrow()));
         return Optional.of(new FitAnswer.Seen("Gaps to see in the shop at " + now, sight.say(shop.words()), rows));
+    }
+
+    /** Where no index point is named: the spacer that holds the part at each station is the gap to see there. */
+    static List<FitAnswer.Shim> spacers(Sight sight, FitResult r, FitAdvice a) {
+        Optional<List<Double>> after = a.best().minimax().map(MinimaxMove::exactGapsMm);
+        if (after.isEmpty() || !r.fit().holding().points().isEmpty()) {
+            return List.of();
+        }
+        List<FitAnswer.Shim> all = new ArrayList<>();
+        for (int i = 0; i < a.rows().size(); i++) {
+            double gap = a.shop().seenMm(i, after.get().get(i));
+            all.add(new FitAnswer.Shim(
+                    a.rows().get(i).station().id(),
+                    gap > 0 ? FitWords.fine(sight, gap) : "nothing: it overlaps",
+                    "a spacer in the gap"));
+        }
+        return all;
+    }
+
+    static List<String> spacerWords(FitResult r, FitAdvice a) {
+        return a.best().minimax().isEmpty() || !r.fit().holding().points().isEmpty()
+                ? List.of()
+                : List.of(
+                        "No index points are named. Spacers of these thicknesses hold the part where it must sit: two on one"
+                                + " edge and one on another are enough, as far apart as they can be; the others check it.");
     }
 
     private static String seen(Sight sight, ShopHeat shop, int row, double gapMm) {

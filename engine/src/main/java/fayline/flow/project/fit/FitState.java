@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
 public record FitState(String id, String name, Optional<Disturbance> disturbs) implements Keyed {
     /** The usual order where a fit names none. */
     public static final List<FitState> USUAL = List.of(
-            of("bonded", "Bonded"),
+            of("bonded", "Shells bonded"),
             of("trimmed", "Trimmed"),
             of("hung", "Hung"),
             of("latched", "Latched"),

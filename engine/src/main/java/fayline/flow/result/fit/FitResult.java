@@ -89,10 +89,13 @@ public record FitResult(
         return now().filter(n -> isSet(fit, n.state().id())).isPresent();
     }
 
-    /** Whether a fit's adhesive has set by a state. */
+    /**
+     * Whether a fit's adhesive has set by a state: from the one called bonded on. Where the order begins with it, shells were bonded
+     * before anything was read, and that is not this fit's adhesive.
+     */
     static boolean isSet(Fit fit, String state) {
         List<String> order = fit.states().stream().map(FitState::id).toList();
         int bonded = order.indexOf(BONDED);
-        return bonded >= 0 && order.indexOf(state) >= bonded;
+        return bonded > 0 && order.indexOf(state) >= bonded;
     }
 }

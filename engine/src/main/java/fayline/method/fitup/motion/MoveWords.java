@@ -52,6 +52,25 @@ public record MoveWords(Side side, Spot pivot, Phrase pivotName) {
                 Amount.slope(Math.abs(turnRad)));
     }
 
+    /**
+     * How far the turn alone carries one end of a part past the other, as "the turn makes 0.35 mm over the height of 400 mm, 0.79 mm
+     * over the length of 900 mm"; empty where that is nothing worth telling.
+     */
+    public static Phrase turnAcross(double turnRad, Reach reach) {
+        List<Phrase> parts = new ArrayList<>();
+        if (reach.overHeightMm(turnRad) >= LEAST_SHIFT_MM) {
+            parts.add(Phrase.of(
+                    "%s over the height of %s",
+                    Amount.shiftMm(reach.overHeightMm(turnRad)), Amount.placeMm(reach.heightMm(), 0)));
+        }
+        if (reach.overLengthMm(turnRad) >= LEAST_SHIFT_MM) {
+            parts.add(Phrase.of(
+                    "%s over the length of %s",
+                    Amount.shiftMm(reach.overLengthMm(turnRad)), Amount.placeMm(reach.lengthMm(), 0)));
+        }
+        return parts.isEmpty() ? Phrase.NONE : Phrase.of("The turn makes %s.", Phrase.joined(", ", parts));
+    }
+
     /** Where a marked point goes, as "upper aft corner goes 0.9 mm aft, 0.1 mm down". */
     public Phrase at(Move move, Spot place, String name) {
         Spot after = move.of(place, pivot);

@@ -15,6 +15,7 @@ import fayline.method.fitup.Spot;
 import fayline.method.fitup.motion.GapsAfterMove;
 import fayline.method.fitup.motion.GapsAfterMoveCalculator;
 import fayline.method.fitup.motion.MoveWords;
+import fayline.method.fitup.motion.Reach;
 import fayline.method.fitup.motion.Side;
 import fayline.method.fitup.move.BestMove;
 import fayline.method.fitup.move.BestMoveCalculator;
@@ -136,7 +137,10 @@ final class MoveTopics {
             flags.add("UNDETERMINED_MOVE");
         }
         r.determinacy().weak().ifPresent(w -> flags.add("WEAK_MOVE"));
-        r.minimax().ifPresent(m -> out.set("minimax", json(m)));
+        r.minimax().ifPresent(m -> {
+            out.set("minimax", json(m));
+            held(out, m, rows);
+        });
         r.leastSquares().ifPresent(m -> out.set("leastSquares", json(m)));
         r.relaxation().ifPresent(x -> out.put("totalRelaxation", x.totalMm()));
         r.refused().ifPresent(m -> out.set("refusedMove", Shapes.json(m)));
@@ -176,6 +180,22 @@ final class MoveTopics {
             }
         }
         return stations.stream().map(g -> g.number("uReading")).toList();
+    }
+
+    /** What the turn makes over the reach of the stations, and the spacers that hold the part where it must sit. */
+    private static void held(ObjectNode out, MinimaxMove m, List<FitRow> rows) {
+        Reach reach = Reach.of(rows.stream().map(FitRow::station).toList());
+        out.putObject("turnAcross")
+                .put("height", reach.heightMm())
+                .put("overHeight", reach.overHeightMm(m.move().turnRad()))
+                .put("length", reach.lengthMm())
+                .put("overLength", reach.overLengthMm(m.move().turnRad()));
+        ArrayNode spacers = out.putArray("spacers");
+        for (int i = 0; i < rows.size(); i++) {
+            spacers.addObject()
+                    .put("id", rows.get(i).station().id())
+                    .put("thickness", m.exactGapsMm().get(i));
+        }
     }
 
     private static ObjectNode json(MinimaxMove m) {
