@@ -9,8 +9,8 @@ import fayline.method.fitup.Station;
 import java.util.List;
 import java.util.Locale;
 
-/** Says in plain words which motion the stations do not know. */
-final class FreeMotionWords {
+/** Says in plain words which motion the readings do not know. */
+public final class FreeMotionWords {
     private static final double ALONG = 0.985;
     private static final double ROUND = 1e-3;
 
@@ -18,7 +18,7 @@ final class FreeMotionWords {
 
     static Phrase free(Move direction, MoveRows rows, int freedoms) {
         if (direction.turnRad() == 0) {
-            return Phrase.plain("Sliding along the edge: nothing is measured " + way(direction) + ".");
+            return unmeasured("along the edge", way(direction));
         }
         Spot centre = centre(direction, rows.pivot());
         List<Station> stations = rows.rows().stream().map(FitRow::station).toList();
@@ -33,11 +33,24 @@ final class FreeMotionWords {
     static Phrase weak(Move direction, MoveRows rows) {
         double shift = direction.shiftMm();
         if (Math.abs(direction.turnRad()) * rows.scaleLengthMm() < 0.1 * shift) {
-            return Phrase.plain("The shift " + way(direction) + " is hardly measured: read a gap that faces that way.");
+            return weakShift(way(direction));
         }
-        return Phrase.of(
-                "The turn about %s is hardly measured: read gaps that lie farther apart.",
-                told(centre(direction, rows.pivot())));
+        return weakTurn(told(centre(direction, rows.pivot())));
+    }
+
+    /** That a shift is not measured: "along the edge" and "fore or aft". */
+    public static Phrase unmeasured(String along, String way) {
+        return Phrase.plain("Sliding " + along + ": nothing is measured " + way + ".");
+    }
+
+    /** That a shift is hardly measured. */
+    public static Phrase weakShift(String way) {
+        return Phrase.plain("The shift " + way + " is hardly measured: read a gap that faces that way.");
+    }
+
+    /** That a turn is hardly measured. */
+    public static Phrase weakTurn(Phrase about) {
+        return Phrase.of("The turn about %s is hardly measured: read gaps that lie farther apart.", about);
     }
 
     /** The point that stays where it is. */

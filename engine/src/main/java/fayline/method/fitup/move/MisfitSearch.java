@@ -9,10 +9,12 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Looks for a sum of readings that no move changes and that cannot be right: first two gaps that face away from each other, else
- * the weights that the linear program of the largest least margin leaves as its prices (the alternative of Farkas).
+ * the weights that the linear program of the largest least margin leaves as its prices (the alternative of Farkas), at first with
+ * lower limits alone or upper ones alone; where those can be held, with both: then the shapes differ.
  */
 public final class MisfitSearch {
     private static final double CANCEL = 1e-3;
@@ -42,6 +44,9 @@ public final class MisfitSearch {
             if (pairs.isEmpty()) {
                 s.combination().ifPresent(all::add);
             }
+        }
+        if (all.isEmpty()) {
+            new MisfitSearch(lines, true).shape().ifPresent(all::add);
         }
         return all.stream()
                 .sorted(Comparator.comparingDouble(Misfit::missingMm).reversed())
@@ -82,33 +87,62 @@ public final class MisfitSearch {
     }
 
     private Optional<Misfit> combination() {
-        int n = lines.unknowns();
-        double[] high = new double[n + 1];
-        Arrays.fill(high, FAR);
-        LinearRows.Builder all =
-                LinearRows.within(Arrays.stream(high).map(v -> -v).toArray(), high);
         double sign = tooLarge ? 1 : -1;
+        LinearRows.Builder all = bounds();
         for (int i = 0; i < lines.count(); i++) {
-            double[] a = Arrays.copyOf(coefficients[i], n + 1);
-            for (int j = 0; j < n; j++) {
-                a[j] *= sign;
-            }
-            a[n] = 1;
-            all.row(a, Double.NEGATIVE_INFINITY, sign * (lines.levelMm(i) - limit(i)));
+            all.row(side(i, sign), Double.NEGATIVE_INFINITY, sign * (lines.levelMm(i) - limit(i)));
         }
-        double[] cost = new double[n + 1];
-        cost[n] = -1;
-        return CornerSearch.least(cost, all.build())
-                .filter(c -> -c.value() < -MISSING_MM)
-                .filter(c -> c.holds().stream().allMatch(h -> h.row() > n))
-                .map(c -> told(c.holds()));
+        return missing(all)
+                .map(holds -> told(holds.stream().map(h -> h.row() - first()).toList(), weights(holds, h -> 1)));
     }
 
-    private Misfit told(List<CornerSearch.Hold> holds) {
+    /** Readings that are too small beside others that are too large. */
+    private Optional<Misfit> shape() {
+        LinearRows.Builder all = bounds();
+        for (int i = 0; i < lines.count(); i++) {
+            Wanted w = lines.wanted(i);
+            all.row(side(i, 1), Double.NEGATIVE_INFINITY, lines.levelMm(i) - w.lowerMm());
+            all.row(side(i, -1), Double.NEGATIVE_INFINITY, w.upperMm() - lines.levelMm(i));
+        }
+        return missing(all)
+                .map(holds -> told(
+                        holds.stream().map(h -> (h.row() - first()) / 2).toList(),
+                        weights(holds, h -> (h.row() - first()) % 2 == 0 ? 1 : -1)));
+    }
+
+    private int first() {
+        return lines.unknowns() + 1;
+    }
+
+    private LinearRows.Builder bounds() {
+        double[] high = new double[first()];
+        Arrays.fill(high, FAR);
+        return LinearRows.within(Arrays.stream(high).map(v -> -v).toArray(), high);
+    }
+
+    /** A reading's distance from one of its limits, with the margin as a further unknown. */
+    private double[] side(int i, double sign) {
+        double[] a = Arrays.copyOf(coefficients[i], first());
+        for (int j = 0; j < lines.unknowns(); j++) {
+            a[j] *= sign;
+        }
+        a[lines.unknowns()] = 1;
+        return a;
+    }
+
+    /** The rows that hold the largest margin where that is negative, the move being free. */
+    private Optional<List<CornerSearch.Hold>> missing(LinearRows.Builder rows) {
+        double[] cost = new double[first()];
+        cost[lines.unknowns()] = -1;
+        return CornerSearch.least(cost, rows.build())
+                .filter(c -> -c.value() < -MISSING_MM)
+                .map(CornerSearch.Corner::holds)
+                .filter(holds -> holds.stream().allMatch(h -> h.row() >= first()));
+    }
+
+    private static List<Double> weights(List<CornerSearch.Hold> holds, ToDoubleFunction<CornerSearch.Hold> sign) {
         double most = holds.stream().mapToDouble(CornerSearch.Hold::price).max().orElseThrow();
-        return told(
-                holds.stream().map(h -> h.row() - (lines.unknowns() + 1)).toList(),
-                holds.stream().map(h -> h.price() / most).toList());
+        return holds.stream().map(h -> sign.applyAsDouble(h) * h.price() / most).toList();
     }
 
     private Misfit told(List<Integer> readings, List<Double> weights) {
@@ -119,11 +153,12 @@ public final class MisfitSearch {
         boolean flush = false;
         for (int k = 0; k < readings.size(); k++) {
             int i = readings.get(k);
-            names.add(lines.wanted(i).named());
+            Wanted w = lines.wanted(i);
+            names.add(w.named());
             values.add(lines.levelMm(i));
             have += weights.get(k) * lines.levelMm(i);
-            need += weights.get(k) * limit(i);
-            flush |= lines.wanted(i).flush();
+            need += weights.get(k) * (weights.get(k) < 0 ? w.upperMm() : limit(i));
+            flush |= w.flush();
         }
         return new Misfit(tooLarge, flush, names, values, weights, have, need);
     }

@@ -14,6 +14,7 @@ public final class MoveFindings {
     private static final String GEOMETRY = "geometry";
     private static final int MOST_NAMED = 6;
     private static final double PLAY_MM = 0.05;
+    private static final double LEAST_TOLD_MM = 0.005;
 
     private final MoveReport report;
     private final List<Finding> all = new ArrayList<>();
@@ -75,13 +76,17 @@ public final class MoveFindings {
     }
 
     private static Phrase infeasible(Relaxation<?> r) {
+        // What would be told as nothing is left out.
         List<Phrase> each = r.shares().stream()
+                .filter(s -> s.easedMm() >= LEAST_TOLD_MM)
                 .limit(MOST_NAMED)
                 .map(s -> Phrase.of("%s by %s", s.station(), Amount.mm(s.easedMm(), 2)))
                 .toList();
-        return Phrase.of(
-                "No move keeps all minimum gaps: they must give way by %s in all, for instance %s.",
-                Amount.mm(r.totalMm(), 2), Phrase.joined(", ", each));
+        Phrase total =
+                Phrase.of("No move keeps all minimum gaps: they must give way by %s in all", Amount.mm(r.totalMm(), 2));
+        return each.isEmpty()
+                ? Phrase.of("%s.", total)
+                : Phrase.of("%s, for instance %s.", total, Phrase.joined(", ", each));
     }
 
     private static Phrase tooLarge(MoveReport.Refused m) {
@@ -92,6 +97,14 @@ public final class MoveFindings {
     }
 
     private static Phrase misfit(Misfit m) {
+        if (m.shape()) {
+            return Phrase.of(
+                    "%s too small beside %s too large: %s between them, weighed so that no move changes the sum. The shapes"
+                            + " differ, or a reading is wrong.",
+                    String.join(", ", m.counting(false)),
+                    String.join(", ", m.counting(true)),
+                    Amount.mm(m.missingMm(), 2));
+        }
         String verdict = m.flush()
                 ? m.partTooLarge()
                         ? "%s, needs %s: no move can do it, %s is missing."

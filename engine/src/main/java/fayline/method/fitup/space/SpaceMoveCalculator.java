@@ -1,148 +1,177 @@
 package fayline.method.fitup.space;
 
-import fayline.basis.finding.Finding;
-import fayline.basis.finding.Phrase;
-import fayline.basis.finding.Severity;
 import fayline.basis.numeric.optimum.Equations;
 import fayline.basis.numeric.optimum.LeastSquares;
 import fayline.basis.numeric.optimum.MinimaxFit;
-import fayline.basis.units.Amount;
 import fayline.method.fitup.motion.Box;
+import fayline.method.fitup.motion.MoveSpread;
 import fayline.method.fitup.motion.Settled;
+import fayline.method.fitup.move.BestMove;
+import fayline.method.fitup.move.MisfitSearch;
+import fayline.method.fitup.move.MoveFindings;
+import fayline.method.fitup.move.MoveReport;
+import fayline.method.fitup.move.MoveSize;
 import fayline.method.fitup.move.MoveStatus;
-import java.util.ArrayList;
+import fayline.method.fitup.move.RelaxationCalculator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The best rigid move of a curved part, six unknowns, gap and flush solved together; otherwise as in the plane. */
 public final class SpaceMoveCalculator {
-    private static final String GEOMETRY = "geometry";
     private static final double UNIQUE_MM = 1e-4;
-    private static final double INSIDE_MM = 1e-6;
-    private static final double LARGEST_SHIFT_MM = 10;
-    private static final double LARGEST_TURN_RAD = Math.toRadians(2);
-    private static final double ROUNDING = 1e-9;
 
     private SpaceMoveCalculator() {}
 
-    /**
-     * Answers the question.
-     *
-     * @param readings gaps and flushes; at least one
-     * @param pivot the pivot of every move in the answer, in mm
-     * @param limits how far the part may be moved
-     * @throws IllegalArgumentException if there is no reading
-     */
-    public static SpaceMoveResult calculate(List<SpaceReading> readings, Vector pivot, SpaceLimits limits) {
-        SpaceRows rows = SpaceRows.of(readings, pivot);
-        Box box = rows.box(limits);
-        LeastSquares.Fit known = LeastSquares.fit(rows.equations().unweighted());
+    /** Answers the question. */
+    public static SpaceMoveResult calculate(SpaceQuestion question) {
+        SpaceRows rows = SpaceRows.of(question.readings(), question.pivot());
+        Box box = rows.box(question.limits());
+        SpaceDeterminacy known = SpaceDeterminacy.of(rows);
+        SpaceMoveResult bare = new SpaceMoveResult(
+                MoveStatus.UNDETERMINED_MOVE,
+                known,
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                List.of());
+        if (question.policy() == BestMove.Policy.STRICT && !known.determined()) {
+            return told(rows, bare, Optional.empty());
+        }
         Optional<Settled<SpaceRows, SpaceMove, MinimaxFit.Fit>> minimax =
                 Settled.solve(rows, r -> MinimaxFit.fit(r.equations(), r.hard(box)), (r, f) -> r.move(f.point()));
         Optional<Settled<SpaceRows, SpaceMove, List<Double>>> squares =
                 Settled.solve(rows, r -> LeastSquares.within(r.equations(), r.hard(box)), SpaceRows::move);
-        List<Finding> findings = new ArrayList<>();
-        if (known.rank() < 6) {
-            findings.add(note(
-                    Severity.CAUTION,
-                    String.format(
-                            Locale.ROOT,
-                            "The readings know %d of the six motions of the part; the others were left alone.",
-                            known.rank())));
-        }
         if (minimax.isEmpty() || squares.isEmpty()) {
-            findings.add(note(Severity.STOP, "No move within its limits keeps all minimum gaps."));
-            return result(MoveStatus.INFEASIBLE, known, rows, findings);
+            return told(rows, infeasible(rows, box, known), Optional.empty());
         }
         SpaceMove move = minimax.get().move();
-        if (tooLarge(move)) {
-            findings.add(note(
-                    Severity.STOP,
-                    Phrase.of(
-                            "The part would have to shift %s and turn %.2f deg: it lies in the wrong place. Put it where it"
-                                    + " belongs and read it again (at most %s and 2 deg).",
-                            Amount.mm(move.shiftMm().length(), 1),
-                            move.turnDeg().length(),
-                            Amount.mm(LARGEST_SHIFT_MM, 0))));
-            return result(MoveStatus.MOVE_TOO_LARGE, known, rows, findings);
+        if (MoveSize.tooLarge(rows, move, box)) {
+            return told(rows, tooLarge(known, move), Optional.empty());
         }
-        return found(readings, known, minimax.get(), squares.get(), findings);
+        SpaceRows there = squares.get().rows();
+        Optional<MoveSpread> spread = MoveSpread.of(there, question.uncertaintiesMm());
+        return told(
+                rows,
+                found(known, minimax.get(), squares.get(), spread),
+                spread.flatMap(
+                        s -> MoveReport.suspect(there, move, squares.get().move(), s, question.uncertaintiesMm())));
     }
 
-    private static boolean tooLarge(SpaceMove move) {
-        return move.shiftMm().length() > LARGEST_SHIFT_MM - ROUNDING
-                || move.turnRad().length() > LARGEST_TURN_RAD - ROUNDING;
-    }
-
-    private static Finding note(Severity severity, Phrase phrase) {
-        return new Finding(severity, "move", phrase, GEOMETRY);
-    }
-
-    private static Finding note(Severity severity, String sentence) {
-        return new Finding(severity, "move", sentence, GEOMETRY);
-    }
-
-    private static SpaceMoveResult result(
-            MoveStatus status, LeastSquares.Fit known, SpaceRows rows, List<Finding> findings) {
+    private static SpaceMoveResult told(SpaceRows rows, SpaceMoveResult r, Optional<MoveReport.Suspect> suspect) {
+        SpaceDeterminacy known = r.determinacy();
+        MoveReport report = new MoveReport(
+                r.status(),
+                rows.flush() ? "reading" : "gap",
+                r.minimax().map(m -> MoveReport.outside(rows, m.valuesMm())).orElse(List.of()),
+                r.misfits(),
+                r.relaxation(),
+                r.refused().map(m -> new MoveReport.Refused(rows.shiftMm(m), rows.turnRad(m))),
+                known.freeWords(rows),
+                known.weak().map(w -> new MoveReport.Weak(w.meaning(), w.growth(), r.weakStandardErrorMm())),
+                r.minimax().map(m -> new MoveReport.Best(m.still(), m.deciding(), m.worstDeviation(), m.playMm())),
+                suspect);
         return new SpaceMoveResult(
-                status,
-                known.rank(),
-                known.singularValues(),
-                rows.scaleLengthMm(),
-                free(known, rows),
+                r.status(),
+                known,
+                r.minimax(),
+                r.leastSquares(),
+                r.outside(),
+                r.misfits(),
+                r.relaxation(),
+                r.refused(),
+                r.weakStandardErrorMm(),
+                MoveFindings.of(report));
+    }
+
+    private static SpaceMoveResult infeasible(SpaceRows rows, Box box, SpaceDeterminacy known) {
+        return new SpaceMoveResult(
+                MoveStatus.INFEASIBLE,
+                known,
                 Optional.empty(),
                 Optional.empty(),
                 List.of(),
-                findings);
+                MisfitSearch.search(rows),
+                Optional.of(RelaxationCalculator.calculate(rows, box)),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                List.of());
     }
 
-    private static List<SpaceMove> free(LeastSquares.Fit known, SpaceRows rows) {
-        return known.directions().subList(known.rank(), 6).stream()
-                .map(rows::move)
-                .toList();
+    private static SpaceMoveResult tooLarge(SpaceDeterminacy known, SpaceMove refused) {
+        return new SpaceMoveResult(
+                MoveStatus.MOVE_TOO_LARGE,
+                known,
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.of(refused),
+                OptionalDouble.empty(),
+                List.of());
     }
 
     private static SpaceMoveResult found(
-            List<SpaceReading> readings,
-            LeastSquares.Fit known,
+            SpaceDeterminacy known,
             Settled<SpaceRows, SpaceMove, MinimaxFit.Fit> minimax,
             Settled<SpaceRows, SpaceMove, List<Double>> squares,
-            List<Finding> findings) {
-        MinimaxFit.Fit fit = minimax.answer();
-        List<String> deciding = fit.equations().stream()
-                .map(d -> readings.get(d.row()).station())
-                .distinct()
+            Optional<MoveSpread> spread) {
+        SpaceMoveResult.Solution best = best(minimax);
+        List<SpaceMoveResult.Outside> outside = MoveReport.outside(minimax.rows(), best.valuesMm()).stream()
+                .map(o -> new SpaceMoveResult.Outside(
+                        o.wanted().station(),
+                        o.wanted().named(),
+                        o.valueMm(),
+                        o.wanted().beyondMm(o.valueMm())))
                 .toList();
-        boolean unique = fit.extents().stream().allMatch(e -> e < UNIQUE_MM);
-        SpaceMoveResult.Solution best = solution(minimax, fit.point(), fit.worst(), unique, deciding);
-        Equations e = squares.rows().equations();
-        SpaceMoveResult.Solution even =
-                solution(squares, squares.answer(), e.worst(squares.answer()), known.determined(), List.of());
-        List<String> outside = new ArrayList<>();
-        for (int i = 0; i < readings.size(); i++) {
-            SpaceReading r = readings.get(i);
-            double v = best.valuesMm().get(i);
-            if ((v < r.lowerMm() - INSIDE_MM || v > r.upperMm() + INSIDE_MM) && !outside.contains(r.station())) {
-                outside.add(r.station());
-            }
-        }
-        if (!outside.isEmpty()) {
-            findings.add(note(
-                    Severity.STOP,
-                    "Moving alone does not fit it. After the best move these stay outside: "
-                            + String.join(", ", outside) + "."));
+        OptionalDouble weak = OptionalDouble.empty();
+        if (known.weak().isPresent() && spread.isPresent()) {
+            double[] along = squares.rows().unknowns(known.weak().get().direction());
+            weak = OptionalDouble.of(spread.get().alongMm(along));
         }
         return new SpaceMoveResult(
                 outside.isEmpty() ? MoveStatus.OK : MoveStatus.NO_FIT,
-                known.rank(),
-                known.singularValues(),
-                squares.rows().scaleLengthMm(),
-                free(known, squares.rows()),
+                known,
                 Optional.of(best),
-                Optional.of(even),
+                Optional.of(even(squares, known.determined(), spread)),
                 outside,
-                findings);
+                outside.isEmpty() ? List.of() : MisfitSearch.search(minimax.rows()),
+                Optional.empty(),
+                Optional.empty(),
+                weak,
+                List.of());
+    }
+
+    private static SpaceMoveResult.Solution best(Settled<SpaceRows, SpaceMove, MinimaxFit.Fit> s) {
+        MinimaxFit.Fit fit = s.answer();
+        List<String> deciding = fit.equations().stream()
+                .map(d -> s.rows().wanted(d.row()).named())
+                .distinct()
+                .toList();
+        boolean unique = fit.extents().stream().allMatch(e -> e < UNIQUE_MM);
+        double play = fit.extents().stream()
+                .limit(s.rows().shifts())
+                .mapToDouble(e -> e)
+                .max()
+                .orElse(0);
+        return solution(s, fit.point(), fit.worst(), unique, unique ? 0 : play, deciding, Optional.empty());
+    }
+
+    private static SpaceMoveResult.Solution even(
+            Settled<SpaceRows, SpaceMove, List<Double>> s, boolean determined, Optional<MoveSpread> spread) {
+        return solution(
+                s,
+                s.answer(),
+                s.rows().equations().worst(s.answer()),
+                determined,
+                0,
+                List.of(),
+                spread.map(k -> new SpaceMoveResult.Known(k.covariance(), k.valueErrorsMm())));
     }
 
     private static SpaceMoveResult.Solution solution(
@@ -150,14 +179,22 @@ public final class SpaceMoveCalculator {
             List<Double> point,
             double worst,
             boolean unique,
-            List<String> deciding) {
+            double playMm,
+            List<String> deciding,
+            Optional<SpaceMoveResult.Known> known) {
+        Equations e = s.rows().equations();
         return new SpaceMoveResult.Solution(
                 s.move(),
                 s.rows().valuesMm(s.move()),
+                s.rows().exactMm(s.move()),
                 worst,
-                s.rows().equations().sumSquares(point),
+                e.sumSquares(point),
                 unique,
+                playMm,
                 deciding,
-                s.firstErrorMm());
+                s.firstErrorMm(),
+                s.rounds(),
+                s.still(),
+                known);
     }
 }

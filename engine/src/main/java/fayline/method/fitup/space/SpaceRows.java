@@ -148,6 +148,15 @@ public final class SpaceRows implements WantedLines<SpaceRows, SpaceMove> {
         return new double[] {s.x(), s.y(), s.z(), t.x(), t.y(), t.z()};
     }
 
+    /** Whether a flush is among the readings. */
+    boolean flush() {
+        return readings.stream().anyMatch(r -> r.kind() == SpaceReading.Kind.FLUSH);
+    }
+
+    Vector pivot() {
+        return pivot;
+    }
+
     /** The limits of a move in the unknowns. */
     public Box box(SpaceLimits limits) {
         return new Box(list(limits.least()), list(limits.most()));

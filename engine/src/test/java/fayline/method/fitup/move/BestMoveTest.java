@@ -211,6 +211,29 @@ class BestMoveTest {
     }
 
     @Test
+    void should_prove_that_the_shapes_differ_when_neither_size_is_wrong() {
+        // One straight edge, hollow in the middle: half of 2.8 and 2.8 less 4.2 is -1.4, and no move changes it; with
+        // ends of
+        // at least 2.5 and a middle of at most 3.5 it may be no less than -1.0.
+        List<FitRow> rows = List.of(
+                row("left", -300, 200, 0, 1, 2.8), row("middle", 0, 200, 0, 1, 4.2), row("right", 300, 200, 0, 1, 2.8));
+        BestMoveResult r = BestMoveCalculator.calculate(BestMove.of(rows, MoveLimits.of(5, 5, 0.01)));
+        assertEquals(MoveStatus.NO_FIT, r.status());
+        Misfit m = r.misfits().get(0);
+        assertTrue(m.shape());
+        assertEquals(-1.4, m.haveMm(), 1e-9);
+        assertEquals(-1.0, m.needMm(), 1e-9);
+        assertEquals(List.of("left", "right"), m.counting(false));
+        assertEquals(List.of("middle"), m.counting(true));
+        assertTrue(
+                r.findings().stream()
+                        .map(Finding::sentence)
+                        .anyMatch(s ->
+                                s.startsWith("left, right too small beside middle too large: 0.40 mm between them")),
+                r.findings().toString());
+    }
+
+    @Test
     void should_share_what_cannot_be_reached_when_a_side_panel_is_too_short() {
         // Common practice, no source: 3 mm wanted; front 3.0 low and 2.3 high, rear 4.0 both. 7.0 shared low, 6.3 high.
         List<FitRow> rows = List.of(

@@ -10,10 +10,11 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /** Reads the inputs of move cases. */
-final class MoveCase {
+public final class MoveCase {
     private MoveCase() {}
 
-    static BestMove question(FitCase c) {
+    /** The whole question of a case. */
+    public static BestMove question(FitCase c) {
         return new BestMove(
                 rows(c.inputs()), pivot(c.inputs()), limits(c.inputs()), List.of(), BestMove.Policy.MIN_NORM);
     }

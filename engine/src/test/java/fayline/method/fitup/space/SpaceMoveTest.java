@@ -55,9 +55,9 @@ class SpaceMoveTest {
     void should_match_the_reference_case_when_a_canopy_is_bulged() {
         FitCase c = FitCase.read("checks/fitup/F41-bulged-canopy-six-unknowns");
         SpaceMoveResult r = SpaceMoveCalculator.calculate(
-                readings(c.inputs()), vector(c.inputs().get("pivot")), SpaceLimits.WIDEST);
+                SpaceQuestion.of(readings(c.inputs()), vector(c.inputs().get("pivot")), SpaceLimits.WIDEST));
         Node e = c.expected();
-        assertEquals(e.number("rank"), r.rank());
+        assertEquals(e.number("rank"), r.determinacy().rank());
         SpaceMoveResult.Solution s = r.leastSquares().orElseThrow();
         Node w = e.get("leastSquares");
         Vector d = s.move().shiftMm();
@@ -86,7 +86,7 @@ class SpaceMoveTest {
                 double went = r.normal().dot(arm.turned(m.turnRad()).minus(arm).plus(m.shiftMm()));
                 fed.add(r.reading(r.nominalMm() + (r.kind() == SpaceReading.Kind.GAP ? went : -went)));
             }
-            SpaceMoveResult.Solution s = SpaceMoveCalculator.calculate(fed, pivot, SpaceLimits.WIDEST)
+            SpaceMoveResult.Solution s = SpaceMoveCalculator.calculate(SpaceQuestion.of(fed, pivot, SpaceLimits.WIDEST))
                     .minimax()
                     .orElseThrow();
             if (s.straightErrorMm() > 0.02) {
@@ -111,20 +111,20 @@ class SpaceMoveTest {
         rows.replaceAll(
                 r -> r.kind() == SpaceReading.Kind.GAP ? r.within(2.8, 3.2).atLeast(2.96) : r);
         Vector pivot = vector(c.inputs().get("pivot"));
-        SpaceMoveResult r = SpaceMoveCalculator.calculate(rows, pivot, SpaceLimits.of(5, 0.02));
+        SpaceMoveResult r = SpaceMoveCalculator.calculate(SpaceQuestion.of(rows, pivot, SpaceLimits.of(5, 0.02)));
         if (r.minimax().isPresent()) {
             for (double g : every(r.minimax().get().valuesMm(), 0)) {
                 assertTrue(g >= 2.96 - 1e-9);
             }
         }
         assertEquals(MoveStatus.OK, r.status());
-        SpaceMoveResult held = SpaceMoveCalculator.calculate(rows, pivot, SpaceLimits.of(0.2, 0.02));
+        SpaceMoveResult held = SpaceMoveCalculator.calculate(SpaceQuestion.of(rows, pivot, SpaceLimits.of(0.2, 0.02)));
         assertEquals(MoveStatus.INFEASIBLE, held.status());
         rows.replaceAll(x -> x.kind() == SpaceReading.Kind.GAP
                 ? SpaceReading.of(x.station(), x.kind(), x.at(), x.normal(), x.valueMm(), 3)
                         .within(2.99, 3.01)
                 : x);
-        SpaceMoveResult tight = SpaceMoveCalculator.calculate(rows, pivot, SpaceLimits.of(5, 0.02));
+        SpaceMoveResult tight = SpaceMoveCalculator.calculate(SpaceQuestion.of(rows, pivot, SpaceLimits.of(5, 0.02)));
         assertEquals(MoveStatus.NO_FIT, tight.status());
         assertTrue(!tight.outside().isEmpty());
     }
@@ -134,7 +134,7 @@ class SpaceMoveTest {
         List<SpaceReading> rows = new ArrayList<>(readings(
                 FitCase.read("checks/fitup/F41-bulged-canopy-six-unknowns").inputs()));
         rows.replaceAll(r -> r.kind() == SpaceReading.Kind.FLUSH ? r.reading(-14) : r.reading(3));
-        SpaceMoveResult r = SpaceMoveCalculator.calculate(rows, Vector.ZERO, SpaceLimits.of(50, 0.3));
+        SpaceMoveResult r = SpaceMoveCalculator.calculate(SpaceQuestion.of(rows, Vector.ZERO, SpaceLimits.of(50, 0.3)));
         assertEquals(MoveStatus.MOVE_TOO_LARGE, r.status());
         assertTrue(r.leastSquares().isEmpty());
     }
@@ -152,13 +152,13 @@ class SpaceMoveTest {
                     3.1,
                     3));
         }
-        SpaceMoveResult r = SpaceMoveCalculator.calculate(rows, Vector.ZERO, SpaceLimits.WIDEST);
-        assertEquals(3, r.rank());
-        assertEquals(3, r.free().size());
+        SpaceMoveResult r = SpaceMoveCalculator.calculate(SpaceQuestion.of(rows, Vector.ZERO, SpaceLimits.WIDEST));
+        assertEquals(3, r.determinacy().rank());
+        assertEquals(3, r.determinacy().free().size());
         assertEquals(0, r.leastSquares().orElseThrow().move().shiftMm().z(), 1e-12);
         assertThrows(
                 IllegalArgumentException.class,
-                () -> SpaceMoveCalculator.calculate(List.of(), Vector.ZERO, SpaceLimits.WIDEST));
+                () -> SpaceMoveCalculator.calculate(SpaceQuestion.of(List.of(), Vector.ZERO, SpaceLimits.WIDEST)));
     }
 
     @ParameterizedTest

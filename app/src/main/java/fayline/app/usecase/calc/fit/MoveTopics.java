@@ -220,7 +220,10 @@ final class MoveTopics {
         out.put("linearisationError", m.straightErrorMm());
         out.put("relinearised", m.rounds());
         out.set("gaps", Shapes.json(m.gapsMm()));
-        m.standardError().ifPresent(e -> out.set("standardError", Shapes.json(e)));
+        m.standardError().ifPresent(e -> {
+            out.set("standardError", Shapes.json(e));
+            out.set("gapErrors", Shapes.json(m.gapErrorsMm()));
+        });
         return out;
     }
 }

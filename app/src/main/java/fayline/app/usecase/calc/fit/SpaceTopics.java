@@ -10,17 +10,10 @@ import fayline.app.usecase.calc.form.Kind;
 import fayline.basis.finding.Finding;
 import fayline.basis.numeric.optimum.StraightLine;
 import fayline.method.fitup.Spot;
-import fayline.method.fitup.move.MoveStatus;
 import fayline.method.fitup.space.FlushMove;
 import fayline.method.fitup.space.FlushPlaneCalculator;
 import fayline.method.fitup.space.FlushPlaneResult;
 import fayline.method.fitup.space.FlushReading;
-import fayline.method.fitup.space.SpaceLimits;
-import fayline.method.fitup.space.SpaceMoveCalculator;
-import fayline.method.fitup.space.SpaceMoveResult;
-import fayline.method.fitup.space.SpaceReading;
-import fayline.method.fitup.space.Vector;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -32,11 +25,7 @@ final class SpaceTopics {
 
     static List<CalcTopic> all() {
         return List.of(
-                new FitTopic(
-                        "move.3d",
-                        "The best rigid move of a curved part in space, gap and flush solved together.",
-                        space(),
-                        SpaceTopics::space),
+                SpaceMoveTopic.topic(),
                 new FitTopic(
                         "flush",
                         "The shift and tilt that bring a flat part flush.",
@@ -61,96 +50,12 @@ final class SpaceTopics {
                         SpaceTopics::line));
     }
 
-    private static Form space() {
-        Form station = Form.empty()
-                .needs("id", Kind.text(), "the mark at the bench")
-                .needs("p", Kind.space(), "place on the part edge, mm")
-                .needs("gapNormal", Kind.space(), "from part to neighbour")
-                .needs("surfaceNormal", Kind.space(), "of the part's surface, outboard")
-                .needs("gap", Kind.number(), "mm")
-                .needs("flush", Kind.number(), "mm, positive where the part stands proud")
-                .takes("minGap", Kind.number(), "gap never to be undercut, mm");
-        return Form.empty()
-                .takes("pivot", Kind.space(), "pivot of the moves; the middle of the stations if missing")
-                .needs("nominalGap", Kind.number(), "gap wanted, mm")
-                .needs("nominalFlush", Kind.number(), "flush wanted, mm")
-                .needs("stations", Kind.list(station.asKind(), 1), "gap and flush readings");
-    }
-
     private static Form flush() {
         return Form.empty()
                 .needs("id", Kind.text(), "the mark at the bench")
                 .needs("x", Kind.number(), "mm aft (left part)")
                 .needs("y", Kind.number(), "mm up")
                 .needs("flush", Kind.number(), "mm, positive where the part stands proud");
-    }
-
-    private static Vector vector(List<Double> v) {
-        return new Vector(v.get(0), v.get(1), v.get(2));
-    }
-
-    private static List<Double> list(Vector v) {
-        return List.of(v.x(), v.y(), v.z());
-    }
-
-    private static CalcAnswer space(Given in) {
-        List<SpaceReading> readings = new ArrayList<>();
-        Vector sum = Vector.ZERO;
-        List<Given> stations = in.objects("stations");
-        for (Given g : stations) {
-            Vector at = vector(g.numbers("p"));
-            sum = sum.plus(at);
-            SpaceReading gap = Odds.checked(() -> SpaceReading.of(
-                    g.text("id"),
-                    SpaceReading.Kind.GAP,
-                    at,
-                    vector(g.numbers("gapNormal")),
-                    g.number("gap"),
-                    in.number("nominalGap")));
-            readings.add(g.has("minGap") ? gap.atLeast(g.number("minGap")) : gap);
-            readings.add(Odds.checked(() -> SpaceReading.of(
-                    g.text("id"),
-                    SpaceReading.Kind.FLUSH,
-                    at,
-                    vector(g.numbers("surfaceNormal")),
-                    g.number("flush"),
-                    in.number("nominalFlush"))));
-        }
-        Vector middle = sum.times(1.0 / stations.size());
-        Vector pivot = in.has("pivot") ? vector(in.numbers("pivot")) : middle;
-        SpaceMoveResult r = Odds.checked(() -> SpaceMoveCalculator.calculate(readings, pivot, SpaceLimits.WIDEST));
-        ObjectNode out = Json.object().put("status", r.status().name()).put("rank", r.rank());
-        r.leastSquares().ifPresent(s -> out.set("leastSquares", json(s)));
-        r.minimax().ifPresent(s -> {
-            ObjectNode one = json(s);
-            one.put("worstDeviation", s.worstDeviation()).put("optimumUnique", s.unique());
-            s.deciding().forEach(one.putArray("deciding")::add);
-            out.set("minimax", one);
-        });
-        return new CalcAnswer(
-                out,
-                Map.of(),
-                List.of("rows (m, r x m) of gaps, -(s, r x s) of flush; least squares, and least worst deviation"),
-                SOURCES,
-                r.findings().stream().map(Finding::sentence).toList(),
-                r.status() != MoveStatus.OK);
-    }
-
-    private static ObjectNode json(SpaceMoveResult.Solution s) {
-        ObjectNode out = Json.object();
-        out.set("d", Shapes.json(list(s.move().shiftMm())));
-        out.set("rotDeg", Shapes.json(list(s.move().turnDeg())));
-        List<Double> gaps = new ArrayList<>();
-        List<Double> flush = new ArrayList<>();
-        for (int i = 0; i < s.valuesMm().size(); i += 2) {
-            gaps.add(s.valuesMm().get(i));
-            flush.add(s.valuesMm().get(i + 1));
-        }
-        out.set("gaps", Shapes.json(gaps));
-        out.set("flush", Shapes.json(flush));
-        out.put("sumSquares", s.sumSquares());
-        out.put("linearisationError", s.straightErrorMm());
-        return out;
     }
 
     private static CalcAnswer flush(Given in) {
