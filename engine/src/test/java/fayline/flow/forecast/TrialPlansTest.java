@@ -8,10 +8,12 @@ import fayline.flow.forecast.PlanForecast.Holding;
 import fayline.flow.forecast.Spreads.Between;
 import fayline.flow.plan.Plan;
 import fayline.flow.plan.Work;
+import fayline.flow.plan.WorkWish;
 import fayline.flow.planner.SerialPlanner;
 import fayline.flow.result.ProjectCalculator;
 import fayline.flow.result.SmallShop;
 import fayline.flow.result.state.ShopState;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -48,6 +50,29 @@ class TrialPlansTest {
         assertThat(end.sorted()).hasSize(4).containsOnly(plan.finish().orElseThrow());
         assertThat(end.unplanned()).isZero();
         assertThat(end.at(0.5)).isEqualTo(plan.finish());
+    }
+
+    @Test
+    void should_keep_a_wished_start_but_for_its_end_when_all_that_comes_before_may_be_late() {
+        Plan plan = SerialPlanner.quick().plan(WORK);
+        Plan.PlannedStep last = plan.steps().get(plan.steps().size() - 1);
+        Instant from = last.start();
+        Work wished = WORK.withWishes(List.of(new WorkWish(
+                "w",
+                last.step(),
+                WorkWish.Kind.START,
+                "",
+                Optional.of(from),
+                Optional.of(from.plus(Duration.ofMinutes(15))),
+                "",
+                "")));
+        Spreads wide = new Spreads(Map.of(), 0.6, 0.5, Map.of());
+        // Without the wish many trials are late by more than the quarter hour in which it is wished to begin.
+        Instant late = plan.finish().orElseThrow().plus(Duration.ofHours(1));
+        assertThat(of(WORK, wide, 24, 3).ends().get(0).sorted()).anyMatch(e -> e.isAfter(late));
+        End end = of(wished, wide, 24, 3).ends().get(0);
+        assertThat(end.unplanned()).isZero();
+        assertThat(end.sorted()).allMatch(e -> e.isAfter(from));
     }
 
     @Test

@@ -10,8 +10,10 @@ import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkWish;
 import fayline.flow.planner.PlanReasons.Cause;
 import fayline.flow.planner.PlanReasons.Reason;
+import fayline.flow.planner.goal.PlanGoal;
 import fayline.flow.planner.serial.WishedSchedule;
 import fayline.flow.planner.serial.WishedSchedule.Sooner;
+import fayline.flow.project.shop.PlanWeights;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.EnumMap;
@@ -95,6 +97,20 @@ class WishesRandomTest {
                 .sorted()
                 .toList();
         assertThat(found).as("seed %d", seed).isEqualTo(expected);
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void should_break_no_rule_when_what_the_crew_was_told_is_kept_to_under_later_wishes(long seed) {
+        Work work = wished(seed);
+        Plan told = new SerialPlanner().plan(shop(seed));
+        PlanGoal goal = new PlanGoal(PlanWeights.USUAL, List.of(), Optional.of(WishesTest.told(told)));
+        List<Plan> plans = StayingPlan.of(work, new SerialPlanner().plan(work), goal, Optional.of(told));
+        // The kept plan itself is among them as it was made, to be judged by whoever asked.
+        plans.stream()
+                .filter(p -> !p.equals(told))
+                .forEach(p -> assertThat(broken(work, p)).as("seed %d", seed).isEmpty());
+        assertThat(plans).anyMatch(p -> broken(work, p).isEmpty());
     }
 
     private static boolean isAgainst(PlannedStep p, WorkWish w) {

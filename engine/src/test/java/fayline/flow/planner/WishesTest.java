@@ -248,7 +248,7 @@ class WishesTest {
                 .allSatisfy(p -> assertThat(p.people()).containsExactly(other));
     }
 
-    private static PublishedPlan told(Plan plan) {
+    static PublishedPlan told(Plan plan) {
         return new PublishedPlan(
                 1,
                 Instant.EPOCH,

@@ -38,7 +38,7 @@ public final class LongWorkViews {
         WorkStep.CrewTime least = s.hands().get(0);
         String takes = sight.format().span(TimeSpan.ofMinutes(least.minutes())) + " by " + people(least.people())
                 + " without a stop, and the longest day of anybody is "
-                + sight.format().span(TimeSpan.ofMinutes(LongWork.longestStretchMin(sight.work())));
+                + sight.format().span(TimeSpan.ofMinutes((double) LongWork.longestStretchMin(sight.work())));
         String planned = sight.planned(s.id())
                 .map(p -> "planned with " + people(p.people().size()) + " on "
                         + sight.time().at(p.start()))
