@@ -141,7 +141,7 @@ final class ChainWhys {
 
     private List<String> cautions() {
         List<String> all = new ArrayList<>();
-        all.add("Bonds are held to be independent of each other, and parts to be rigid.");
+        all.add("Parts are held to be rigid.");
         if (r.read() && !r.done()) {
             all.add(
                     "Where the try-out itself stood off its stops by chance, that is in the readings: take it apart, set it up"

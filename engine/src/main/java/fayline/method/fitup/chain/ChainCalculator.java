@@ -39,12 +39,15 @@ public final class ChainCalculator {
     private final List<Assumption> assumed = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
     private final double[] shift;
+    private final SharedMarks marks;
+    private final List<SharedMarks.Shared> shared = new ArrayList<>();
     private final GapDoubts doubts;
     private boolean held = true;
 
     private ChainCalculator(Chain chain) {
         this.chain = chain;
         this.shift = new double[chain.stations().size()];
+        this.marks = new SharedMarks(chain);
         this.missing.addAll(chain.missing());
         this.doubts = new GapDoubts(
                 chain.stations().stream().map(ChainStation::id).toList(),
@@ -67,6 +70,9 @@ public final class ChainCalculator {
                 marks(k);
             }
         }
+        shared.addAll(marks.sources((k, move) ->
+                carried(k, move, chain.links().get(k).carried().orElseThrow().middle())));
+        shared.forEach(c -> sources.add(c.source()));
         missing.addAll(doubts.missing());
         assumed.addAll(doubts.assumed());
         List<ExpectedGap> gaps = gaps();
@@ -77,7 +83,14 @@ public final class ChainCalculator {
         if (!missing.isEmpty() || !held) {
             silent();
             return new ChainResult(
-                    Optional.empty(), Optional.empty(), List.of(), Optional.empty(), missing, once, findings);
+                    Optional.empty(),
+                    Optional.empty(),
+                    List.of(),
+                    Optional.empty(),
+                    missing,
+                    once,
+                    dependence(),
+                    findings);
         }
         GapSpread spread = new GapSpread(gaps, sources);
         GapOdds odds = doubts.apart(GapOddsCalculator.calculate(spread, chain.seed()));
@@ -86,7 +99,32 @@ public final class ChainCalculator {
             shares.add(shares(spread, i));
         }
         Optional<String> spender = spender(shares.get(odds.worst()));
-        return new ChainResult(Optional.of(spread), Optional.of(odds), shares, spender, missing, once, findings);
+        return new ChainResult(
+                Optional.of(spread), Optional.of(odds), shares, spender, missing, once, dependence(), findings);
+    }
+
+    /** Which bonds count as one in something, and that all else counts as independent. */
+    private List<Finding> dependence() {
+        long open = chain.links().stream().filter(l -> !l.settled()).count();
+        if (open < 2) {
+            return List.of();
+        }
+        List<Finding> all = new ArrayList<>();
+        for (String mark : marks.names()) {
+            all.add(new Finding(
+                    Severity.NOTE,
+                    mark,
+                    "Mark " + mark + " lays more than one bench: its error counts once, for all of them together.",
+                    "[jcgm100] 5.2"));
+        }
+        all.add(new Finding(
+                Severity.NOTE,
+                "bonds",
+                (marks.names().isEmpty() ? "The bonds are" : "In all else the bonds are")
+                        + " counted as independent of each other: they name no mark in common"
+                        + (marks.names().isEmpty() ? "." : " but those."),
+                "common practice, no source"));
+        return all;
     }
 
     private void silent() {
@@ -147,22 +185,44 @@ public final class ChainCalculator {
         }
         DatumFit fit = link.carried().get();
         findings.addAll(fit.findings());
+        if (marks.in(k)) {
+            ownMarks(k, fit);
+            return;
+        }
         Move unit = fit.covariance().deviations();
         double[] scale = {unit.dxMm(), unit.dyMm(), unit.turnRad()};
         DenseMatrix factor = SemidefiniteFactor.of(correlation(fit.covariance(), scale));
         for (int part = 0; part < factor.cols(); part++) {
             Move move = new Move(
                     scale[0] * factor.get(0, part), scale[1] * factor.get(1, part), scale[2] * factor.get(2, part));
-            List<Double> effects = new ArrayList<>();
-            for (int i = 0; i < shift.length; i++) {
-                effects.add(effect(k, i, move, fit.middle()));
-            }
             sources.add(new GapSource.Along(
                     link.name() + ": marks " + (part + 1),
                     link.name(),
                     Distribution.ofStandardDeviation(Shape.NORMAL, 0, 1),
-                    effects));
+                    carried(k, move, fit.middle())));
         }
+    }
+
+    /** The marks that lay this link's bench alone, one by one, beside those that lay another as well. */
+    private void ownMarks(int k, DatumFit fit) {
+        String link = chain.links().get(k).name();
+        for (MarkPull p : fit.pulls()) {
+            if (!marks.names().contains(p.mark().id())) {
+                Distribution off = Distribution.ofStandardDeviation(
+                        Shape.NORMAL, 0, Math.sqrt(p.mark().variance()));
+                String name = link + ": mark " + p.mark().id();
+                sources.add(new GapSource.Along(name + ", along", link, off, carried(k, p.perMmX(), fit.middle())));
+                sources.add(new GapSource.Along(name + ", up", link, off, carried(k, p.perMmY(), fit.middle())));
+            }
+        }
+    }
+
+    private List<Double> carried(int k, Move move, Spot pivot) {
+        List<Double> effects = new ArrayList<>();
+        for (int i = 0; i < shift.length; i++) {
+            effects.add(effect(k, i, move, pivot));
+        }
+        return effects;
     }
 
     private static DenseMatrix correlation(MoveCovariance c, double[] scale) {
@@ -199,8 +259,12 @@ public final class ChainCalculator {
         double all = spread.covarianceMm2(gap, gap);
         List<Double> links = new ArrayList<>();
         double sum = 0;
-        for (Link l : chain.links()) {
+        for (int k = 0; k < chain.links().size(); k++) {
+            Link l = chain.links().get(k);
             double part = 0;
+            for (SharedMarks.Shared s : shared) {
+                part += s.shareMm2(k, gap);
+            }
             for (GapSource s : spread.sources()) {
                 part += s.owner().equals(l.name()) ? s.covarianceMm2(gap, gap) : 0;
             }

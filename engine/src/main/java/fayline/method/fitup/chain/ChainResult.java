@@ -18,6 +18,7 @@ import java.util.Optional;
  *     states to come bring most
  * @param missing what nobody has given
  * @param assumed what was assumed
+ * @param dependence which bonds count as one in something, and that all else counts as independent; empty for a single open bond
  * @param findings what must be said
  */
 public record ChainResult(
@@ -27,12 +28,14 @@ public record ChainResult(
         Optional<String> spender,
         List<Missing> missing,
         List<Assumption> assumed,
+        List<Finding> dependence,
         List<Finding> findings) {
     /** Copies the lists. */
     public ChainResult {
         stations = List.copyOf(stations);
         missing = List.copyOf(missing);
         assumed = List.copyOf(assumed);
+        dependence = List.copyOf(dependence);
         findings = List.copyOf(findings);
     }
 

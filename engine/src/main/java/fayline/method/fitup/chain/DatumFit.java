@@ -12,6 +12,7 @@ import java.util.List;
  * @param placement where it lies
  * @param middle the middle of the marks in the final frame: the pivot of the covariance
  * @param covariance how well it is known
+ * @param pulls what each mark's error does to it, in order
  * @param offMm how far each mark is from where the fit puts it
  * @param chiSquare sum of the squares of the offsets in their uncertainties
  * @param pValue how likely a sum so large is if nothing was misread
@@ -21,12 +22,14 @@ public record DatumFit(
         Placement placement,
         Spot middle,
         MoveCovariance covariance,
+        List<MarkPull> pulls,
         List<Double> offMm,
         double chiSquare,
         double pValue,
         List<Finding> findings) {
     /** Copies the lists. */
     public DatumFit {
+        pulls = List.copyOf(pulls);
         offMm = List.copyOf(offMm);
         findings = List.copyOf(findings);
     }

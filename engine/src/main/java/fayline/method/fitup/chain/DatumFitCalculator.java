@@ -5,6 +5,7 @@ import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
 import fayline.basis.numeric.ChiSquare;
 import fayline.basis.units.Amount;
+import fayline.method.fitup.Move;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.after.MoveCovariance;
 import java.util.ArrayList;
@@ -60,10 +61,29 @@ public final class DatumFitCalculator {
         Spot turned = new Placement(0, 0, turn).toFinal(middleBench);
         Placement placement = new Placement(middle.xMm() - turned.xMm(), middle.yMm() - turned.yMm(), turn);
         double u = Math.sqrt(1 / weight);
-        return judged(marks, placement, middle, MoveCovariance.ofDeviations(u, u, Math.sqrt(1 / inertia)));
+        return judged(
+                marks,
+                placement,
+                middle,
+                MoveCovariance.ofDeviations(u, u, Math.sqrt(1 / inertia)),
+                pulls(marks, middle, weight, inertia));
     }
 
-    private static DatumFit judged(List<DatumMark> marks, Placement placement, Spot middle, MoveCovariance how) {
+    /** A mark found e off shifts the weighted middle by its share of e, and turns about it by its share of b x e. */
+    private static List<MarkPull> pulls(List<DatumMark> marks, Spot middle, double weight, double inertia) {
+        List<MarkPull> all = new ArrayList<>();
+        for (DatumMark m : marks) {
+            double w = 1 / m.variance();
+            double bx = m.inPlace().xMm() - middle.xMm();
+            double by = m.inPlace().yMm() - middle.yMm();
+            all.add(new MarkPull(
+                    m, new Move(w / weight, 0, -w * by / inertia), new Move(0, w / weight, w * bx / inertia)));
+        }
+        return all;
+    }
+
+    private static DatumFit judged(
+            List<DatumMark> marks, Placement placement, Spot middle, MoveCovariance how, List<MarkPull> pulls) {
         List<Double> off = new ArrayList<>();
         double chiSquare = 0;
         int worst = 0;
@@ -84,6 +104,6 @@ public final class DatumFitCalculator {
                                 marks.get(worst).id(), Amount.mm(off.get(worst), 2)),
                         "[schonemann1966]"))
                 : List.of();
-        return new DatumFit(placement, middle, how, off, chiSquare, p, findings);
+        return new DatumFit(placement, middle, how, pulls, off, chiSquare, p, findings);
     }
 }

@@ -56,6 +56,7 @@ final class ChainTopic {
             ChainResult r = ChainCalculator.calculate(chain);
             odds(out, r);
             findings.addAll(r.findings());
+            findings.addAll(r.dependence());
             List<Neighbour> neighbours =
                     in.objects("neighbours").stream().map(ChainForm::neighbour).toList();
             CorrectionResult c = CorrectionCalculator.calculate(new Correction(chain, neighbours));

@@ -96,6 +96,7 @@ public final class FitChainCalculator {
         List<Finding> all = new ArrayList<>(spread.findings().stream()
                 .filter(f -> f.severity() != Severity.NOTE && !f.about().equals("assumed") && !marks.contains(f))
                 .toList());
+        all.addAll(spread.dependence());
         if (chain.links().stream().allMatch(ChainLink::done)) {
             all.add(new Finding(
                     Severity.NOTE,
