@@ -69,7 +69,8 @@ class PlanJsonTest {
                 JsonNode less = whole.deepCopy();
                 ((ObjectNode) less.at(path.substring(0, path.lastIndexOf('/')))).remove(name);
                 PlanRead read = PlanJson.read(less, "p.json");
-                boolean fine = OPTIONAL.contains(name) || path.matches("/work/(hands|groups|wishes(/\\d+/(on|from|before|by|why))?)");
+                boolean fine = OPTIONAL.contains(name)
+                        || path.matches("/work/(hands|groups|wishes(/\\d+/(on|from|before|by|why))?)");
                 assertThat(read.problems().isEmpty()).as(path).isEqualTo(fine);
                 assertThat(schema.validate(less).isEmpty()).as(path).isEqualTo(fine);
                 if (!fine) {
