@@ -31,33 +31,40 @@ final class Shopfloor implements AutoCloseable {
             "--disable-component-update",
             "--disable-sync");
 
+    private static final String CODE = "[0-9A-Z]{4}(-[0-9A-Z]{4}){2}";
     private final Path data;
-    private final boolean demo;
+    private final List<String> asked;
     private final String java =
             Path.of(System.getProperty("java.home"), "bin", "java").toString();
     private final Playwright playwright;
     private final Browser browser;
     private @Nullable Process server;
     private String address = "";
+    private String code = "";
 
-    private Shopfloor(Path data, boolean demo, Playwright playwright, Browser browser) {
+    private Shopfloor(Path data, List<String> asked, Playwright playwright, Browser browser) {
         this.data = data;
-        this.demo = demo;
+        this.asked = List.copyOf(asked);
         this.playwright = playwright;
         this.browser = browser;
     }
 
     /** Opens shop and browser; skips the walk by name where no Chromium is installed. */
     static Shopfloor open() throws IOException {
-        return open(true);
+        return open(List.of("--demo"));
+    }
+
+    /** The demonstration on the shop's network, where whoever comes must sign in. */
+    static Shopfloor network() throws IOException {
+        return open(List.of("--demo", "--lan"));
     }
 
     /** The same with nothing in it: no demonstration, no project. */
     static Shopfloor empty() throws IOException {
-        return open(false);
+        return open(List.of());
     }
 
-    private static Shopfloor open(boolean demo) throws IOException {
+    private static Shopfloor open(List<String> asked) throws IOException {
         Optional<Path> chromium = Stream.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome")
                 .map(Path::of)
                 .filter(Files::isExecutable)
@@ -70,13 +77,14 @@ final class Shopfloor implements AutoCloseable {
                 .launch(new BrowserType.LaunchOptions()
                         .setExecutablePath(chromium.orElseThrow())
                         .setArgs(QUIET));
-        Shopfloor shop = new Shopfloor(Files.createTempDirectory("fayline-walk"), demo, playwright, browser);
+        Shopfloor shop = new Shopfloor(Files.createTempDirectory("fayline-walk"), asked, playwright, browser);
         shop.start();
         return shop;
     }
 
     /** Starts the server and waits until it says where it is. */
     void start() throws IOException {
+        address = "";
         List<String> command = new ArrayList<>(List.of(
                 java,
                 "-XX:TieredStopAtLevel=1",
@@ -91,9 +99,7 @@ final class Shopfloor implements AutoCloseable {
                 "0",
                 "--data",
                 data.toString()));
-        if (demo) {
-            command.add("--demo");
-        }
+        command.addAll(asked);
         Process p = new ProcessBuilder(command).redirectErrorStream(true).start();
         server = p;
         List<String> said = new ArrayList<>();
@@ -101,10 +107,18 @@ final class Shopfloor implements AutoCloseable {
         String line;
         while ((line = out.readLine()) != null) {
             said.add(line);
-            int at = line.indexOf("http://");
-            if (at >= 0) {
-                address = line.substring(at).replaceAll("[/\\s].*", "");
+            int at = line.indexOf("http");
+            if (at >= 0 && address.isEmpty()) {
                 address = line.substring(at).strip().replaceAll("/+$", "");
+                if (asked.contains("--lan")) {
+                    // this machine under its own name: what others are told need not lead here
+                    address = address.replaceAll("//.*:", "//localhost:");
+                }
+            }
+            if (line.strip().matches(CODE)) {
+                code = line.strip();
+            }
+            if (!address.isEmpty() && (!asked.contains("--lan") || !code.isEmpty())) {
                 Thread drain = new Thread(() -> out.lines().forEach(l -> {}));
                 drain.setDaemon(true);
                 drain.start();
@@ -112,6 +126,11 @@ final class Shopfloor implements AutoCloseable {
             }
         }
         throw new IOException("the server did not start: " + said);
+    }
+
+    /** The code that the server printed for whoever becomes the lead. */
+    String code() {
+        return code;
     }
 
     /** Kills the server as a power cut would. */
@@ -147,6 +166,7 @@ final class Shopfloor implements AutoCloseable {
         BrowserContext context = browser.newContext(new Browser.NewContextOptions()
                 .setViewportSize(width, height)
                 .setHasTouch(touch)
+                .setIgnoreHTTPSErrors(true)
                 .setTimezoneId("UTC"));
         Page page = context.newPage();
         page.onConsoleMessage(m -> {

@@ -9,6 +9,8 @@ import fayline.store.sql.PeopleTables;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 
 /**
@@ -21,6 +23,7 @@ public final class People {
 
     private static final int ALL_VISITS_A_MINUTE = 300;
     private final PeopleTables tables;
+    private final Clock machine;
     private final Notices notices;
     private final Codes codes;
     private final Roster roster;
@@ -40,6 +43,7 @@ public final class People {
     public People(ShopRecord record, PeopleTables tables, Clock machine, SecureRandom random) {
         Secrets secrets = new Secrets(random);
         this.tables = tables;
+        this.machine = machine;
         this.notices = new Notices(record);
         this.codes = new Codes(secrets, machine);
         this.roster = new Roster(record, tables, secrets, notices);
@@ -186,6 +190,11 @@ public final class People {
         }
         roster.setPin(actor.person(), actor.person(), pin);
         signIns.rightFrom(from);
+    }
+
+    /** The machine's time, to the minute: sign-ins and devices are told by it, not by a demonstration's clock. */
+    public Instant minute() {
+        return machine.instant().truncatedTo(ChronoUnit.MINUTES);
     }
 
     /** Refuses a visitor who comes too soon after too many others. */

@@ -3,6 +3,7 @@ package fayline.app.usecase.people;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.flow.project.Definition;
 import fayline.flow.project.shop.Person;
+import fayline.flow.project.shop.Skill;
 import fayline.flow.record.EntryKind;
 import fayline.store.sql.PeopleTables;
 import fayline.store.sql.PeopleTables.KnownPerson;
@@ -65,6 +66,12 @@ public final class Roster {
                     .forEach(all::add);
         }
         return List.copyOf(all);
+    }
+
+    /** Whether the shop's list of people lets somebody sign hold points. */
+    public boolean signs(String person) {
+        return crewList().stream()
+                .anyMatch(p -> p.id().equals(person) && p.skills().contains(Skill.SIGN));
     }
 
     private static Known known(KnownPerson p) {

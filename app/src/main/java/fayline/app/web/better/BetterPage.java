@@ -97,7 +97,11 @@ public final class BetterPage implements Page {
         });
     }
 
-    private static void news(SseClient client, Progress p) {
+    private void news(SseClient client, Progress p) {
+        if (!sights.isStill(new Visit(client.ctx()))) {
+            client.close();
+            return;
+        }
         client.sendEvent(p.running() ? "found" : "over", hours(p.best().score().total()));
     }
 

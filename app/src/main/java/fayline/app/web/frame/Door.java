@@ -68,6 +68,11 @@ public final class Door {
         routes.beforeMatched(gate::may);
     }
 
+    /** Whether who asked is still known, for answers that go on and on. */
+    public boolean isStill(Visit visit) {
+        return gate.isStill(visit.context());
+    }
+
     /** From where the program can be reached. */
     public Reach reach() {
         return reach;

@@ -15,6 +15,11 @@ public interface Gate {
         public void may(Context ctx) {
             // whoever is at this machine may do everything
         }
+
+        @Override
+        public boolean isStill(Context ctx) {
+            return true;
+        }
     };
 
     /**
@@ -31,4 +36,7 @@ public interface Gate {
      * @throws Refusal if not
      */
     void may(Context ctx);
+
+    /** Whether who asked is still known, for answers that go on and on. */
+    boolean isStill(Context ctx);
 }

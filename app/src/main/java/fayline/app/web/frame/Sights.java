@@ -130,6 +130,11 @@ public final class Sights {
         return look(visit).map(s -> frame(visit, s, title, here)).orElseGet(() -> bare(visit, title, here));
     }
 
+    /** Whether who asked is still known, for answers that go on and on. */
+    public boolean isStill(Visit visit) {
+        return door.isStill(visit);
+    }
+
     /** Shows a page. */
     public void show(Visit visit, String template, Frame frame, Object view) {
         visit.show(templates.page(template, frame, view));

@@ -12,7 +12,6 @@ import fayline.app.web.frame.Asks;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sights;
-import fayline.app.web.frame.TimeWords;
 import fayline.app.web.frame.Visit;
 import io.javalin.config.RoutesConfig;
 import java.time.ZoneId;
@@ -94,7 +93,7 @@ public final class MePage implements Page {
     private void show(Visit visit, List<String> refused) {
         Actor who = actor(visit);
         ZoneId zone = sights.look(visit).map(s -> s.time().zone()).orElse(ZoneOffset.UTC);
-        PeopleWords words = new PeopleWords(people, new TimeWords(zone, shop.minute()));
+        PeopleWords words = new PeopleWords(people, zone, shop.minute());
         Optional<Roster.Known> known = people.roster().find(who.person());
         MeView view = new MeView(
                 refused,
@@ -105,7 +104,11 @@ public final class MePage implements Page {
                     case DEVICE -> "by this device of your own";
                     case PIN -> "by PIN on a device that several share";
                 },
-                Arrays.stream(Act.values()).filter(who::may).map(Act::words).toList(),
+                Arrays.stream(Act.values())
+                        .filter(who::may)
+                        .filter(a -> a != Act.SIGN || people.roster().signs(who.person()))
+                        .map(Act::words)
+                        .toList(),
                 known.filter(Roster.Known::password).isPresent(),
                 known.filter(Roster.Known::pin).isPresent(),
                 who.way() == Way.PIN,

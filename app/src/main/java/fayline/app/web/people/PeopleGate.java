@@ -88,6 +88,11 @@ public final class PeopleGate implements Gate {
         }
     }
 
+    @Override
+    public boolean isStill(Context ctx) {
+        return Tokens.signIn(new Visit(ctx)).flatMap(people.signIns()::who).isPresent();
+    }
+
     private static String remedy(Actor who, Act act) {
         boolean byPassword = act == Act.KEEP_PEOPLE && Rights.may(who.role(), act);
         return byPassword

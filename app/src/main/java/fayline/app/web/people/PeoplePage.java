@@ -13,7 +13,6 @@ import fayline.app.web.frame.Asks;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sights;
-import fayline.app.web.frame.TimeWords;
 import fayline.app.web.frame.Visit;
 import fayline.flow.record.Entry;
 import io.javalin.config.RoutesConfig;
@@ -151,7 +150,7 @@ public final class PeoplePage implements Page {
 
     private void show(Visit visit, List<String> refused) {
         ZoneId zone = sights.look(visit).map(s -> s.time().zone()).orElse(ZoneOffset.UTC);
-        PeopleWords words = new PeopleWords(people, new TimeWords(zone, shop.minute()));
+        PeopleWords words = new PeopleWords(people, zone, shop.minute());
         List<PeopleView.Person> in = words.everybody();
         PeopleView view = new PeopleView(
                 refused,

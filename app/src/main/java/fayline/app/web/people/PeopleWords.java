@@ -12,6 +12,7 @@ import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.Value;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -21,10 +22,19 @@ import java.util.Optional;
 final class PeopleWords {
     private final People people;
     private final TimeWords time;
+    private final TimeWords record;
 
-    PeopleWords(People people, TimeWords time) {
+    /**
+     * Words them.
+     *
+     * @param people the people
+     * @param zone the shop's zone
+     * @param now the shop's time, by which entries are told
+     */
+    PeopleWords(People people, ZoneId zone, Instant now) {
         this.people = people;
-        this.time = time;
+        this.time = new TimeWords(zone, people.minute());
+        this.record = new TimeWords(zone, now);
     }
 
     String name(String person) {
@@ -82,7 +92,7 @@ final class PeopleWords {
     /** An entry about people in words; nothing for any other. */
     Optional<PeopleView.Told> told(Entry e) {
         Optional<EntryKind> kind = EntryKind.of(e.kind()).filter(EntryKind::isOfPeople);
-        return kind.map(k -> new PeopleView.Told(time.at(Instant.parse(e.at())), sentence(e, k), e.seq()));
+        return kind.map(k -> new PeopleView.Told(record.at(Instant.parse(e.at())), sentence(e, k), e.seq()));
     }
 
     private String sentence(Entry e, EntryKind kind) {
