@@ -33,7 +33,7 @@ final class FairEnvelope {
         this.floor = floor;
         // In the order round the part two passes do: one there, one back.
         this.pairs = pairs.stream()
-                .map(p -> p.one < p.other ? p : new Pair(p.other, p.one, p.most))
+                .map(p -> new Pair(Math.min(p.one, p.other), Math.max(p.one, p.other), p.most))
                 .sorted(Comparator.comparingInt(Pair::one).thenComparingInt(Pair::other))
                 .toList();
         backward = new ArrayList<>(this.pairs);

@@ -42,14 +42,30 @@ final class TrimSearch {
         share = Arrays.stream(lengths).map(l -> l / lengthMm).toArray();
     }
 
-    /**
-     * A move and what it costs.
-     *
-     * @param areaMm2 the area cut
-     * @param move dx, dy, turn times Λ
-     * @param depthsMm the least fair depths of this move
-     */
-    record Found(double areaMm2, double[] move, double[] depthsMm) {}
+    /** A move (dx, dy, turn times Λ), the least fair depths of this move, and the area they cut. */
+    static final class Found {
+        private final double areaMm2;
+        private final double[] move;
+        private final double[] depthsMm;
+
+        private Found(double areaMm2, double[] move, double[] depthsMm) {
+            this.areaMm2 = areaMm2;
+            this.move = move;
+            this.depthsMm = depthsMm;
+        }
+
+        double areaMm2() {
+            return areaMm2;
+        }
+
+        double[] move() {
+            return move.clone();
+        }
+
+        double[] depthsMm() {
+            return depthsMm.clone();
+        }
+    }
 
     /** A move of least area, unless that is more than a given one. */
     Optional<Found> leastArea(double mostMm2) {

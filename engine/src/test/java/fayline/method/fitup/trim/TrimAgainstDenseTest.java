@@ -130,12 +130,12 @@ class TrimAgainstDenseTest {
             for (int bits = 0; bits < 1 << edges.size(); bits++) {
                 HashSet<String> some = new HashSet<>();
                 for (int e = 0; e < edges.size(); e++) {
-                    if ((bits >> e & 1) == 1) {
+                    if (((bits >> e) & 1) == 1) {
                         some.add(edges.get(e));
                     }
                 }
                 Optional<Double> area = new DenseTrim(q, some, false).leastArea();
-                if (area.isPresent() && (some.size() < fewest || some.size() == fewest && area.get() < least)) {
+                if (area.isPresent() && (some.size() < fewest || (some.size() == fewest && area.get() < least))) {
                     fewest = some.size();
                     least = area.get();
                 }
