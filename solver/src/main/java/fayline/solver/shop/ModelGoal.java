@@ -19,8 +19,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * The goal as far as a model can say it: dated goals, the end of all, ends of parts, missed windows, steps moved. Idle people and
- * evenings are left to the score of the plan that is made of a solution. A little for early starts breaks ties.
+ * The goal as far as a model can say it: dated goals, the end of all, ends of parts, missed windows, steps moved, and of idle
+ * people and evenings what {@link ModelHours} says. A little for early starts breaks ties.
  */
 final class ModelGoal {
     /** Parts of an hour's worth that are told apart. */
@@ -69,9 +69,11 @@ final class ModelGoal {
         }
         Map<String, PublishedPlan.Step> told = new LinkedHashMap<>();
         shop.goal.told().ifPresent(t -> t.steps().forEach(s -> told.put(s.step(), s)));
+        ModelHours hours = new ModelHours(shop, standing, model, hinted, SCALE);
         for (StepVars v : vars) {
             if (v != null) {
                 windows(v, w);
+                hours.add(v, w, sum);
                 sum.addTerm(v.start(), Math.max(1, Math.round(SCALE * HOURS * EARLY)));
                 PublishedPlan.Step t = told.get(v.item().step.id());
                 if (t != null) {

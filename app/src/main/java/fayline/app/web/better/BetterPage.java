@@ -178,7 +178,8 @@ public final class BetterPage implements Page {
                         .map(p -> at(sight, p.before().finish()))
                         .orElse(""),
                 search.flatMap(Progress::least)
-                        .map(at -> "No plan can end before " + sight.time().at(at) + ".")
+                        .map(at -> "No plan can end before " + sight.time().at(at)
+                                + ". That is the end alone; of the other terms nobody knows how good they can get.")
                         .orElse(""),
                 hours(score.total()),
                 before.map(b -> hours(b.total())).orElse(""),
