@@ -71,6 +71,8 @@ public final class MadePage implements Page {
         }
         p.opposite()
                 .ifPresent(o -> facts.add(new MadeView.Fact("Opposite hand", sight.madeName(o), sight.madeLink(o))));
+        SetWords.afterOpposite(sight, p).ifPresent(w -> fact(facts, "After the first hand", w));
+        SetWords.of(sight, p).ifPresent(w -> fact(facts, "Made in sets", w));
         p.mould().ifPresent(m -> facts.add(new MadeView.Fact("Mould", sight.placeName(m), "")));
         fact(facts, "Drawing", p.drawing());
         fact(facts, "Lies", p.orient());
