@@ -107,11 +107,12 @@ class ModelHoursTest {
         boolean[] free = new boolean[shop.items.size()];
         java.util.Arrays.fill(free, true);
         ShopModel model = new ShopModel(shop, new Standing(shop, plan), free, true);
-        RunAnswer answer = SolverRun.of(
-                library, model.model, RunLimits.ofEffort(5).withSeed(1), RunWatch.NOBODY);
+        RunAnswer answer =
+                SolverRun.of(library, model.model, RunLimits.ofEffort(5).withSeed(1), RunWatch.NOBODY);
         assertThat(answer.proven()).isTrue();
         return model.read(answer::value).values().stream()
-                .map(s -> Duration.between(NOW, shop.time.at(s.start() * Slots.MIN)).toMinutes())
+                .map(s -> Duration.between(NOW, shop.time.at(s.start() * Slots.MIN))
+                        .toMinutes())
                 .toList();
     }
 

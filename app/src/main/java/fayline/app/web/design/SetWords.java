@@ -1,6 +1,6 @@
 package fayline.app.web.design;
 
-import fayline.app.web.Sight;
+import fayline.app.web.frame.Sight;
 import fayline.flow.plan.PieceGroup;
 import fayline.flow.plan.PieceGroup.PieceSet;
 import fayline.flow.plan.Work;
@@ -17,17 +17,22 @@ final class SetWords {
 
     /** How many go into a set and why, and what else the plan might do; empty for what is no set. */
     static Optional<String> of(Sight sight, Part part) {
-        return part.pieces().flatMap(p -> group(sight.work(), group(sight, p.of()))).map(g -> {
-            String words = p(g.least(), g.most()) + " in a set" + (g.why().isEmpty() ? "." : ": " + g.why());
-            List<String> others = sight.work().sets().otherwise().stream()
-                    .flatMap(w -> group(w, g.id()).stream())
+        return part.pieces()
+                .flatMap(p -> group(sight.work(), group(sight, p.of())))
+                .map(g -> words(sight.work(), g));
+    }
+
+    private static String words(Work work, PieceGroup g) {
+        List<String> others = new ArrayList<>();
+        for (Work other : work.sets().otherwise()) {
+            group(other, g.id())
                     .map(SetWords::sizes)
-                    .distinct()
-                    .filter(s -> !s.equals(sizes(g)))
-                    .toList();
-            return words + " Planned " + sizes(g)
-                    + (others.isEmpty() ? "" : "; " + String.join(" or ", others) + " was thought of too") + ".";
-        });
+                    .filter(s -> !s.equals(sizes(g)) && !others.contains(s))
+                    .ifPresent(others::add);
+        }
+        return p(g.least(), g.most()) + " in a set" + (g.why().isEmpty() ? "." : ": " + g.why()) + " Planned "
+                + sizes(g)
+                + (others.isEmpty() ? "" : "; " + String.join(" or ", others) + " was thought of too") + ".";
     }
 
     private static String group(Sight sight, Part stated) {
@@ -60,18 +65,20 @@ final class SetWords {
         return part.afterOpposite().map(a -> {
             List<String> words = new ArrayList<>();
             a.lessonsOf()
-                    .ifPresent(of -> words.add(kinds(a.lessonsBefore().stream()
-                                    .map(k -> k.key())
-                                    .toList())
-                            + " waits for the lessons of " + sight.madeName(of.split("/", -1)[0])));
-            String steps =
-                    a.steps().isEmpty() ? "every step" : kinds(a.steps().stream().map(k -> k.key()).toList());
+                    .ifPresent(of -> words.add(
+                            kinds(a.lessonsBefore().stream().map(k -> k.key()).toList()) + " waits for the lessons of "
+                                    + sight.madeName(of.split("/", -1)[0])));
+            String steps = a.steps().isEmpty()
+                    ? "every step"
+                    : kinds(a.steps().stream().map(k -> k.key()).toList());
             if (a.crew() != AfterOpposite.Crew.ANY) {
                 words.add(steps + " by "
                         + (a.crew() == AfterOpposite.Crew.SAME ? "the people" : "one of the people")
                         + " who did it on the first hand");
             }
-            a.within().ifPresent(w -> words.add(steps + " within " + sight.format().span(w) + " of the first hand's"));
+            a.within()
+                    .ifPresent(
+                            w -> words.add(steps + " within " + sight.format().span(w) + " of the first hand's"));
             return String.join("; ", words) + ".";
         });
     }
