@@ -22,6 +22,11 @@ public final class People {
     private static final int VISITS_A_MINUTE = 60;
 
     private static final int ALL_VISITS_A_MINUTE = 300;
+
+    /** Refused attempts a minute that are entered, of one person and of all: more are refused and not entered. */
+    private static final int REFUSED_A_MINUTE = 30;
+
+    private static final int ALL_REFUSED_A_MINUTE = 200;
     private final PeopleTables tables;
     private final Clock machine;
     private final Notices notices;
@@ -31,6 +36,7 @@ public final class People {
     private final SignIns signIns;
     private final Judge judge;
     private final Guesses visits;
+    private final Guesses refusals;
 
     /**
      * Puts it together.
@@ -50,6 +56,7 @@ public final class People {
         this.devices = new Devices(tables, secrets, notices, machine);
         this.signIns = new SignIns(tables, secrets, new Guesses(machine), notices, machine);
         this.visits = new Guesses(machine, VISITS_A_MINUTE, ALL_VISITS_A_MINUTE);
+        this.refusals = new Guesses(machine, REFUSED_A_MINUTE, ALL_REFUSED_A_MINUTE);
         this.judge = new ByRole(record, roster, this::refused);
     }
 
@@ -129,6 +136,25 @@ public final class People {
         Grant grant = codes.use(typed).orElseThrow(() -> signIns.wrongCode(from));
         signIns.rightFrom(from);
         return grant;
+    }
+
+    /**
+     * Lets somebody enter from now on.
+     *
+     * @param by who says so
+     * @param person id of one of the shop's list; empty for a viewer who does not stand there
+     * @param name a viewer's name; for others the list says it
+     * @param role what they may
+     */
+    public void admit(Actor by, String person, String name, Role role) {
+        requirePeople(by);
+        roster.admit(by.person(), person, name, role);
+    }
+
+    /** Changes what somebody may; ends their sign-ins. */
+    public void change(Actor by, String person, Role role) {
+        requirePeople(by);
+        roster.change(by.person(), person, role);
     }
 
     /** Ends the codes of somebody and takes them out. */
@@ -213,6 +239,12 @@ public final class People {
     }
 
     private void refused(String person, Role role, Act act, String what) {
+        try {
+            refusals.require(person);
+        } catch (DeniedException e) {
+            // refused all the same; entering each of a flood would let a sender fill the record
+            return;
+        }
         notices.tell(EntryKind.ACT_REFUSED, person, "act", act.key(), "role", role.word(), "what", what);
     }
 }

@@ -97,11 +97,11 @@ public final class PeoplePage implements Page {
     }
 
     private void admit(Visit visit, Actor by) {
-        people.roster().admit(by.person(), visit.field("person"), visit.field("name"), role(visit));
+        people.admit(by, visit.field("person"), visit.field("name"), role(visit));
     }
 
     private void change(Visit visit, Actor by) {
-        people.roster().change(by.person(), visit.field("person"), role(visit));
+        people.change(by, visit.field("person"), role(visit));
     }
 
     private static Role role(Visit visit) {

@@ -376,6 +376,18 @@ class PeopleTest {
     }
 
     @Test
+    void should_enter_refused_attempts_but_not_a_flood_of_them() {
+        Actor lead = setUp();
+        for (int i = 0; i < 500; i++) {
+            people.refused(lead, Act.SEE_COSTS, "GET /costs");
+        }
+        assertThat(told(EntryKind.ACT_REFUSED)).hasSize(30).allMatch(e -> e.by().equals(lead.person()));
+        clock.by(Duration.ofMinutes(1));
+        people.refused(lead, Act.SEE_COSTS, "GET /costs");
+        assertThat(told(EntryKind.ACT_REFUSED)).hasSize(31);
+    }
+
+    @Test
     void should_let_only_a_lead_with_a_password_say_who_may_enter() {
         Actor lead = setUp();
         people.roster().setPin(lead.person(), lead.person(), PIN);
@@ -383,6 +395,9 @@ class PeopleTest {
         assertThat(byPin.may(Act.CHANGE_DEFINITION)).isTrue();
         assertThat(byPin.may(Act.KEEP_PEOPLE)).isFalse();
         assertThat(message(() -> people.pairingCode(byPin, "", "x"))).contains("may not say who may enter");
+        assertThat(message(() -> people.admit(byPin, crew(), "", Role.LEAD))).contains("may not");
+        assertThat(message(() -> people.change(byPin, lead.person(), Role.CREW)))
+                .contains("may not");
         assertThat(message(() -> people.secretCode(byPin, lead.person()))).contains("may not");
         assertThat(message(() -> people.remove(byPin, lead.person()))).contains("may not");
     }
