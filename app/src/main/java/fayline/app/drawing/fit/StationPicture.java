@@ -27,7 +27,8 @@ public record StationPicture(
         double upperMm,
         String label,
         String link) {
-    private static final double ROUNDING_MM = 1e-9;
+    /** Far below what any gauge shows: the verdict beside the drawing rests on the move to first order, the drawing on the exact one. */
+    private static final double ROUNDING_MM = 0.005;
 
     /**
      * Checks the tolerance.

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param marks where marked places go
  * @param flush how to bring it flush, in words; empty for nothing
  * @param shims what to put in at each index point
+ * @param shimsWhy where the page that says why finds them
  * @param shimWords what the shims leave, a sentence each
  * @param trim the least trim, a sentence each; empty where none is needed
  * @param templates the 1:1 templates
@@ -36,6 +37,7 @@ public record FitAnswer(
         List<String> marks,
         String flush,
         List<Shim> shims,
+        String shimsWhy,
         List<String> shimWords,
         List<String> trim,
         List<Link> templates,

@@ -2,11 +2,11 @@ package fayline.app.web.fit;
 
 import fayline.app.web.frame.Sight;
 import fayline.basis.finding.Finding;
+import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
 import fayline.basis.units.Amount;
 import fayline.basis.units.Length;
 import fayline.basis.units.Measure;
-import fayline.basis.units.Temperature;
 import fayline.basis.units.UnitSystem;
 import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
@@ -91,6 +91,7 @@ final class FitAnswers {
                         .orElse(List.of()),
                 a.flush().map(f -> flush(sight, f.minimax().move(), r)).orElse(""),
                 a.shims().map(s -> shims(sight, a, s)).orElseGet(() -> FitSeen.spacers(sight, r, a)),
+                a.shims().isPresent() ? "shims" : "gaps",
                 a.shims().map(s -> shimWords(sight, s)).orElseGet(() -> FitSeen.spacerWords(r, a)),
                 trim(sight, a),
                 FitTemplatePage.links(r, a, assume),
@@ -144,9 +145,9 @@ final class FitAnswers {
 
     /** At which temperature that holds. */
     private static String wanted(Sight sight, FitAdvice a) {
-        return "Told for "
-                + sight.format()
-                        .temperature(Temperature.ofCelsius(a.shop().soughtDegC().orElseThrow())) + ".";
+        return sight.say(Phrase.of(
+                "That is at %s, where the gaps are wanted.",
+                Amount.degC(a.shop().soughtDegC().orElseThrow())));
     }
 
     private static double off(FitRow row, double gapMm) {

@@ -1,7 +1,8 @@
 package fayline.app.web.fit;
 
 import fayline.app.web.frame.Sight;
-import fayline.basis.units.Temperature;
+import fayline.basis.finding.Phrase;
+import fayline.basis.units.Amount;
 import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
 import fayline.flow.result.fit.ShopHeat;
@@ -29,11 +30,14 @@ final class FitSeen {
                     row.station().id(),
                     seen(sight, shop, i, row.gapMm()),
                     after.map(g -> seen(sight, shop, n, g.get(n))).orElse(""),
-                    seen(sight, shop, i, row.lowerMm()) + " to " + seen(sight, shop, i, row.upperMm())));
+                    sight.say(Phrase.of(
+                            "%s to %s",
+                            Amount.bareMm(shop.seenMm(i, row.lowerMm()), 1),
+                            Amount.mm(shop.seenMm(i, row.upperMm()), 1)))));
         }
-        String now =
-                sight.format().temperature(Temperature.ofCelsius(shop.shopDegC().orElseThrow()));
-        return Optional.of(new FitAnswer.Seen("Gaps to see in the shop at " + now, sight.say(shop.words()), rows));
+        Phrase title = Phrase.of(
+                "Gaps to see in the shop at %s", Amount.degC(shop.shopDegC().orElseThrow()));
+        return Optional.of(new FitAnswer.Seen(sight.say(title), sight.say(shop.words()), rows));
     }
 
     /** Where no index point is named: the spacer that holds the part at each station is the gap to see there. */

@@ -19,6 +19,9 @@ public record MoveWords(Side side, Spot pivot, Phrase pivotName) {
     /** Half a thou: less is told to nobody, for no hand sets it. */
     private static final double LEAST_SHIFT_MM = 0.0127;
 
+    /** What a gauge tells apart. */
+    private static final double GAUGE_MM = 0.1;
+
     private static final double LEAST_TURN_DEG = 0.0005;
 
     /** Words of moves about a pivot whose name holds no amount. */
@@ -58,12 +61,12 @@ public record MoveWords(Side side, Spot pivot, Phrase pivotName) {
      */
     public static Phrase turnAcross(double turnRad, Reach reach) {
         List<Phrase> parts = new ArrayList<>();
-        if (reach.overHeightMm(turnRad) >= LEAST_SHIFT_MM) {
+        if (reach.overHeightMm(turnRad) >= GAUGE_MM) {
             parts.add(Phrase.of(
                     "%s over the height of %s",
                     Amount.shiftMm(reach.overHeightMm(turnRad)), Amount.placeMm(reach.heightMm(), 0)));
         }
-        if (reach.overLengthMm(turnRad) >= LEAST_SHIFT_MM) {
+        if (reach.overLengthMm(turnRad) >= GAUGE_MM) {
             parts.add(Phrase.of(
                     "%s over the length of %s",
                     Amount.shiftMm(reach.overLengthMm(turnRad)), Amount.placeMm(reach.lengthMm(), 0)));
