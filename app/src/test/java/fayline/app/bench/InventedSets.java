@@ -78,7 +78,8 @@ final class InventedSets {
                 Span.NONE,
                 soon ? Optional.of(new Span(3 * 1440, "")) : Optional.empty(),
                 soon ? Optional.of(new Miss("Get into it again.", 25)) : Optional.empty()));
-        follows.add(new Follow(s.id(), first, Crew.values()[random.nextInt(3)]));
+        follows.add(
+                new Follow(s.id(), first, List.of(Crew.SAME, Crew.ONE, Crew.ANY).get(random.nextInt(3))));
         return with(s, after);
     }
 
