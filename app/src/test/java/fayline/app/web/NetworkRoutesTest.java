@@ -21,6 +21,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -68,7 +69,7 @@ class NetworkRoutesTest {
 
     private static List<Endpoint> endpoints() {
         return served.server().endpoints().stream()
-                .filter(e -> e.method == HandlerType.GET || e.method == HandlerType.POST)
+                .filter(e -> e.method.equals(HandlerType.GET) || e.method.equals(HandlerType.POST))
                 .toList();
     }
 
@@ -88,14 +89,14 @@ class NetworkRoutesTest {
                 }
             }
         }
-        return e.method == HandlerType.GET ? Set.of(Act.SEE) : Set.of();
+        return e.method.equals(HandlerType.GET) ? Set.of(Act.SEE) : Set.of();
     }
 
     @Test
     void should_show_a_visitor_the_door_and_nothing_else_on_every_address() throws Exception {
         int tried = 0;
         List<String> wanted = new ArrayList<>(endpoints().stream()
-                .filter(e -> e.method == HandlerType.GET)
+                .filter(e -> e.method.equals(HandlerType.GET))
                 .map(NetworkRoutesTest::path)
                 .toList());
         wanted.addAll(
@@ -165,7 +166,7 @@ class NetworkRoutesTest {
         long head = served.open().shop().state().head().seq();
         int tried = 0;
         for (Endpoint e : endpoints()) {
-            if (e.method == HandlerType.POST) {
+            if (e.method.equals(HandlerType.POST)) {
                 served.clock().by(Duration.ofMinutes(16));
                 Browser visitor = served.browser();
                 String csrf = Browser.hidden(visitor.page("/sign-in"), "csrf");
@@ -198,7 +199,7 @@ class NetworkRoutesTest {
     void should_say_for_every_change_what_it_asks() {
         Set<String> silent = new TreeSet<>();
         for (Endpoint e : endpoints()) {
-            if (e.method == HandlerType.POST && asked(e).isEmpty() && !OPEN.contains(e.path)) {
+            if (e.method.equals(HandlerType.POST) && asked(e).isEmpty() && !OPEN.contains(e.path)) {
                 silent.add(e.path);
             }
         }
@@ -212,7 +213,7 @@ class NetworkRoutesTest {
         Map<String, String> wrong = new TreeMap<>();
         int refused = 0;
         for (Role role : Role.values()) {
-            Browser browser = BROWSERS.get(role);
+            Browser browser = Objects.requireNonNull(BROWSERS.get(role));
             String csrf = Browser.hidden(browser.page("/me"), "csrf");
             for (Endpoint e : endpoints()) {
                 if (OPEN.contains(e.path) || e.path.equals("/sign-out") || e.path.equals("/better/news")) {
@@ -222,12 +223,12 @@ class NetworkRoutesTest {
                 boolean may = asked(e).stream().anyMatch(a -> Rights.may(role, a));
                 long before = served.open().shop().state().head().seq();
                 HttpResponse<String> r =
-                        browser.raw(e.method.name(), path(e), e.method == HandlerType.POST ? "csrf=" + csrf : "");
+                        browser.raw(e.method.name(), path(e), e.method.equals(HandlerType.POST) ? "csrf=" + csrf : "");
                 boolean shut = r.statusCode() == 403 || r.statusCode() == 401;
                 if (shut == may || r.statusCode() >= 500) {
                     wrong.put(role + " " + e.method + " " + e.path, String.valueOf(r.statusCode()));
                 }
-                if (e.method == HandlerType.GET && may) {
+                if (e.method.equals(HandlerType.GET) && may) {
                     assertThat(served.open().shop().state().head().seq())
                             .as(e.path)
                             .isEqualTo(before);
@@ -257,7 +258,8 @@ class NetworkRoutesTest {
     void should_hide_on_every_page_what_the_role_may_not_do() throws Exception {
         Map<String, String> shown = new TreeMap<>();
         for (Role role : List.of(Role.VIEWER, Role.INSPECTOR, Role.CREW)) {
-            for (Map.Entry<String, String> page : crawl(BROWSERS.get(role)).entrySet()) {
+            for (Map.Entry<String, String> page :
+                    crawl(Objects.requireNonNull(BROWSERS.get(role))).entrySet()) {
                 Matcher form = FORM.matcher(page.getValue());
                 while (form.find()) {
                     String action = form.group(1);
@@ -273,7 +275,7 @@ class NetworkRoutesTest {
     private static boolean mayPost(Role role, String form) {
         String action = form.contains("?") ? form.substring(0, form.indexOf('?')) : form;
         return endpoints().stream()
-                .filter(e -> e.method == HandlerType.POST)
+                .filter(e -> e.method.equals(HandlerType.POST))
                 .filter(e -> action.matches(e.path.replaceAll("\\{[a-z]+}", "[^/]+")))
                 .findFirst()
                 .map(e -> asked(e).stream().anyMatch(a -> Rights.may(role, a)))

@@ -159,11 +159,11 @@ public record Work(
         plan.steps().forEach(p -> has.add(p.step()));
         plan.unplanned().forEach(u -> has.add(u.step()));
         List<Work> all = divisions();
-        Work most = all.stream()
+        return all.stream()
                 .max(Comparator.comparingLong((Work w) -> w.shares(has)))
                 .filter(w -> w.shares(has) > all.get(0).shares(has))
+                .map(w -> w.beside(all))
                 .orElse(this);
-        return most == this ? this : most.beside(all);
     }
 
     /** Whether another is this work, in whichever of its sets. */

@@ -83,9 +83,11 @@ class WishesFileTest {
     @Test
     void should_tell_a_step_that_is_gone_without_refusing_the_definition_and_leave_other_projects_alone()
             throws Exception {
-        DefinitionRead read = read("  - {id: a, step: ousel-1/tip-pod-right/1/lay-upp-1, with: tove}\n"
-                + "  - {id: b, step: ousel-1/tip-pot-right/1/lay-up-1, with: tove}\n"
-                + "  - {id: c, step: teal-2/pod/1/lay-up-1, with: tove}\n");
+        DefinitionRead read = read("""
+                  - {id: a, step: ousel-1/tip-pod-right/1/lay-upp-1, with: tove}
+                  - {id: b, step: ousel-1/tip-pot-right/1/lay-up-1, with: tove}
+                  - {id: c, step: teal-2/pod/1/lay-up-1, with: tove}
+                """);
         assertThat(read.stops()).isEmpty();
         assertThat(read.problems())
                 .filteredOn(p -> p.file().equals("wishes.yaml"))

@@ -213,7 +213,8 @@ class PeopleTest {
     }
 
     private static String message(org.assertj.core.api.ThrowableAssert.ThrowingCallable work) {
-        return org.assertj.core.api.Assertions.catchThrowable(work).getMessage();
+        return String.valueOf(
+                org.assertj.core.api.Assertions.catchThrowable(work).getMessage());
     }
 
     @Test

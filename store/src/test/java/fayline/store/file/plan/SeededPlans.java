@@ -62,14 +62,15 @@ final class SeededPlans {
                 list(() -> new WorkWish(
                         text(),
                         text(),
-                        WorkWish.Kind.values()[random.nextInt(WorkWish.Kind.values().length)],
+                        List.of(WorkWish.Kind.values()).get(random.nextInt(WorkWish.Kind.values().length)),
                         text(),
                         random.nextBoolean() ? Optional.of(time()) : Optional.empty(),
                         random.nextBoolean() ? Optional.of(time()) : Optional.empty(),
                         text(),
                         text())),
                 new OppositeHands(
-                        list(() -> new Follow(text(), text(), Crew.values()[random.nextInt(3)])),
+                        list(() -> new Follow(
+                                text(), text(), List.of(Crew.values()).get(random.nextInt(3)))),
                         list(() -> new Taught(text(), text(), text()))),
                 new SetChoice(list(this::group), List.of()));
     }

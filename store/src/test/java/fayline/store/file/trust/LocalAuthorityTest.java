@@ -13,6 +13,7 @@ import java.security.cert.X509Certificate;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.stream.Stream;
 import javax.net.ssl.SNIHostName;
 import javax.net.ssl.SSLContext;
 import javax.net.ssl.SSLHandshakeException;
@@ -24,7 +25,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class LocalAuthorityTest {
-    private static final Instant NOW = Instant.now();
+    /** Real, since a handshake asks the machine whether the certificate is good now. */
+    private final Instant now = Instant.now();
 
     @TempDir
     Path folder;
@@ -33,7 +35,7 @@ class LocalAuthorityTest {
         return authority.serverFor(
                 List.of("localhost", "bench.local", "shop.example.com"),
                 List.of(InetAddress.getLoopbackAddress(), InetAddress.getByName("192.168.7.4"), byText("8.8.8.8")),
-                NOW);
+                now);
     }
 
     private static InetAddress byText(String address) throws Exception {
@@ -42,29 +44,31 @@ class LocalAuthorityTest {
 
     @Test
     void should_make_one_authority_and_keep_it() {
-        LocalAuthority first = LocalAuthority.of(folder, NOW, "bench");
-        LocalAuthority again = LocalAuthority.of(folder, NOW.plus(Duration.ofDays(400)), "bench");
+        LocalAuthority first = LocalAuthority.of(folder, now, "bench");
+        LocalAuthority again = LocalAuthority.of(folder, now.plus(Duration.ofDays(400)), "bench");
         assertThat(again.fingerprint()).isEqualTo(first.fingerprint()).matches("([0-9A-F]{2} ){31}[0-9A-F]{2}");
-        assertThat(LocalAuthority.of(folder.resolve("other"), NOW, "bench").fingerprint())
+        assertThat(LocalAuthority.of(folder.resolve("other"), now, "bench").fingerprint())
                 .isNotEqualTo(first.fingerprint());
     }
 
     @Test
     void should_keep_the_key_for_its_owner_alone() throws Exception {
-        LocalAuthority.of(folder, NOW, "");
+        LocalAuthority.of(folder, now, "");
         Path key = folder.resolve("trust/authority.key");
         assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(key)))
                 .isEqualTo("rw-------");
-        assertThat(Files.list(folder.resolve("trust")).map(p -> p.getFileName().toString()))
-                .containsExactlyInAnyOrder("authority.key", "authority.crt");
+        try (Stream<Path> files = Files.list(folder.resolve("trust"))) {
+            assertThat(files.map(p -> p.getFileName().toString()))
+                    .containsExactlyInAnyOrder("authority.key", "authority.crt");
+        }
     }
 
     @Test
     void should_vouch_for_private_addresses_and_local_names_only() throws Exception {
-        LocalAuthority authority = LocalAuthority.of(folder, NOW, "bench-pc");
+        LocalAuthority authority = LocalAuthority.of(folder, now, "bench-pc");
         assertThat(server(authority).names()).containsExactly("localhost", "bench.local", "127.0.0.1", "192.168.7.4");
         assertThat(authority
-                        .serverFor(List.of("bench-pc", "other-pc"), List.of(), NOW)
+                        .serverFor(List.of("bench-pc", "other-pc"), List.of(), now)
                         .names())
                 .containsExactly("bench-pc");
         X509Certificate ca = authority.certificate();
@@ -75,11 +79,11 @@ class LocalAuthorityTest {
 
     @Test
     void should_be_trusted_by_whoever_trusts_the_authority_and_by_nobody_else() throws Exception {
-        LocalAuthority authority = LocalAuthority.of(folder, NOW, "");
+        LocalAuthority authority = LocalAuthority.of(folder, now, "");
         ServerIdentity identity = server(authority);
-        assertThat(Duration.between(NOW, identity.until())).isLessThan(Duration.ofDays(398));
+        assertThat(Duration.between(now, identity.until())).isLessThan(Duration.ofDays(398));
         assertThat(handshake(identity, authority.certificate())).startsWith("TLSv1.3");
-        LocalAuthority stranger = LocalAuthority.of(folder.resolve("other"), NOW, "");
+        LocalAuthority stranger = LocalAuthority.of(folder.resolve("other"), now, "");
         assertThatThrownBy(() -> handshake(identity, stranger.certificate())).isInstanceOf(SSLHandshakeException.class);
     }
 
@@ -122,8 +126,8 @@ class LocalAuthorityTest {
 
     @Test
     void should_say_what_to_do_when_the_authority_has_ended() {
-        LocalAuthority.of(folder, NOW, "");
-        assertThatThrownBy(() -> LocalAuthority.of(folder, NOW.plus(Duration.ofDays(3700)), ""))
+        LocalAuthority.of(folder, now, "");
+        assertThatThrownBy(() -> LocalAuthority.of(folder, now.plus(Duration.ofDays(3700)), ""))
                 .isInstanceOf(UnusableCertificateException.class)
                 .hasMessageContaining("authority.crt")
                 .hasMessageContaining("ended")
@@ -132,31 +136,31 @@ class LocalAuthorityTest {
 
     @Test
     void should_read_supplied_files_and_name_the_one_that_is_wrong() throws Exception {
-        LocalAuthority.of(folder, NOW, "");
-        LocalAuthority.of(folder.resolve("other"), NOW, "");
+        LocalAuthority.of(folder, now, "");
+        LocalAuthority.of(folder.resolve("other"), now, "");
         Path certificate = folder.resolve("trust/authority.crt");
         Path key = folder.resolve("trust/authority.key");
         Path otherKey = folder.resolve("other/trust/authority.key");
-        assertThatThrownBy(() -> SuppliedCertificate.read(certificate, otherKey, NOW))
+        assertThatThrownBy(() -> SuppliedCertificate.read(certificate, otherKey, now))
                 .isInstanceOf(UnusableCertificateException.class)
                 .hasMessageContaining(otherKey.toString())
                 .hasMessageContaining("another certificate");
-        assertThatThrownBy(() -> SuppliedCertificate.read(key, key, NOW))
+        assertThatThrownBy(() -> SuppliedCertificate.read(key, key, now))
                 .hasMessageContaining(key.toString())
                 .hasMessageContaining("found no certificate");
-        assertThatThrownBy(() -> SuppliedCertificate.read(certificate, certificate, NOW))
+        assertThatThrownBy(() -> SuppliedCertificate.read(certificate, certificate, now))
                 .hasMessageContaining("found no key");
-        assertThatThrownBy(() -> SuppliedCertificate.read(certificate, folder.resolve("none.key"), NOW))
+        assertThatThrownBy(() -> SuppliedCertificate.read(certificate, folder.resolve("none.key"), now))
                 .hasMessageContaining("none.key");
-        assertThatThrownBy(() -> SuppliedCertificate.read(certificate, key, NOW.minus(Duration.ofDays(30))))
+        assertThatThrownBy(() -> SuppliedCertificate.read(certificate, key, now.minus(Duration.ofDays(30))))
                 .hasMessageContaining("valid from");
-        assertThatThrownBy(() -> SuppliedCertificate.read(certificate, key, NOW))
+        assertThatThrownBy(() -> SuppliedCertificate.read(certificate, key, now))
                 .hasMessageContaining("no host name");
     }
 
     @Test
     void should_take_a_supplied_certificate_with_its_names() throws Exception {
-        LocalAuthority authority = LocalAuthority.of(folder, NOW, "");
+        LocalAuthority authority = LocalAuthority.of(folder, now, "");
         ProcessBuilder openssl = new ProcessBuilder(
                 "openssl",
                 "req",
