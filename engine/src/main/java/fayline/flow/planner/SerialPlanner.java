@@ -5,6 +5,7 @@ import fayline.flow.plan.Work;
 import fayline.flow.planner.goal.PlanGoal;
 import fayline.flow.planner.goal.PlanScorer;
 import fayline.flow.planner.serial.ChainSchedule;
+import java.util.Optional;
 
 /**
  * Plans in plain Java, chain by chain, within a fraction of a second for a shop's twelve weeks. It promises a plan that keeps
@@ -43,20 +44,25 @@ public final class SerialPlanner implements PlanSolver {
         if (work.sets().otherwise().isEmpty()) {
             return plan(work);
         }
-        Work likely = work;
+        Optional<Work> likely = Optional.empty();
         double promised = score(work, quick().plan(work), goal);
         for (Work other : work.sets().otherwise()) {
             Work alone = work.inSetsOf(other);
             double score = score(alone, quick().plan(alone), goal);
             if (score < promised - EPS) {
-                likely = alone;
+                likely = Optional.of(alone);
                 promised = score;
             }
         }
         Plan own = plan(work);
-        Plan others = likely == work ? own : plan(likely);
-        return score(likely, others, goal) < score(work, own, goal) - EPS ? others : own;
+        double ownScore = score(work, own, goal);
+        return likely.map(w -> new Divided(w, plan(w)))
+                .filter(d -> score(d.work(), d.plan(), goal) < ownScore - EPS)
+                .map(Divided::plan)
+                .orElse(own);
     }
+
+    private record Divided(Work work, Plan plan) {}
 
     private static double score(Work work, Plan plan, PlanGoal goal) {
         return new PlanScorer(work, goal).score(plan).total();
