@@ -51,8 +51,8 @@ class MendWalkTest {
 
     private static void read(Page page, List<String> values) {
         for (String v : values) {
-            for (char c : v.toCharArray()) {
-                page.locator("[data-key='" + c + "']").click();
+            for (int i = 0; i < v.length(); i++) {
+                page.locator("[data-key='" + v.charAt(i) + "']").click();
             }
             page.locator(".thumb button").click();
             page.waitForLoadState();
