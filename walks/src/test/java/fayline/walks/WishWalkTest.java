@@ -39,6 +39,7 @@ class WishWalkTest {
     /** From Weeks to the page of the first step that somebody is planned for. */
     private static void decide(Page page) {
         page.navigate(shop.at("/weeks"));
+        page.locator("details:has(a[href^='/wish/']) > summary").first().click();
         page.locator("a[href^='/wish/']").first().click();
         page.waitForLoadState();
     }
