@@ -28,7 +28,7 @@ final class EveryPieceIsInOneSet implements PlanRule {
         for (PieceGroup group : audited.work().sets().groups()) {
             int[] times = new int[Math.max(0, group.pieces())];
             known.getOrDefault(group.id(), Set.of()).stream()
-                    .filter(s -> made.contains(project(group) + s.made()))
+                    .filter(s -> made.contains(group.project() + "/" + s.made()))
                     .forEach(s -> count(s, times));
             for (int i = 0; i < times.length; i++) {
                 if (times[i] != 1) {
@@ -52,9 +52,5 @@ final class EveryPieceIsInOneSet implements PlanRule {
     private static String made(String step) {
         String[] bits = step.split("/", -1);
         return bits.length < 2 ? step : bits[0] + "/" + bits[1];
-    }
-
-    private static String project(PieceGroup group) {
-        return group.id().substring(0, group.id().indexOf('/') + 1);
     }
 }

@@ -39,7 +39,7 @@ final class SetsKeepTheirLimits implements PlanRule {
     private static List<Job> jobs(Audited audited, PieceGroup group, PieceSet set) {
         return audited.jobs().stream()
                 .filter(j -> j.work().made().equals(set.made())
-                        && group.id().startsWith(j.work().project() + "/"))
+                        && group.project().equals(j.work().project()))
                 .toList();
     }
 

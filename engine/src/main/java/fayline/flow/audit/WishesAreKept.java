@@ -12,7 +12,7 @@ final class WishesAreKept implements PlanRule {
         List<BrokenRule> found = new ArrayList<>();
         for (WorkWish wish : audited.work().wishes()) {
             audited.job(wish.step())
-                    .filter(job -> !job.begun() && !isOver(audited, wish) && !isKept(job, wish))
+                    .filter(job -> !job.begun() && !wish.isPast(audited.work().now()) && !isKept(job, wish))
                     .ifPresent(job -> found.add(broken(
                             job.id(),
                             job.id() + " is planned for " + job.crew() + " at "
@@ -23,21 +23,8 @@ final class WishesAreKept implements PlanRule {
         return found;
     }
 
-    private static boolean isOver(Audited audited, WorkWish wish) {
-        return wish.before().isPresent()
-                && !wish.before().get().isAfter(audited.work().now());
-    }
-
     private static boolean isKept(Job job, WorkWish wish) {
-        List<String> places = job.planned().places();
-        return switch (wish.kind()) {
-            case WITH -> job.crew().contains(wish.on());
-            case WITHOUT -> !job.crew().contains(wish.on());
-            case AT -> places.contains(wish.on());
-            case AWAY -> !places.contains(wish.on());
-            case START ->
-                wish.from().stream().noneMatch(job.planned().start()::isBefore)
-                        && wish.before().stream().allMatch(job.planned().start()::isBefore);
-        };
+        return wish.isKept(
+                job.crew(), job.planned().places(), job.planned().start());
     }
 }

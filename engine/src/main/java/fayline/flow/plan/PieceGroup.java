@@ -22,6 +22,11 @@ public record PieceGroup(
         limits = List.copyOf(limits);
     }
 
+    /** The project that they are of; empty where the id names none. */
+    public String project() {
+        return id.substring(0, Math.max(0, id.indexOf('/')));
+    }
+
     /**
      * Pieces that are made together.
      *

@@ -1,12 +1,13 @@
 package fayline.flow.plan;
 
 import java.time.Instant;
+import java.util.Collection;
 import java.util.Optional;
 
 /**
  * What the lead has decided about one step beforehand. It binds every plan, as {@link fayline.flow.plan} says under <i>Wishes</i>.
  *
- * @param id the id, once among the wishes
+ * @param id the id; wishes with one id are one wish, as of the parts of a step that is done in parts
  * @param step the step
  * @param kind what is wished
  * @param on the person or the place; empty for a start
@@ -42,6 +43,23 @@ public record WorkWish(
     /** Whether the time in which the start was wished is over, so that nobody can keep to it any more. */
     public boolean isPast(Instant now) {
         return before.filter(b -> !b.isAfter(now)).isPresent();
+    }
+
+    /**
+     * Whether a step that is planned so is as wished.
+     *
+     * @param people ids of its crew
+     * @param places ids of its places
+     * @param start when it begins
+     */
+    public boolean isKept(Collection<String> people, Collection<String> places, Instant start) {
+        return switch (kind) {
+            case WITH -> people.contains(on);
+            case WITHOUT -> !people.contains(on);
+            case AT -> places.contains(on);
+            case AWAY -> !places.contains(on);
+            case START -> from.stream().noneMatch(start::isBefore) && before.stream().allMatch(start::isBefore);
+        };
     }
 
     /** The same without an end to the time in which it begins. */

@@ -4,7 +4,6 @@ import fayline.flow.plan.Plan;
 import fayline.flow.plan.Plan.PlannedStep;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
-import fayline.flow.plan.WorkWish;
 import fayline.flow.planner.goal.PlanGoal;
 import fayline.flow.planner.goal.PlanScorer;
 import fayline.flow.planner.serial.TimeLine;
@@ -138,19 +137,7 @@ public final class StayingPlan {
         return areIn(t)
                 && work.wishes().stream()
                         .filter(w -> w.step().equals(t.step()) && !w.isPast(work.now()))
-                        .allMatch(w -> keeps(t, w));
-    }
-
-    private static boolean keeps(PublishedPlan.Step t, WorkWish w) {
-        return switch (w.kind()) {
-            case WITH -> t.people().contains(w.on());
-            case WITHOUT -> !t.people().contains(w.on());
-            case AT -> t.places().contains(w.on());
-            case AWAY -> !t.places().contains(w.on());
-            case START ->
-                w.from().stream().noneMatch(t.start()::isBefore)
-                        && w.before().stream().allMatch(t.start()::isBefore);
-        };
+                        .allMatch(w -> w.isKept(t.people(), t.places(), t.start()));
     }
 
     /** Whether all who were told are in: the others' steps look for somebody else only when these have found their places. */

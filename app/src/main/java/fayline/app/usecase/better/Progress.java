@@ -41,6 +41,11 @@ public record Progress(
      */
     public record Reached(PlanScore score, Optional<Instant> finish) {}
 
+    /** Whether what it says holds for some work; of the same work in other sets it does. */
+    public boolean isOf(Work other) {
+        return work.isSame(other);
+    }
+
     Progress bounded(Optional<Instant> at) {
         return new Progress(running, work, before, best, at, steps, origin, fault);
     }

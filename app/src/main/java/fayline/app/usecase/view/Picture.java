@@ -65,9 +65,9 @@ record Picture(
 
         /** The sets of this project in some work, as ids of what is made. */
         List<String> sets(Work work) {
-            String project = whole.facts().id() + "/";
+            String project = whole.facts().id();
             return work.sets().groups().stream()
-                    .filter(g -> g.id().startsWith(project))
+                    .filter(g -> g.project().equals(project))
                     .flatMap(g -> g.sets().stream())
                     .map(PieceSet::made)
                     .toList();

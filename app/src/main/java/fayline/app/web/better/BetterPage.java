@@ -162,7 +162,7 @@ public final class BetterPage implements Page {
         Standing standing = looking.standing().orElseThrow(() -> Refusal.absent("plan"));
         Optional<Progress> last = improving.flatMap(ImprovePlan::progress);
         // What a search said of other work, before something happened, is no measure of the plan now.
-        Optional<Progress> search = last.filter(p -> p.work().equals(standing.work()));
+        Optional<Progress> search = last.filter(p -> p.isOf(standing.work()));
         PlanScore score = new PlanScorer(standing.work(), standing.goal()).score(standing.plan());
         Optional<PlanScore> before =
                 search.filter(p -> !p.steps().isEmpty()).map(p -> p.before().score());

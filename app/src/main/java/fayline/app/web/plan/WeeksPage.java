@@ -72,6 +72,7 @@ public final class WeeksPage implements Page {
     }
 
     private WeeksView view(Sight sight, String asked, String by, String span, String least) {
+        Grain grain = Grain.of(sight);
         LocalDate first = first(sight, asked);
         int weeks = span.equals("2") ? 2 : span.equals("6") ? 6 : 1;
         String rows = List.of("people", "moulds", "stands", "ports").contains(by) ? by : "people";
@@ -91,7 +92,7 @@ public final class WeeksPage implements Page {
                         new WeeksView.Group("2 weeks", link(rows, 2, first), weeks == 2),
                         new WeeksView.Group("6 weeks", link(rows, 6, first), weeks == 6)),
                 SvgRenderer.forScreen().render(chart(sight, first, weeks, rows, why.chain(sight.view()))),
-                days(sight, first, weeks),
+                days(sight, grain, first, weeks),
                 sight.plan().finish().map(sight.time()::at).orElse(""),
                 least,
                 link(rows, weeks, first) + "&least=yes",
@@ -103,9 +104,7 @@ public final class WeeksPage implements Page {
                         .map(c -> sight.stepName(c.step()) + ". " + sight.named(c.sentence()))
                         .toList(),
                 GoalsAgainstPlan.of(sight),
-                why.chain(sight.view()).stream()
-                        .map(r -> link(sight, Grain.of(sight), r))
-                        .toList(),
+                why.chain(sight.view()).stream().map(r -> link(sight, grain, r)).toList(),
                 StandingWishes.acts(sight.view()));
     }
 
@@ -255,11 +254,10 @@ public final class WeeksPage implements Page {
                 .min(Comparator.naturalOrder());
     }
 
-    private List<WeeksView.Day> days(Sight sight, LocalDate first, int weeks) {
+    private List<WeeksView.Day> days(Sight sight, Grain grain, LocalDate first, int weeks) {
         Map<LocalDate, List<WeeksView.Row>> byDay = new TreeMap<>();
         Map<String, String> wished = StandingWishes.byStep(sight.view());
         LocalDate end = first.plusWeeks(weeks);
-        Grain grain = Grain.of(sight);
         sight.plan().steps().stream()
                 .sorted(Comparator.comparing(Plan.PlannedStep::start))
                 .forEach(s -> {

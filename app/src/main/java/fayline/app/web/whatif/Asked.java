@@ -65,7 +65,7 @@ record Asked(String text, Change change, String words) {
             case "air4" -> {
                 Temperature t = temperature(p[1]);
                 LocalDate from = day(p[2], "first day");
-                int days = whole(p[3], MOST_DAYS, "days");
+                int days = whole(p[3], 1, MOST_DAYS, "days");
                 return new Asked(
                         text,
                         new Change.ShopAir(t, from, days),
@@ -74,7 +74,7 @@ record Asked(String text, Change change, String words) {
             }
             case "late3" -> {
                 known(d.deliveries().find(p[1]).isPresent(), p[1], "something on order");
-                int days = whole(p[2], MOST_DAYS, "days late");
+                int days = whole(p[2], 1, MOST_DAYS, "days late");
                 return new Asked(
                         text,
                         new Change.LateDelivery(p[1], days),
@@ -97,10 +97,9 @@ record Asked(String text, Change change, String words) {
             }
             case "parts5" -> {
                 String step = step(sight, p[4]);
-                int parts = whole(p[1], MOST_PARTS, "parts");
-                known(parts > 1, p[1], "at least 2 parts");
-                int rest = number(p[2], MOST_REST_H, "hours between the parts");
-                int join = number(p[3], MOST_JOIN_MIN, "person-minutes to join them");
+                int parts = whole(p[1], 2, MOST_PARTS, "parts");
+                int rest = whole(p[2], 0, MOST_REST_H, "hours between the parts");
+                int join = whole(p[3], 0, MOST_JOIN_MIN, "person-minutes to join them");
                 return new Asked(
                         text,
                         new StepInParts(step, parts, rest * 60, join),
@@ -109,7 +108,7 @@ record Asked(String text, Change change, String words) {
             }
             case "hands3" -> {
                 String step = step(sight, p[2]);
-                int people = whole(p[1], MOST_PEOPLE, "people");
+                int people = whole(p[1], 1, MOST_PEOPLE, "people");
                 return new Asked(
                         text, new MoreHands(step, people), sight.stepName(step) + " by " + people + " at once");
             }
@@ -174,10 +173,6 @@ record Asked(String text, Change change, String words) {
         }
     }
 
-    private static int number(String text, int most, String what) throws UnreadableQuestionException {
-        return text.equals("0") ? 0 : whole(text, most, what);
-    }
-
     private static void known(boolean is, String found, String expected) throws UnreadableQuestionException {
         if (!is) {
             throw new UnreadableQuestionException("Found \"" + found + "\", expected " + expected + ".");
@@ -193,10 +188,10 @@ record Asked(String text, Change change, String words) {
         }
     }
 
-    private static int whole(String text, int most, String what) throws UnreadableQuestionException {
-        if (!text.matches("[0-9]{1,3}") || Integer.parseInt(text) < 1 || Integer.parseInt(text) > most) {
-            throw new UnreadableQuestionException(
-                    "The " + what + ": found \"" + text + "\", expected a number from 1 to " + most + ".");
+    private static int whole(String text, int least, int most, String what) throws UnreadableQuestionException {
+        if (!text.matches("[0-9]{1,3}") || Integer.parseInt(text) < least || Integer.parseInt(text) > most) {
+            throw new UnreadableQuestionException("The " + what + ": found \"" + text + "\", expected a number from "
+                    + least + " to " + most + ".");
         }
         return Integer.parseInt(text);
     }

@@ -8,9 +8,11 @@ import fayline.app.usecase.view.LookAtShop;
 import fayline.app.usecase.view.PlanOrigin;
 import fayline.app.usecase.view.PlanOrigin.Kind;
 import fayline.flow.plan.Plan;
+import fayline.flow.plan.Work;
 import fayline.flow.planner.PlanImprover;
 import fayline.flow.planner.PlanImprover.Improved;
 import fayline.flow.planner.PlanImprover.Limits;
+import fayline.flow.planner.SerialPlanner;
 import fayline.flow.planner.goal.PlanScore;
 import fayline.flow.planner.goal.PlanScorer;
 import java.nio.file.Path;
@@ -89,5 +91,21 @@ class ImprovePlanTest {
         assertThat(told.get(told.size() - 1).origin()).isEqualTo(PlanOrigin.SERIAL);
         assertThat(looking.standing().orElseThrow().plan()).isEqualTo(before);
         assertThat(looking.standing().orElseThrow().origin()).isEqualTo(PlanOrigin.SERIAL);
+    }
+
+    @Test
+    void should_still_measure_the_plan_by_its_search_when_the_better_plan_is_in_other_sets() {
+        Work before = looking.standing().orElseThrow().work();
+        Work other = before.inSetsOf(before.sets().otherwise().get(0));
+        List<Progress> told = told((work, base, goal, limits, watch) -> {
+            Plan plan = new SerialPlanner().plan(other);
+            PlanScore score = new PlanScorer(other, goal).score(plan);
+            watch.better(plan, score);
+            return new Improved(plan, score, false, 3, 1, 1, 0);
+        });
+        Work now = looking.standing().orElseThrow().work();
+        assertThat(now.sets().groups()).isEqualTo(other.sets().groups()).isNotEqualTo(before.sets().groups());
+        assertThat(told).isNotEmpty().allSatisfy(p -> assertThat(p.isOf(now)).isTrue());
+        assertThat(told.get(0).isOf(now.withDeliveries(List.of()))).isFalse();
     }
 }

@@ -49,7 +49,7 @@ public final class PlanGoals {
                         .filter(x -> x.id().equals(g.id()))
                         .flatMap(x -> x.sets().stream())
                         .anyMatch(x -> made.contains(x.made()));
-                if (mine && g.id().startsWith(d.facts().id() + "/")) {
+                if (mine && g.project().equals(d.facts().id())) {
                     g.sets().forEach(x -> made.add(x.made()));
                 }
             }

@@ -144,8 +144,7 @@ public final class PlanScorer {
     public static Map<String, Double> shares(Work work) {
         Map<String, Double> shares = new HashMap<>();
         for (PieceGroup g : work.sets().groups()) {
-            String project = g.id().substring(0, g.id().indexOf('/'));
-            g.sets().forEach(s -> shares.put(project + "/" + s.made(), s.size() / (double) g.pieces()));
+            g.sets().forEach(s -> shares.put(g.project() + "/" + s.made(), s.size() / (double) g.pieces()));
         }
         return shares;
     }

@@ -51,9 +51,4 @@ record Asked(List<WorkWish> wishes, List<Integer> with, Set<Integer> without, in
     boolean isDated() {
         return last < TimeLine.FOREVER;
     }
-
-    /** The start alone, whoever does it. */
-    Asked startOnly() {
-        return new Asked(wishes, List.of(), Set.of(), from, last);
-    }
 }

@@ -8,6 +8,7 @@ import fayline.flow.plan.Worker;
 import fayline.flow.planner.serial.Net.Keep;
 import fayline.flow.planner.serial.Net.Task;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -53,7 +54,7 @@ final class WishLacks {
 
     private Optional<String> no(WorkWish w, String cause) {
         String clause = clause(w);
-        return Optional.of(clause.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + clause.substring(1) + ", but "
+        return Optional.of(clause.substring(0, 1).toUpperCase(Locale.ROOT) + clause.substring(1) + ", but "
                 + cause + "." + WITHDRAW);
     }
 

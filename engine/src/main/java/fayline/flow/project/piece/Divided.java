@@ -86,7 +86,7 @@ public final class Divided {
 
     private Part set(Part p, List<Range> own, int i) {
         Range r = own.get(i);
-        int n = r.to() - r.from() + 1;
+        int n = r.size();
         PieceSets asks = p.sets().orElseThrow();
         PieceSets leads =
                 whole.parts().find(Division.leader(p)).flatMap(Part::sets).orElse(asks);

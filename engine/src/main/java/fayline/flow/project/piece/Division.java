@@ -6,6 +6,7 @@ import fayline.flow.project.design.PieceRange;
 import fayline.flow.project.design.PieceSets;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,11 +26,13 @@ public record Division(Map<String, List<Range>> sets) {
     /** Divisions of one definition that are looked at, at most. */
     public static final int MOST = 12;
 
+    private static final Pattern PIECES = Pattern.compile("-([1-9][0-9]{0,2})-([1-9][0-9]{0,2})");
+
     /** Copies the map. */
     public Division {
         Map<String, List<Range>> copy = new LinkedHashMap<>();
         sets.forEach((id, of) -> copy.put(id, List.copyOf(of)));
-        sets = java.util.Collections.unmodifiableMap(copy);
+        sets = Collections.unmodifiableMap(copy);
     }
 
     /**
@@ -39,6 +42,10 @@ public record Division(Map<String, List<Range>> sets) {
      * @param to number of the last, included
      */
     public record Range(int from, int to) {
+        int size() {
+            return to - from + 1;
+        }
+
         boolean meets(Range other) {
             return from <= other.to && other.from <= to;
         }
@@ -149,8 +156,8 @@ public record Division(Map<String, List<Range>> sets) {
 
     /** The pieces that an id of a set of a part says. */
     static Optional<Range> range(String part, String id) {
-        Matcher m = Pattern.compile("-([1-9][0-9]{0,2})-([1-9][0-9]{0,2})").matcher("");
-        if (!id.startsWith(part) || !m.reset(id.substring(part.length())).matches()) {
+        Matcher m = PIECES.matcher(id.startsWith(part) ? id.substring(part.length()) : "");
+        if (!m.matches()) {
             return Optional.empty();
         }
         return Optional.of(new Range(Integer.parseInt(m.group(1)), Integer.parseInt(m.group(2))));
@@ -180,7 +187,7 @@ public record Division(Map<String, List<Range>> sets) {
                 ways = more;
             }
             if (stop.to() <= asks.pieces()) {
-                ways.replaceAll(way -> with(way, stop.from(), List.of(stop.to() - stop.from() + 1)));
+                ways.replaceAll(way -> with(way, stop.from(), List.of(stop.size())));
             }
             next = stop.to() + 1;
         }

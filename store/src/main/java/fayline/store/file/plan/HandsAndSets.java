@@ -54,14 +54,15 @@ final class HandsAndSets {
         g.limits().forEach(l -> limits.addObject().put("place", l.place()).put("most", l.most()));
     }
 
-    static Work read(Work work, JsonAt at) {
-        OppositeHands hands =
-                at.optionalObject("hands").map(HandsAndSets::hands).orElse(OppositeHands.NONE);
-        List<PieceGroup> groups = at.optionalList("groups", HandsAndSets::group);
-        return work.withHands(hands).withSets(new SetChoice(groups, List.of()));
+    static OppositeHands hands(JsonAt work) {
+        return work.optionalObject("hands").map(HandsAndSets::taken).orElse(OppositeHands.NONE);
     }
 
-    private static OppositeHands hands(JsonAt at) {
+    static SetChoice sets(JsonAt work) {
+        return new SetChoice(work.optionalList("groups", HandsAndSets::group), List.of());
+    }
+
+    private static OppositeHands taken(JsonAt at) {
         OppositeHands hands =
                 new OppositeHands(at.list("follows", HandsAndSets::follow), at.list("lessons", HandsAndSets::taught));
         at.noOthers();

@@ -2,10 +2,8 @@ package fayline.store.file.plan;
 
 import fayline.flow.plan.CureClock;
 import fayline.flow.plan.Hold;
-import fayline.flow.plan.OppositeHands;
 import fayline.flow.plan.Place;
 import fayline.flow.plan.Plan;
-import fayline.flow.plan.SetChoice;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.plan.WorkWish;
@@ -46,11 +44,10 @@ final class PlanReading {
                 at.list("steps", PlanReading::step),
                 at.list("holds", PlanReading::hold),
                 at.optionalList("wishes", PlanReading::wish),
-                OppositeHands.NONE,
-                SetChoice.NONE);
-        Work whole = HandsAndSets.read(work, at);
+                HandsAndSets.hands(at),
+                HandsAndSets.sets(at));
         at.noOthers();
-        return whole;
+        return work;
     }
 
     private static Worker worker(JsonAt at) {
