@@ -24,7 +24,6 @@ final class WishesAreKept implements PlanRule {
     }
 
     private static boolean isKept(Job job, WorkWish wish) {
-        return wish.isKept(
-                job.crew(), job.planned().places(), job.planned().start());
+        return wish.isKept(job.crew(), job.planned().places(), job.planned().start());
     }
 }

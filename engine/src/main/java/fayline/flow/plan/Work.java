@@ -93,32 +93,32 @@ public record Work(
 
     /** The same with other people, in whichever sets. */
     public Work withPeople(List<Worker> others) {
-        return with(others, places, deliveries, steps, holds, hands, each(w -> w.withPeople(others)));
+        return with(others, places, deliveries, steps, holds, wishes, hands, each(w -> w.withPeople(others)));
     }
 
     /** The same with other places and what stays in them; its sets are chosen. */
     public Work withPlaces(List<Place> others, List<Hold> stays) {
-        return with(people, others, deliveries, steps, stays, hands, chosen());
+        return with(people, others, deliveries, steps, stays, wishes, hands, chosen());
     }
 
     /** The same with other deliveries, in whichever sets. */
     public Work withDeliveries(List<Awaited> others) {
-        return with(people, places, others, steps, holds, hands, each(w -> w.withDeliveries(others)));
+        return with(people, places, others, steps, holds, wishes, hands, each(w -> w.withDeliveries(others)));
     }
 
     /** The same with other steps and what stays in their places; its sets are chosen. */
     public Work withSteps(List<WorkStep> others, List<Hold> stays) {
-        return with(people, places, deliveries, others, stays, hands, chosen());
+        return with(people, places, deliveries, others, stays, wishes, hands, chosen());
     }
 
     /** The same with other hands that follow each other. */
     public Work withHands(OppositeHands others) {
-        return with(people, places, deliveries, steps, holds, others, sets);
+        return with(people, places, deliveries, steps, holds, wishes, others, sets);
     }
 
     /** The same with other sets. */
     public Work withSets(SetChoice others) {
-        return with(people, places, deliveries, steps, holds, hands, others);
+        return with(people, places, deliveries, steps, holds, wishes, hands, others);
     }
 
     private SetChoice each(UnaryOperator<Work> change) {
@@ -211,23 +211,7 @@ public record Work(
     }
 
     private Work wishing(List<WorkWish> others) {
-        return new Work(
-                version,
-                definition,
-                revision,
-                now,
-                zone,
-                horizon,
-                dustSettlesMin,
-                people,
-                places,
-                clocks,
-                deliveries,
-                steps,
-                holds,
-                others,
-                hands,
-                sets);
+        return with(people, places, deliveries, steps, holds, others, hands, sets);
     }
 
     /** The same without one wish. */
@@ -241,6 +225,7 @@ public record Work(
             List<Awaited> coming,
             List<WorkStep> what,
             List<Hold> stays,
+            List<WorkWish> wished,
             OppositeHands follow,
             SetChoice divided) {
         return new Work(
@@ -257,7 +242,7 @@ public record Work(
                 coming,
                 what,
                 stays,
-                wishes,
+                wished,
                 follow,
                 divided);
     }

@@ -55,24 +55,7 @@ public record WorkStep(
 
     /** The same with other hands-on times. */
     public WorkStep withHands(List<CrewTime> times) {
-        return new WorkStep(
-                id,
-                project,
-                made,
-                title,
-                kind,
-                times,
-                skills,
-                air,
-                interruptible,
-                alone,
-                after,
-                notBefore,
-                awaits,
-                watchMin,
-                accompanied,
-                state,
-                actual);
+        return new ChangedStep(this).hands(times).step();
     }
 
     /** How far a step is. */

@@ -58,7 +58,8 @@ public record WorkWish(
             case WITHOUT -> !people.contains(on);
             case AT -> places.contains(on);
             case AWAY -> !places.contains(on);
-            case START -> from.stream().noneMatch(start::isBefore) && before.stream().allMatch(start::isBefore);
+            case START ->
+                from.stream().noneMatch(start::isBefore) && before.stream().allMatch(start::isBefore);
         };
     }
 

@@ -1,5 +1,6 @@
 package fayline.flow.planner;
 
+import fayline.flow.plan.ChangedStep;
 import fayline.flow.plan.Hold;
 import fayline.flow.plan.OppositeHands;
 import fayline.flow.plan.Plan;
@@ -19,6 +20,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
 /**
@@ -160,11 +162,12 @@ public final class PlanConflict {
         all.add(new Requirement(
                 "the other work of the shop takes people and places", w -> onlyWith(w, before(step), tied)));
         step.notBefore()
-                .ifPresent(day -> all.add(
-                        new Requirement("it may not begin before " + day, w -> with(w, step.id(), Relax::anyDay))));
+                .ifPresent(day -> all.add(new Requirement(
+                        "it may not begin before " + day, w -> with(w, step.id(), s -> new ChangedStep(s).anyDay()))));
         for (String delivery : step.awaits()) {
             all.add(new Requirement(
-                    "it waits for delivery " + delivery, w -> with(w, step.id(), Relax::withoutDeliveries)));
+                    "it waits for delivery " + delivery,
+                    w -> with(w, step.id(), s -> new ChangedStep(s).withoutDeliveries())));
         }
         work.holds().stream()
                 .filter(h -> h.steps().contains(step.id()))
@@ -187,7 +190,7 @@ public final class PlanConflict {
         if (!step.watchMin().isEmpty()) {
             all.add(new Requirement(
                     "somebody must look at it " + step.watchMin() + " min after the hands leave",
-                    w -> with(w, step.id(), Relax::unwatched)));
+                    w -> with(w, step.id(), s -> new ChangedStep(s).unwatched())));
         }
         for (Link link : step.after()) {
             link.shuts()
@@ -198,7 +201,7 @@ public final class PlanConflict {
                                     "it must begin at most %.0f min after \"%s\"",
                                     s.minutes(),
                                     title(link.step())),
-                            w -> with(w, step.id(), r -> r.openWindow(link.step())))));
+                            w -> with(w, step.id(), x -> Relax.openWindow(x, link.step())))));
         }
         wishes(step, tied, all);
         return all;
@@ -223,23 +226,25 @@ public final class PlanConflict {
         new TreeMap<>(step.skills())
                 .forEach((skill, n) -> all.add(new Requirement(
                         n + " of its people need the skill " + skill,
-                        w -> with(w, step.id(), r -> r.withoutSkill(skill)))));
+                        w -> with(w, step.id(), s -> Relax.withoutSkill(s, skill)))));
         if (least.people() > 1) {
             all.add(new Requirement(
                     "it needs " + least.people() + " people at once", w -> with(w, step.id(), Relax::alone)));
         }
         if (!step.interruptible()) {
             all.add(new Requirement(
-                    "its " + least.minutes() + " min of hands may not stop", w -> with(w, step.id(), Relax::stopping)));
+                    "its " + least.minutes() + " min of hands may not stop",
+                    w -> with(w, step.id(), s -> new ChangedStep(s).stopping())));
         }
         if (step.accompanied()) {
             all.add(new Requirement(
-                    "a second person must be in the shop", w -> with(w, step.id(), Relax::unaccompanied)));
+                    "a second person must be in the shop",
+                    w -> with(w, step.id(), s -> new ChangedStep(s).unaccompanied())));
         }
         if (!step.air().equals("quiet")) {
             all.add(new Requirement(
                     "it is " + step.air() + " work, and dust and wet work are kept apart",
-                    w -> with(w, step.id(), Relax::quiet)));
+                    w -> with(w, step.id(), s -> new ChangedStep(s).air("quiet"))));
         }
     }
 
@@ -300,10 +305,10 @@ public final class PlanConflict {
                         .toList());
     }
 
-    private static Work with(Work w, String id, UnaryOperator<Relax> letGo) {
+    private static Work with(Work w, String id, Function<WorkStep, ChangedStep> letGo) {
         return w.withSteps(
                 w.steps().stream()
-                        .map(s -> s.id().equals(id) ? letGo.apply(new Relax(s)).step() : s)
+                        .map(s -> s.id().equals(id) ? letGo.apply(s).step() : s)
                         .toList(),
                 w.holds());
     }

@@ -3,7 +3,6 @@ package fayline.flow.planner;
 import fayline.flow.plan.OppositeHands.Taught;
 import fayline.flow.plan.Plan;
 import fayline.flow.plan.Plan.PlannedStep;
-import fayline.flow.plan.WishWords;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.plan.WorkStep.Link;
@@ -75,19 +74,22 @@ public final class PlanReasons {
      */
     public record Reason(String step, Cause cause, String on, String via, int slipMin, String words) {}
 
-    private record Candidate(int until, Cause cause, String on, String via, String words) {}
+    /** Something that ended before the step, or else what its start is put down to. */
+    record Candidate(int until, Cause cause, String on, String via, String words) {}
 
     private final Work work;
     private final TimeLine time;
     private final Map<String, WorkStep> steps = new LinkedHashMap<>();
     private final Map<String, PlannedStep> planned = new LinkedHashMap<>();
     private final Map<String, Worker> people = new LinkedHashMap<>();
+    private final WishReasons wishes;
     private final List<Stay> stays;
     private final PlanSlack slack;
 
     private PlanReasons(Work work, Plan plan) {
         this.work = work;
         time = new TimeLine(work);
+        wishes = new WishReasons(work, time);
         work.steps().forEach(s -> steps.put(s.id(), s));
         plan.steps().forEach(p -> planned.put(p.step(), p));
         work.people().forEach(p -> people.put(p.id(), p));
@@ -155,9 +157,8 @@ public final class PlanReasons {
         hands(step, p, t, candidates);
         Candidate last = last(candidates, t);
         Candidate named = t - last.until < CLOSE_MIN ? last : hours(p, t, last).orElseGet(() -> choice(step));
-        Candidate wished = wished(step, t);
-        if (wished.until > last.until && t - last.until >= CLOSE_MIN && named.cause != Cause.HOURS) {
-            named = wished;
+        if (t - last.until >= CLOSE_MIN && named.cause != Cause.HOURS) {
+            named = wishes.start(step, t).filter(w -> w.until > last.until).orElse(named);
         }
         return new Reason(step.id(), named.cause, named.on, named.via, slack.of(step, p), named.words);
     }
@@ -172,22 +173,6 @@ public final class PlanReasons {
             }
         }
         return last;
-    }
-
-    /** The last start that the lead wishes, as far as it is why the step begins at t; else one that never was. */
-    private Candidate wished(WorkStep step, int t) {
-        List<Candidate> wished = new ArrayList<>();
-        wished.add(new Candidate(-TimeLine.FOREVER, Cause.ORDER, "", "", ""));
-        for (WorkWish w : wishes(step, WorkWish.Kind.START)) {
-            int from = w.from().map(time::ceil).orElse(-TimeLine.FOREVER);
-            wished.add(new Candidate(
-                    from,
-                    Cause.WISH,
-                    w.id(),
-                    "",
-                    (w.before().isPresent() ? "is kept there: " : "waits because ") + WishWords.clause(work, w)));
-        }
-        return last(wished, t);
     }
 
     private void links(WorkStep step, List<Candidate> into) {
@@ -243,21 +228,6 @@ public final class PlanReasons {
         }
     }
 
-    private List<WorkWish> wishes(WorkStep step, WorkWish.Kind kind) {
-        return work.wishes().stream()
-                .filter(w -> w.step().equals(step.id()) && w.kind() == kind && !w.isPast(work.now()))
-                .toList();
-    }
-
-    /** What the lead wishes of a person or place that a step waits for, to be said behind the reason. */
-    private String asWished(WorkStep step, WorkWish.Kind kind, String on) {
-        return wishes(step, kind).stream()
-                .filter(w -> w.on().equals(on))
-                .findFirst()
-                .map(w -> "; " + WishWords.clause(work, w))
-                .orElse("");
-    }
-
     private void places(WorkStep step, int t, List<Candidate> into) {
         for (Stay own : stays) {
             if (own.hold().steps().contains(step.id()) && own.from() == t) {
@@ -274,7 +244,7 @@ public final class PlanReasons {
                             place,
                             last(other),
                             "waits for " + placeName(place) + ", taken until " + time.words(other.to())
-                                    + asWished(step, WorkWish.Kind.AT, place))));
+                                    + wishes.clause(step, WorkWish.Kind.AT, place))));
                 }
             }
         }
@@ -343,7 +313,7 @@ public final class PlanReasons {
                                     person,
                                     other.step(),
                                     "waits for " + name(person) + ", who is at \"" + title(other.step()) + "\" until "
-                                            + time.words(to) + asWished(step, WorkWish.Kind.WITH, person)));
+                                            + time.words(to) + wishes.clause(step, WorkWish.Kind.WITH, person)));
                         }
                     }
                 }

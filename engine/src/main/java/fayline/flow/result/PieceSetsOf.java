@@ -40,15 +40,15 @@ final class PieceSetsOf {
         return Stream.concat(begun, wished).collect(Collectors.toSet());
     }
 
-    /** Adds them to the work that was made of a project. */
-    static Work withSets(Expanded project, LearnedRates rates, Work work) {
+    /** Adds them to the work that was made of a project, within its limits by the leading part's id. */
+    static Work withSets(Expanded project, LearnedRates rates, Map<String, SetLimits> known, Work work) {
         Definition whole = project.whole();
         if (!Divided.isWhole(whole)) {
             return work;
         }
         Map<String, List<Limit>> limits = new LinkedHashMap<>();
         Map<String, Integer> most = new HashMap<>();
-        limits(project).forEach((part, of) -> {
+        known.forEach((part, of) -> {
             limits.put(part, of.limits());
             most.put(part, of.most());
         });

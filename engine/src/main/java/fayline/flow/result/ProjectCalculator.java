@@ -8,6 +8,7 @@ import fayline.flow.result.air.AirNow;
 import fayline.flow.result.air.ClockBook;
 import fayline.flow.result.air.ShopAir;
 import fayline.flow.result.expand.Expansion;
+import fayline.flow.result.expand.SetLimits;
 import fayline.flow.result.expand.StepExpander;
 import fayline.flow.result.quantity.Drawn;
 import fayline.flow.result.quantity.JointResult;
@@ -110,7 +111,8 @@ public final class ProjectCalculator {
         AirNow airNow = AirCheck.check(definition, air);
         StoresResult stores = new StoresCheck(definition, state).check(steps, Map.of());
         List<Finding> findings = new ArrayList<>(expansion.findings());
-        PieceSetsOf.limits(project).values().forEach(l -> findings.addAll(l.findings()));
+        Map<String, SetLimits> limits = PieceSetsOf.limits(project);
+        limits.values().forEach(l -> findings.addAll(l.findings()));
         steps.forEach(s -> findings.addAll(s.findings()));
         partResults.forEach(p -> findings.addAll(p.findings()));
         findings.addAll(moulds.findings(mouldUses));
@@ -130,7 +132,7 @@ public final class ProjectCalculator {
                 airNow,
                 stores,
                 mouldUses,
-                PieceSetsOf.withSets(project, rates, WorkMaker.make(definition, state, expansion)),
+                PieceSetsOf.withSets(project, rates, limits, WorkMaker.make(definition, state, expansion)),
                 distinct(findings));
     }
 

@@ -1,5 +1,6 @@
 package fayline.flow.result;
 
+import fayline.flow.plan.ChangedStep;
 import fayline.flow.plan.CureClock;
 import fayline.flow.plan.Hold;
 import fayline.flow.plan.OppositeHands;
@@ -76,7 +77,7 @@ public final class ShopWork {
             groups.addAll(work.sets().groups());
             hands = hands.and(work.hands());
         }
-        Work all = new Work(
+        return new Work(
                 first.version(),
                 works.stream().map(Work::definition).collect(Collectors.joining("+")),
                 works.stream().map(Work::revision).collect(Collectors.joining("+")),
@@ -89,8 +90,10 @@ public final class ShopWork {
                 List.copyOf(clocks.values()),
                 List.copyOf(awaited.values()),
                 steps,
-                holds);
-        return all.withWishes(wishes).withHands(hands).withSets(new SetChoice(groups, List.of()));
+                holds,
+                wishes,
+                hands,
+                new SetChoice(groups, List.of()));
     }
 
     /** Takes a work's clocks in; returns the new names of those that had to be renamed. */
@@ -114,24 +117,7 @@ public final class ShopWork {
                 .map(l -> new WorkStep.Link(
                         l.step(), l.from(), on(l.opens(), names), l.shuts().map(x -> on(x, names)), l.miss()))
                 .toList();
-        return new WorkStep(
-                s.id(),
-                s.project(),
-                s.made(),
-                s.title(),
-                s.kind(),
-                s.hands(),
-                s.skills(),
-                s.air(),
-                s.interruptible(),
-                on(s.alone(), names),
-                after,
-                s.notBefore(),
-                s.awaits(),
-                s.watchMin(),
-                s.accompanied(),
-                s.state(),
-                s.actual());
+        return new ChangedStep(s).alone(on(s.alone(), names)).after(after).step();
     }
 
     private static WorkStep.Span on(WorkStep.Span span, Map<String, String> names) {

@@ -1,5 +1,6 @@
 package fayline.flow.whatif;
 
+import fayline.flow.plan.ChangedStep;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.plan.WorkStep.CrewTime;
@@ -177,24 +178,11 @@ public final class LongWork {
     /** The shop with nothing to do but the step. */
     private Work bare(WorkStep s) {
         return work.withSteps(
-                List.of(new WorkStep(
-                        s.id(),
-                        s.project(),
-                        s.made(),
-                        s.title(),
-                        s.kind(),
-                        s.hands(),
-                        s.skills(),
-                        s.air(),
-                        s.interruptible(),
-                        s.alone(),
-                        List.of(),
-                        Optional.empty(),
-                        List.of(),
-                        s.watchMin(),
-                        s.accompanied(),
-                        s.state(),
-                        s.actual())),
+                List.of(new ChangedStep(s)
+                        .after(List.of())
+                        .anyDay()
+                        .withoutDeliveries()
+                        .step()),
                 List.of());
     }
 

@@ -1,6 +1,10 @@
 package fayline.flow.whatif;
 
+import fayline.flow.plan.ChangedStep;
 import fayline.flow.plan.Hold;
+import fayline.flow.plan.OppositeHands;
+import fayline.flow.plan.OppositeHands.Follow;
+import fayline.flow.plan.OppositeHands.Taught;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.plan.WorkStep.CrewTime;
@@ -37,7 +41,7 @@ public record StepInParts(String step, int parts, int restMin, int joinPersonMin
         for (WorkStep s : w.steps()) {
             if (s.id().equals(step) && s.state() == State.TODO && !s.hands().isEmpty()) {
                 for (int n = 1; n <= parts; n++) {
-                    steps.add(part(s, n));
+                    steps.add(part(s, n, w.hands()));
                     made.add(id(n));
                 }
             } else {
@@ -47,6 +51,7 @@ public record StepInParts(String step, int parts, int restMin, int joinPersonMin
         return made.isEmpty()
                 ? w
                 : w.withSteps(steps, w.holds().stream().map(h -> with(h, made)).toList())
+                        .withHands(followed(w.hands(), made))
                         .withWishes(w.wishes().stream()
                                 .flatMap(x -> x.step().equals(step) ? wished(x, made).stream() : Stream.of(x))
                                 .toList());
@@ -66,28 +71,38 @@ public record StepInParts(String step, int parts, int restMin, int joinPersonMin
         return n == parts ? step : step + " part " + n;
     }
 
-    private WorkStep part(WorkStep s, int n) {
-        List<Link> after = n == 1
-                ? s.after()
-                : List.of(new Link(id(n - 1), "end", new Span(restMin, ""), Optional.empty(), Optional.empty()));
-        return new WorkStep(
-                id(n),
-                s.project(),
-                s.made(),
-                s.title() + ", part " + n + " of " + parts,
-                s.kind(),
-                s.hands().stream().map(c -> share(c, n)).toList(),
-                s.skills(),
-                s.air(),
-                s.interruptible(),
-                n == parts ? s.alone() : Span.NONE,
-                after,
-                n == 1 ? s.notBefore() : Optional.empty(),
-                n == 1 ? s.awaits() : List.of(),
-                n == parts ? s.watchMin() : List.of(),
-                s.accompanied(),
-                s.state(),
-                s.actual());
+    private WorkStep part(WorkStep s, int n, OppositeHands hands) {
+        ChangedStep part = new ChangedStep(s)
+                .named(id(n), s.title() + ", part " + n + " of " + parts)
+                .hands(s.hands().stream().map(c -> share(c, n)).toList());
+        if (n > 1) {
+            part.after(later(n, hands)).anyDay().withoutDeliveries();
+        }
+        return (n == parts ? part : part.alone(Span.NONE).unwatched()).step();
+    }
+
+    /** What a later part waits for: the part before, and the step of the first hand whose crew it is to have too. */
+    private List<Link> later(int n, OppositeHands hands) {
+        List<Link> after = new ArrayList<>();
+        after.add(new Link(id(n - 1), "end", new Span(restMin, ""), Optional.empty(), Optional.empty()));
+        hands.follows().stream()
+                .filter(f -> f.step().equals(step))
+                .map(f -> new Link(f.first(), "hands-end", Span.NONE, Optional.empty(), Optional.empty()))
+                .forEach(after::add);
+        return after;
+    }
+
+    /** Each part follows the first hand as the step did; only the first part waits for lessons. */
+    private OppositeHands followed(OppositeHands hands, List<String> made) {
+        return new OppositeHands(
+                hands.follows().stream()
+                        .flatMap(f -> f.step().equals(step)
+                                ? made.stream().map(m -> new Follow(m, f.first(), f.crew()))
+                                : Stream.of(f))
+                        .toList(),
+                hands.lessons().stream()
+                        .map(t -> t.step().equals(step) ? new Taught(made.get(0), t.first(), t.of()) : t)
+                        .toList());
     }
 
     private CrewTime share(CrewTime c, int n) {
@@ -102,7 +117,7 @@ public record StepInParts(String step, int parts, int restMin, int joinPersonMin
                 h.candidates(),
                 h.count(),
                 h.steps().stream()
-                        .flatMap(s -> s.equals(step) ? made.stream() : List.of(s).stream())
+                        .flatMap(s -> s.equals(step) ? made.stream() : Stream.of(s))
                         .toList());
     }
 }

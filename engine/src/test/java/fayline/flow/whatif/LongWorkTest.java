@@ -3,6 +3,9 @@ package fayline.flow.whatif;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fayline.flow.audit.PlanAuditor;
+import fayline.flow.plan.OppositeHands;
+import fayline.flow.plan.OppositeHands.Follow;
+import fayline.flow.plan.OppositeHands.Taught;
 import fayline.flow.plan.Place;
 import fayline.flow.plan.Plan;
 import fayline.flow.plan.Plan.PlannedStep;
@@ -80,6 +83,25 @@ class LongWorkTest {
         assertThat(Duration.between(last.start(), last.handsEnd()).toMinutes()).isEqualTo(LONG_MIN / 2 + 45);
         assertThat(Duration.between(first.end(), last.start()).toMinutes()).isGreaterThanOrEqualTo(LongWork.NIGHT_MIN);
         assertThat(of(plan, "bag").start()).isAfterOrEqualTo(last.end());
+    }
+
+    @Test
+    void should_keep_practised_hands_on_each_part_of_a_step_that_follows_the_first_hand() {
+        Work w = crew(2).step(new Step("left", 1, 60).air("wet"))
+                .step(new Step("right", 1, LONG_MIN).air("wet").after("left"))
+                .work();
+        Follow follow = new Follow("right", "left", OppositeHands.Crew.SAME);
+        Taught taught = new Taught("right", "left", "the left half");
+        Work second = w.withHands(new OppositeHands(List.of(follow), List.of(taught)));
+        Change split = new StepInParts("right", 2, LongWork.NIGHT_MIN, 0);
+        assertThat(split.in(second).hands())
+                .isEqualTo(new OppositeHands(
+                        List.of(new Follow("right part 1", "left", follow.crew()), follow),
+                        List.of(new Taught("right part 1", "left", "the left half"))));
+        Plan plan = planned(split, second);
+        assertThat(plan.unplanned()).isEmpty();
+        assertThat(of(plan, "right part 1").people()).isEqualTo(of(plan, "left").people());
+        assertThat(of(plan, "right").people()).isEqualTo(of(plan, "left").people());
     }
 
     @Test

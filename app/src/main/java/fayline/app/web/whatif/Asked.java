@@ -190,8 +190,8 @@ record Asked(String text, Change change, String words) {
 
     private static int whole(String text, int least, int most, String what) throws UnreadableQuestionException {
         if (!text.matches("[0-9]{1,3}") || Integer.parseInt(text) < least || Integer.parseInt(text) > most) {
-            throw new UnreadableQuestionException("The " + what + ": found \"" + text + "\", expected a number from "
-                    + least + " to " + most + ".");
+            throw new UnreadableQuestionException(
+                    "The " + what + ": found \"" + text + "\", expected a number from " + least + " to " + most + ".");
         }
         return Integer.parseInt(text);
     }

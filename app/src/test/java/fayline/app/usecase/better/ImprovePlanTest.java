@@ -104,7 +104,9 @@ class ImprovePlanTest {
             return new Improved(plan, score, false, 3, 1, 1, 0);
         });
         Work now = looking.standing().orElseThrow().work();
-        assertThat(now.sets().groups()).isEqualTo(other.sets().groups()).isNotEqualTo(before.sets().groups());
+        assertThat(now.sets().groups())
+                .isEqualTo(other.sets().groups())
+                .isNotEqualTo(before.sets().groups());
         assertThat(told).isNotEmpty().allSatisfy(p -> assertThat(p.isOf(now)).isTrue());
         assertThat(told.get(0).isOf(now.withDeliveries(List.of()))).isFalse();
     }

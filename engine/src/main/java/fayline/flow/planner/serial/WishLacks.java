@@ -54,8 +54,8 @@ final class WishLacks {
 
     private Optional<String> no(WorkWish w, String cause) {
         String clause = clause(w);
-        return Optional.of(clause.substring(0, 1).toUpperCase(Locale.ROOT) + clause.substring(1) + ", but "
-                + cause + "." + WITHDRAW);
+        return Optional.of(clause.substring(0, 1).toUpperCase(Locale.ROOT) + clause.substring(1) + ", but " + cause
+                + "." + WITHDRAW);
     }
 
     private Optional<Worker> worker(WorkWish w) {
