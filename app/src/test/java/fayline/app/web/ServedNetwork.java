@@ -10,6 +10,8 @@ import fayline.app.usecase.view.LeastFinish;
 import fayline.app.usecase.view.LookAtShop;
 import fayline.app.web.people.PeopleGate;
 import fayline.app.web.people.Trust;
+import fayline.flow.record.Entry;
+import fayline.flow.record.EntryKind;
 import fayline.store.file.trust.LocalAuthority;
 import fayline.store.file.trust.ServerIdentity;
 import java.net.InetAddress;
@@ -77,6 +79,18 @@ record ServedNetwork(
         open.people().people().forEach(p -> open.people().removePerson(p.person()));
         // waits that another test earned are over
         clock.by(java.time.Duration.ofHours(1));
+    }
+
+    /** The number of the record's last entry. */
+    long head() {
+        return open.shop().state().head().seq();
+    }
+
+    /** The entries of a kind that were made after one. */
+    List<Entry> told(long after, EntryKind kind) {
+        return open.shop().entries(after + 1).stream()
+                .filter(e -> e.kind().equals(kind.key()))
+                .toList();
     }
 
     /** Somebody of the shop's list. */
