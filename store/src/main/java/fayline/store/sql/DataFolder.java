@@ -153,14 +153,18 @@ public final class DataFolder implements AutoCloseable {
     }
 
     private static void release(FolderLock lock, Optional<Connection> held) {
-        held.ifPresent(c -> {
-            try {
-                c.close();
-            } catch (SQLException e) {
-                // The server frees the lock when the session ends.
-                return;
-            }
-        });
+        held.ifPresent(DataFolder::letGo);
         lock.close();
+    }
+
+    /** Frees the lock itself: the server ends a closed session in its own time, and a start right after would find it held. */
+    private static void letGo(Connection connection) {
+        try (connection;
+                Statement tell = connection.createStatement()) {
+            tell.execute("select pg_advisory_unlock(" + SHOP_LOCK + ")");
+        } catch (SQLException e) {
+            // The server frees the lock when the session ends.
+            return;
+        }
     }
 }
