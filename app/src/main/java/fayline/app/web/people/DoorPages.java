@@ -13,9 +13,13 @@ import java.util.Map;
 
 /** Shows pages at the door, which need nothing of the shop. */
 final class DoorPages {
-    private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
+    /** How long a visitor's session holds without a request, in seconds. */
     private static final int VISIT_S = 10 * 60;
+
+    /** The same once somebody signed in; the sign-in itself may end sooner. */
     private static final int STAY_S = 24 * 3600;
+
+    private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
     private final People people;
     private final Door door;
 
@@ -39,7 +43,7 @@ final class DoorPages {
             try {
                 people.requireVisit(Place.of(visit.context()));
             } catch (DeniedException e) {
-                throw new Refusal(429, e.sentence(), List.of("Wait, then open the page again."));
+                throw new Refusal(Denied.TOO_SOON, e.sentence(), List.of("Wait, then open the page again."));
             }
             visit.context().req().getSession().setMaxInactiveInterval(VISIT_S);
         }

@@ -10,7 +10,6 @@ import fayline.app.usecase.people.Way;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.web.frame.Asks;
 import fayline.app.web.frame.Page;
-import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.Visit;
 import io.javalin.config.RoutesConfig;
@@ -75,23 +74,19 @@ public final class MePage implements Page {
                 own);
     }
 
-    private static Actor actor(Visit visit) {
-        return visit.actor().orElseThrow(() -> new Refusal(401, "You are not signed in.", List.of("Sign in first.")));
-    }
-
     private void act(Visit visit, String done, BiConsumer<Visit, Actor> work) {
         try {
-            work.accept(visit, actor(visit));
+            work.accept(visit, Denied.actor(visit));
             visit.say(done);
             visit.lead(HERE);
         } catch (DeniedException e) {
-            visit.status(e.waitS() > 0 ? 429 : 422);
+            Denied.mark(visit, e);
             show(visit, List.of(e.sentence()));
         }
     }
 
     private void show(Visit visit, List<String> refused) {
-        Actor who = actor(visit);
+        Actor who = Denied.actor(visit);
         ZoneId zone = sights.look(visit).map(s -> s.time().zone()).orElse(ZoneOffset.UTC);
         PeopleWords words = new PeopleWords(people, zone, shop.minute());
         Optional<Roster.Known> known = people.roster().find(who.person());

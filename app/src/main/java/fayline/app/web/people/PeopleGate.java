@@ -64,7 +64,6 @@ public final class PeopleGate implements Gate {
         if (Door.isFile(ctx.path())) {
             return;
         }
-        Optional<Actor> actor = new Visit(ctx).actor();
         Optional<Asks> asked = ctx.routeRoles().stream()
                 .filter(Asks.class::isInstance)
                 .map(Asks.class::cast)
@@ -76,10 +75,7 @@ public final class PeopleGate implements Gate {
             throw new Refusal(403, "Nobody may do this while people sign in.", List.of("Go back."));
         }
         Asks asks = asked.orElseGet(() -> Asks.to(Act.SEE));
-        if (actor.isEmpty()) {
-            throw new Refusal(401, "You are not signed in.", List.of("Sign in first."));
-        }
-        Actor who = actor.get();
+        Actor who = Denied.actor(new Visit(ctx));
         if (asks.anyOf().stream().noneMatch(who::may)) {
             Act act = asks.inOrder().get(0);
             people.refused(who, act, ctx.method() + " " + ctx.path());

@@ -20,9 +20,11 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.BiFunction;
 import java.util.function.Supplier;
 
 /** Who may enter, which devices are known, who is signed in; the lead's page. */
@@ -71,27 +73,23 @@ public final class PeoplePage implements Page {
         routes.post(HERE + "/secret", ctx -> code(new Visit(ctx), this::secret), keeping);
     }
 
-    private static Actor actor(Visit visit) {
-        return visit.actor().orElseThrow(() -> new Refusal(401, "You are not signed in.", List.of("Sign in first.")));
-    }
-
     private void act(Visit visit, BiConsumer<Visit, Actor> work) {
         try {
-            work.accept(visit, actor(visit));
+            work.accept(visit, Denied.actor(visit));
             visit.say("Done, and recorded.");
             visit.lead(HERE);
         } catch (DeniedException e) {
-            visit.status(422);
+            Denied.mark(visit, e);
             show(visit, List.of(e.sentence()));
         }
     }
 
-    private void code(Visit visit, java.util.function.BiFunction<Visit, Actor, CodeView> issue) {
+    private void code(Visit visit, BiFunction<Visit, Actor, CodeView> issue) {
         try {
-            CodeView view = issue.apply(visit, actor(visit));
+            CodeView view = issue.apply(visit, Denied.actor(visit));
             sights.show(visit, "people/code.jte", sights.anyFrame(visit, "A one-time code", HERE), view);
         } catch (DeniedException e) {
-            visit.status(422);
+            Denied.mark(visit, e);
             show(visit, List.of(e.sentence()));
         }
     }
@@ -151,6 +149,7 @@ public final class PeoplePage implements Page {
     private void show(Visit visit, List<String> refused) {
         ZoneId zone = sights.look(visit).map(s -> s.time().zone()).orElse(ZoneOffset.UTC);
         PeopleWords words = new PeopleWords(people, zone, shop.minute());
+        String here = Denied.actor(visit).signIn();
         List<PeopleView.Person> in = words.everybody();
         PeopleView view = new PeopleView(
                 refused,
@@ -160,9 +159,7 @@ public final class PeoplePage implements Page {
                         .map(p -> new PeopleView.Person(p.id(), p.name(), "", ""))
                         .toList(),
                 people.devices().all().stream().map(words::device).toList(),
-                people.signIns().all().stream()
-                        .map(s -> words.signIn(s, actor(visit).signIn()))
-                        .toList(),
+                people.signIns().all().stream().map(s -> words.signIn(s, here)).toList(),
                 told(words),
                 Arrays.stream(Role.values()).map(Role::word).toList(),
                 PeopleWords.table(),
@@ -174,7 +171,7 @@ public final class PeoplePage implements Page {
     private List<PeopleView.Told> told(PeopleWords words) {
         long head = shop.state().head().seq();
         List<Entry> last = new ArrayList<>(shop.entries(Math.max(1, head - LOOKED_BACK)));
-        java.util.Collections.reverse(last);
+        Collections.reverse(last);
         return last.stream()
                 .map(words::told)
                 .flatMap(Optional::stream)

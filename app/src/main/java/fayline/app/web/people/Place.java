@@ -3,6 +3,7 @@ package fayline.app.web.people;
 import io.javalin.http.Context;
 import java.net.InetAddress;
 import java.net.UnknownHostException;
+import java.util.Arrays;
 
 /** Where a request comes from, for counting tries: an IPv4 address, or the network half of an IPv6 address. */
 final class Place {
@@ -20,7 +21,7 @@ final class Place {
             byte[] bytes = InetAddress.getByName(bare).getAddress();
             if (bytes.length == 2 * V6_NETWORK_BYTES) {
                 // within one network a sender can take any address it likes
-                java.util.Arrays.fill(bytes, V6_NETWORK_BYTES, bytes.length, (byte) 0);
+                Arrays.fill(bytes, V6_NETWORK_BYTES, bytes.length, (byte) 0);
                 return InetAddress.getByAddress(bytes).getHostAddress() + "/64";
             }
             return bare;

@@ -23,8 +23,6 @@ public final class SignInPage implements Page {
     static final String DOOR = "/sign-in";
     static final Set<String> ADDRESSES = Set.of(DOOR, DOOR + "/code", DOOR + "/pin", DOOR + "/new");
     private static final String GRANT = "grant";
-    private static final int REFUSED = 422;
-    private static final int TOO_SOON = 429;
     private final People people;
     private final DoorPages pages;
 
@@ -146,15 +144,8 @@ public final class SignInPage implements Page {
         try {
             work.run();
         } catch (DeniedException e) {
-            refuse(visit, e);
+            Denied.mark(visit, e);
             show(visit, List.of(e.sentence()));
-        }
-    }
-
-    private static void refuse(Visit visit, DeniedException e) {
-        visit.status(e.waitS() > 0 ? TOO_SOON : REFUSED);
-        if (e.waitS() > 0) {
-            visit.context().header("Retry-After", String.valueOf(e.waitS()));
         }
     }
 
@@ -215,7 +206,7 @@ public final class SignInPage implements Page {
                 visit.lead(DOOR);
             }
         } catch (DeniedException e) {
-            refuse(visit, e);
+            Denied.mark(visit, e);
             showNew(visit, grant.get(), List.of(e.sentence()));
         }
     }
