@@ -103,6 +103,6 @@ public final class Devices {
                 .findFirst()
                 .orElseThrow(() -> DeniedException.of("There is no such device; it may have been ended meanwhile."));
         tables.removeDevice(id);
-        notices.tell(EntryKind.DEVICE_ENDED, by.person(), "device", id, "label", d.label(), "why", "ended");
+        notices.tellDone(EntryKind.DEVICE_ENDED, by.person(), "device", id, "label", d.label(), "why", "ended");
     }
 }

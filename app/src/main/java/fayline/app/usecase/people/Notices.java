@@ -18,7 +18,7 @@ final class Notices {
     }
 
     /**
-     * Adds an entry.
+     * Adds an entry about what is to be done.
      *
      * @param kind one of those about people
      * @param by who did it; empty where nobody known did
@@ -26,6 +26,22 @@ final class Notices {
      * @throws DeniedException if it cannot be kept: then what it tells of must not happen
      */
     void tell(EntryKind kind, String by, String... fields) {
+        add("This cannot be recorded now, so it is not done. ", kind, by, fields);
+    }
+
+    /**
+     * Adds an entry about what was taken away and holds already.
+     *
+     * @param kind one of those about people
+     * @param by who did it; empty where nobody known did
+     * @param fields names and values in turn; empty values are left out
+     * @throws DeniedException if it cannot be kept; what was done stays done
+     */
+    void tellDone(EntryKind kind, String by, String... fields) {
+        add("This is done, but it cannot be recorded now. ", kind, by, fields);
+    }
+
+    private void add(String otherwise, EntryKind kind, String by, String... fields) {
         Value.Fields told = Value.Fields.NONE;
         for (int i = 0; i < fields.length; i += 2) {
             told = told.withUnlessEmpty(fields[i], plain(fields[i + 1]));
@@ -33,7 +49,7 @@ final class Notices {
         NewEntry fresh = new NewEntry(Sent.freshId(), by, "", record.now(), "", kind.key(), told, List.of());
         Outcome outcome = record.append(fresh);
         if (!outcome.stands()) {
-            throw DeniedException.later("This cannot be recorded now, so it is not done. " + outcome.sentence(), 5);
+            throw DeniedException.later(otherwise + outcome.sentence(), 5);
         }
     }
 

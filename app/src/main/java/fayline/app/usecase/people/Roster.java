@@ -16,9 +16,10 @@ import java.util.Optional;
 /**
  * Who may enter, in which role, and their secrets. Lead, crew and inspectors stand in the shop's list of people, because their
  * names stand under entries; a viewer need not. What gives somebody more is recorded before it holds, what takes it away
- * holds before it is recorded.
+ * holds before it is recorded; a change of role may do both and is recorded first.
  */
 public final class Roster {
+    private static final int LONGEST_NAME = 100;
     private final ShopRecord record;
     private final PeopleTables tables;
     private final Secrets secrets;
@@ -93,17 +94,10 @@ public final class Roster {
      */
     public Known admit(String by, String person, String name, Role role) {
         String id = person.isEmpty() && role == Role.VIEWER ? idOf(name) : person;
-        String called = crewList().stream()
-                .filter(p -> p.id().equals(person))
-                .map(Person::name)
-                .findFirst()
-                .orElse(role == Role.VIEWER ? name.strip() : "");
-        if (called.isEmpty() || called.length() > 100) {
+        String called = person.isEmpty() && role == Role.VIEWER ? viewer(name) : listed(person, role);
+        if (called.length() > LONGEST_NAME) {
             throw DeniedException.of(
-                    role == Role.VIEWER
-                            ? "A viewer needs a name of at most 100 characters."
-                            : "The " + role.word() + " is picked from the shop's list of people; it has no \"" + person
-                                    + "\". Enter the person in people.yaml first.");
+                    "The name has " + called.length() + " characters, expected at most " + LONGEST_NAME + ".");
         }
         if (tables.person(id).isPresent()) {
             throw DeniedException.of(called + " may enter already. Change the role instead.");
@@ -112,6 +106,32 @@ public final class Roster {
         KnownPerson fresh = new KnownPerson(id, called, role.word(), "", "");
         tables.put(fresh);
         return known(fresh);
+    }
+
+    private static String viewer(String name) {
+        String called = name.strip();
+        if (called.isEmpty()) {
+            throw DeniedException.of("A viewer needs a name.");
+        }
+        return called;
+    }
+
+    /** The name that the shop's list gives somebody. */
+    private String listed(String person, Role role) {
+        if (person.isEmpty()) {
+            throw DeniedException.of(
+                    "Nobody is picked. The " + role.word() + " is picked from the shop's list of people.");
+        }
+        return nameInList(person)
+                .orElseThrow(() -> DeniedException.of(
+                        "The shop's list of people has no \"" + person + "\". Enter the person in people.yaml first."));
+    }
+
+    private Optional<String> nameInList(String person) {
+        return crewList().stream()
+                .filter(p -> p.id().equals(person))
+                .map(Person::name)
+                .findFirst();
     }
 
     /** An id for somebody who stands on no list: the letters of the name, with a number where it is taken. */
@@ -135,7 +155,7 @@ public final class Roster {
             return;
         }
         keepALead(old);
-        if (role != Role.VIEWER && crewList().stream().noneMatch(p -> p.id().equals(person))) {
+        if (role != Role.VIEWER && nameInList(person).isEmpty()) {
             throw DeniedException.of(
                     old.name() + " does not stand in the shop's list of people and can only be a viewer.");
         }
@@ -149,7 +169,7 @@ public final class Roster {
         KnownPerson old = needed(person);
         keepALead(old);
         tables.removePerson(person);
-        notices.tell(EntryKind.PERSON_CHANGED, by, "person", person, "what", "removed");
+        notices.tellDone(EntryKind.PERSON_CHANGED, by, "person", person, "what", "removed");
     }
 
     private void keepALead(KnownPerson old) {
@@ -169,12 +189,22 @@ public final class Roster {
      * @param by who lets it be set
      */
     public void setPassword(String by, String person, String password) {
+        putPassword(by, person, password, "");
+    }
+
+    private void putPassword(String by, String person, String password, String butFor) {
         KnownPerson old = needed(person);
-        SecretRules.requirePassword(password, List.of(old.name(), old.person(), "fayline"));
+        requirePassword(person, password);
         String hash = secrets.hash(password);
         notices.tell(EntryKind.PERSON_CHANGED, by, "person", person, "what", "password");
         tables.put(new KnownPerson(person, old.name(), old.role(), hash, old.pinHash()));
-        tables.removeSignInsOf(person, "");
+        tables.removeSignInsOf(person, butFor);
+    }
+
+    /** Refuses a password that breaks a rule; the person's own names are what others would try first. */
+    void requirePassword(String person, String password) {
+        String name = find(person).map(Known::name).or(() -> nameInList(person)).orElse("");
+        SecretRules.requirePassword(password, List.of(name, person, "fayline"));
     }
 
     /** Whether somebody's password is this one. */
@@ -190,12 +220,7 @@ public final class Roster {
 
     /** Changes one's own password. Other sign-ins of the person end. */
     void changePassword(Actor actor, String password) {
-        KnownPerson old = needed(actor.person());
-        SecretRules.requirePassword(password, List.of(old.name(), old.person(), "fayline"));
-        String hash = secrets.hash(password);
-        notices.tell(EntryKind.PERSON_CHANGED, actor.person(), "person", actor.person(), "what", "password");
-        tables.put(new KnownPerson(actor.person(), old.name(), old.role(), hash, old.pinHash()));
-        tables.removeSignInsOf(actor.person(), actor.signIn());
+        putPassword(actor.person(), actor.person(), password, actor.signIn());
     }
 
     /** Sets somebody's PIN. */

@@ -1,6 +1,7 @@
 package fayline.app.usecase.people;
 
 import com.nulabinc.zxcvbn.Zxcvbn;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -64,12 +65,12 @@ public final class SecretRules {
             throw DeniedException.of("The PIN is not " + PIN_DIGITS + " digits.");
         }
         if (isSimple(pin)) {
-            throw DeniedException.of("The PIN " + "is one of the first that others would try. Choose another.");
+            throw DeniedException.of("The PIN is one of the first that others would try. Choose another.");
         }
     }
 
     private static boolean isSimple(String pin) {
-        Set<Integer> steps = new java.util.HashSet<>();
+        Set<Integer> steps = new HashSet<>();
         for (int i = 1; i < pin.length(); i++) {
             steps.add(Math.floorMod(pin.charAt(i) - pin.charAt(i - 1), 10));
         }

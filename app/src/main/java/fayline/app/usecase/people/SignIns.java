@@ -107,7 +107,7 @@ public final class SignIns {
         }
         if (wrong >= WRONG_PINS_BEFORE_UNPAIRING) {
             tables.removeDevice(device.id());
-            notices.tell(
+            notices.tellDone(
                     EntryKind.DEVICE_ENDED,
                     "",
                     "device",
@@ -226,7 +226,7 @@ public final class SignIns {
     /** Signs out. */
     public void leave(Actor actor) {
         tables.removeSignIn(actor.signIn());
-        notices.tell(EntryKind.SIGNED_OUT, actor.person(), "person", actor.person(), "why", "left");
+        notices.tellDone(EntryKind.SIGNED_OUT, actor.person(), "person", actor.person(), "why", "left");
     }
 
     /**
@@ -242,6 +242,6 @@ public final class SignIns {
                 .findFirst()
                 .orElseThrow(() -> DeniedException.of("There is no such sign-in; it may have ended meanwhile."));
         tables.removeSignIn(id);
-        notices.tell(EntryKind.SIGNED_OUT, by.person(), "person", s.person(), "why", "ended");
+        notices.tellDone(EntryKind.SIGNED_OUT, by.person(), "person", s.person(), "why", "ended");
     }
 }

@@ -290,6 +290,21 @@ class PeopleTest {
     }
 
     @Test
+    void should_admit_nobody_when_the_first_password_or_the_person_is_refused() {
+        Grant.SetUp grant = (Grant.SetUp) people.use(people.setUpCode(), "console");
+        assertThat(message(() -> people.setUp(grant, lead(), "passwordpassword")))
+                .contains("common");
+        assertThat(message(() -> people.setUp(grant, "", PASSWORD))).contains("Nobody is picked");
+        assertThat(message(() -> people.setUp(grant, "ghost", PASSWORD))).contains("\"ghost\"");
+        assertThat(message(() -> people.roster().admit(lead(), "ghost", "Some One", Role.VIEWER)))
+                .contains("\"ghost\"");
+        assertThat(message(() -> people.roster().admit(lead(), "", "n".repeat(101), Role.VIEWER)))
+                .contains("101 characters, expected at most 100");
+        assertThat(people.roster().all()).isEmpty();
+        assertThat(told(EntryKind.PERSON_ADMITTED)).isEmpty();
+    }
+
+    @Test
     void should_change_a_password_only_with_the_old_one_and_end_the_other_sign_ins() {
         Actor lead = setUp();
         String other = people.signIns().byPassword(lead(), PASSWORD, "b").token();
