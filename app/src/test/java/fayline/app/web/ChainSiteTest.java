@@ -2,39 +2,13 @@ package fayline.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The chains of the demonstration through their page. */
-class ChainSiteTest {
-    @TempDir
-    static Path folder;
-
-    private static ServedDemo demo;
-    private Browser browser;
-
-    @BeforeAll
-    static void start() throws Exception {
-        demo = ServedDemo.in(folder);
-    }
-
-    @AfterAll
-    static void stop() {
-        demo.close();
-    }
-
-    @BeforeEach
-    void visit() {
-        browser = new Browser(demo.server());
-    }
-
+class ChainSiteTest extends AtTheDemo {
     /** The readings and what they were made from are told in the history; the correction undoes that motion and the struts'. */
     @Test
     void should_carry_the_readings_to_the_bench_and_say_where_the_correction_goes() throws Exception {

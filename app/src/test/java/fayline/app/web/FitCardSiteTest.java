@@ -13,43 +13,17 @@ import fayline.basis.units.UnitSystem;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
-import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The cards of the demonstration's fits, on screen and paper. */
-class FitCardSiteTest {
+class FitCardSiteTest extends AtTheDemo {
     private static final QuantityFormat METRIC = new QuantityFormat(UnitSystem.METRIC);
-
-    @TempDir
-    static Path folder;
-
-    private static ServedDemo demo;
-    private Browser browser;
-
-    @BeforeAll
-    static void start() throws Exception {
-        demo = ServedDemo.in(folder);
-    }
-
-    @AfterAll
-    static void stop() {
-        demo.close();
-    }
-
-    @BeforeEach
-    void visit() {
-        browser = new Browser(demo.server());
-    }
 
     private static ShopView view() {
         return demo.view();

@@ -5,37 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.record.TakenReading;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Readings of the demonstration's fits put right through their pages, and a fit given a part and taken off it. */
-class FitMendSiteTest {
+class FitMendSiteTest extends AtTheDemo {
     private static final String FIT = "/fit/canopy-left";
-
-    @TempDir
-    static Path folder;
-
-    private static ServedDemo demo;
-    private Browser browser;
-
-    @BeforeAll
-    static void start() throws Exception {
-        demo = ServedDemo.in(folder);
-    }
-
-    @AfterAll
-    static void stop() {
-        demo.close();
-    }
-
-    @BeforeEach
-    void visit() {
-        browser = new Browser(demo.server());
-    }
 
     private static TakenReading reading(String state, String station) {
         return demo.view().record().readings("ousel-1").stream()

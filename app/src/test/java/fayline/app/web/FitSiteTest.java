@@ -8,38 +8,12 @@ import fayline.flow.record.TakenReading;
 import fayline.method.fitup.outline.OutlineCalculator;
 import fayline.method.fitup.outline.PartOutline;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The fits of the demonstration through their pages: looked at, read by the keypad's form, pasted. */
-class FitSiteTest {
+class FitSiteTest extends AtTheDemo {
     private static final String READ = "/fit/canopy-right/read";
-
-    @TempDir
-    static Path folder;
-
-    private static ServedDemo demo;
-    private Browser browser;
-
-    @BeforeAll
-    static void start() throws Exception {
-        demo = ServedDemo.in(folder);
-    }
-
-    @AfterAll
-    static void stop() {
-        demo.close();
-    }
-
-    @BeforeEach
-    void visit() {
-        browser = new Browser(demo.server());
-    }
 
     private static List<TakenReading> readings(String state) {
         return demo.view().record().readings("ousel-1").stream()

@@ -13,42 +13,16 @@ import fayline.flow.result.quantity.JointResult;
 import fayline.method.fitup.motion.MoveWords;
 import fayline.method.fitup.trim.cut.CutLine;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A reading lives: typed once on a page, it is followed to everything that rests on it. */
-class FitThreadSiteTest {
+class FitThreadSiteTest extends AtTheDemo {
     private static final String FIT = "/fit/canopy-left";
-
-    @TempDir
-    static Path folder;
-
-    private static ServedDemo demo;
-    private Browser browser;
-
-    @BeforeAll
-    static void start() throws Exception {
-        demo = ServedDemo.in(folder);
-    }
-
-    @AfterAll
-    static void stop() {
-        demo.close();
-    }
-
-    @BeforeEach
-    void visit() {
-        browser = new Browser(demo.server());
-    }
 
     private static FitResult result(String fit) {
         return LookAtFits.of(demo.view(), fit, false).orElseThrow().result();

@@ -10,36 +10,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** From a figure of a fit back to the reading or the line it comes from, as an engineer would ask. */
-class FitWhySiteTest {
+class FitWhySiteTest extends AtTheDemo {
     private static final Pattern FIGURE_IN_MM = Pattern.compile("[0-9] mm\\b");
-
-    @TempDir
-    static Path folder;
-
-    private static ServedDemo demo;
-    private Browser browser;
-
-    @BeforeAll
-    static void start() throws Exception {
-        demo = ServedDemo.in(folder);
-    }
-
-    @AfterAll
-    static void stop() {
-        demo.close();
-    }
-
-    @BeforeEach
-    void visit() {
-        browser = new Browser(demo.server());
-    }
 
     private static FitResult result(String fit) {
         return LookAtFits.of(demo.view(), fit, false).orElseThrow().result();

@@ -2,36 +2,10 @@ package fayline.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The forecast and the learned rates of the demonstration through their pages. */
-class ForecastSiteTest {
-    @TempDir
-    static Path folder;
-
-    private static ServedDemo demo;
-    private Browser browser;
-
-    @BeforeAll
-    static void start() throws Exception {
-        demo = ServedDemo.in(folder);
-    }
-
-    @AfterAll
-    static void stop() {
-        demo.close();
-    }
-
-    @BeforeEach
-    void visit() {
-        browser = new Browser(demo.server());
-    }
-
+class ForecastSiteTest extends AtTheDemo {
     @Test
     void should_make_trial_plans_behind_the_page_and_then_show_spreads_and_both_causes() throws Exception {
         String page = browser.page("/forecast");

@@ -5,34 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fayline.app.usecase.act.SaveFile;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
-import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A lay-up of 14 person-hours by one person, put into the demonstration. */
-class LongWorkSiteTest {
-    @TempDir
-    static Path folder;
-
-    private static ServedDemo demo;
-
+class LongWorkSiteTest extends AtTheDemo {
     @BeforeAll
-    static void start() throws Exception {
-        demo = ServedDemo.in(folder);
+    static void lengthen() throws Exception {
         String recipes =
                 demo.open().shop().folder("ousel-1").text("recipes/skins.yaml").orElseThrow();
         Outcome saved = new SaveFile(demo.open().shop())
                 .save(Sent.once(demo.person()), "ousel-1", "recipes/skins.yaml", withLongLayUp(recipes));
         assertThat(saved.kind()).isEqualTo(Outcome.Kind.RECORDED);
-    }
-
-    @AfterAll
-    static void stop() {
-        demo.close();
     }
 
     private static String withLongLayUp(String recipes) {
@@ -46,7 +32,6 @@ class LongWorkSiteTest {
 
     @Test
     void should_never_plan_it_as_one_block_and_show_the_price_of_each_way_out() throws Exception {
-        Browser browser = new Browser(demo.server());
         assertThat(demo.view().plan().unplanned()).isNotEmpty();
         assertThat(browser.page("/weeks"))
                 .contains("Not planned")
@@ -66,7 +51,6 @@ class LongWorkSiteTest {
 
     @Test
     void should_say_what_was_expected_when_a_way_out_cannot_be_read() throws Exception {
-        Browser browser = new Browser(demo.server());
         assertThat(browser.page("/what-if?w=parts/1/12/0/no:such:1:step")).contains("expected a step of the plan");
         assertThat(browser.page("/what-if?ways=no:such:1:step")).contains("Change the step or the hours");
         assertThat(browser.page("/what-if?ask=long&day=2026-03-05&until=late")).contains("one such as 20:00");

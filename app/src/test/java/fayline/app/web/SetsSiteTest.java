@@ -2,36 +2,10 @@ package fayline.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The demonstration's bulkheads in their sets, and its right canopy half after the left, through pages. */
-class SetsSiteTest {
-    @TempDir
-    static Path folder;
-
-    private static ServedDemo demo;
-    private Browser browser;
-
-    @BeforeAll
-    static void start() throws Exception {
-        demo = ServedDemo.in(folder);
-    }
-
-    @AfterAll
-    static void stop() {
-        demo.close();
-    }
-
-    @BeforeEach
-    void visit() {
-        browser = new Browser(demo.server());
-    }
-
+class SetsSiteTest extends AtTheDemo {
     @Test
     void should_tell_on_card_and_part_which_set_of_how_many_and_why() throws Exception {
         assertThat(browser.page("/card/bulkhead-7-12/1/lay-up-1?project=ousel-1"))
