@@ -16,6 +16,6 @@ public final class GapsAfterMoveCalculator {
      */
     public static GapsAfterMove calculate(List<FitRow> rows, Spot pivot, Move move) {
         MoveRows straight = MoveRows.of(rows, pivot);
-        return new GapsAfterMove(straight.gapsMm(move), straight.exactGapsMm(move), straight.errorMm(move));
+        return new GapsAfterMove(straight.valuesMm(move), straight.exactMm(move), straight.errorMm(move));
     }
 }

@@ -5,7 +5,6 @@ import fayline.method.fitup.Move;
 import fayline.method.fitup.MoveLimits;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.Station;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -14,8 +13,6 @@ import java.util.List;
  * or about a move already known. Immutable.
  */
 public final class MoveRows implements WantedLines<MoveRows, Move> {
-    private static final double STILL_MM = 1e-4;
-    private static final double STILL_RAD = Math.toRadians(1e-5);
 
     private final List<FitRow> rows;
     private final Spot pivot;
@@ -62,12 +59,6 @@ public final class MoveRows implements WantedLines<MoveRows, Move> {
         return root > 0 ? root : 1;
     }
 
-    @Override
-    public boolean still(Move before, Move after) {
-        return Math.hypot(after.dxMm() - before.dxMm(), after.dyMm() - before.dyMm()) < STILL_MM
-                && Math.abs(after.turnRad() - before.turnRad()) < STILL_RAD;
-    }
-
     /** The same gaps, straight about a move; the unknowns stay the whole move, so limits do not change. */
     @Override
     public MoveRows about(Move known) {
@@ -80,10 +71,8 @@ public final class MoveRows implements WantedLines<MoveRows, Move> {
             double rx = at.at().xMm() - pivot.xMm();
             double ry = at.at().yMm() - pivot.yMm();
             turned[i] = (c * rx - s * ry) * at.ny() - (s * rx + c * ry) * at.nx();
-            level[i] = exactGapMm(i, known)
-                    + at.nx() * known.dxMm()
-                    + at.ny() * known.dyMm()
-                    + turned[i] * known.turnRad();
+            level[i] =
+                    exactMm(i, known) + at.nx() * known.dxMm() + at.ny() * known.dyMm() + turned[i] * known.turnRad();
         }
         return new MoveRows(rows, pivot, scale, turned, level);
     }
@@ -114,33 +103,8 @@ public final class MoveRows implements WantedLines<MoveRows, Move> {
         return gap[row];
     }
 
-    /** Gaps after a move along the straight lines, in mm. */
-    public List<Double> gapsMm(Move move) {
-        return valuesMm(move);
-    }
-
-    /** Gaps after a move of the rigid part, the neighbour's edge taken as straight and square to the normal, in mm. */
-    public List<Double> exactGapsMm(Move move) {
-        double[] after = new double[gap.length];
-        for (int i = 0; i < after.length; i++) {
-            after[i] = exactGapMm(i, move);
-        }
-        return Arrays.stream(after).boxed().toList();
-    }
-
-    /** The largest difference between straight lines and rigid part at a move, in mm. */
     @Override
-    public double errorMm(Move move) {
-        List<Double> straight = gapsMm(move);
-        List<Double> exact = exactGapsMm(move);
-        double most = 0;
-        for (int i = 0; i < straight.size(); i++) {
-            most = Math.max(most, Math.abs(straight.get(i) - exact.get(i)));
-        }
-        return most;
-    }
-
-    private double exactGapMm(int i, Move move) {
+    public double exactMm(int i, Move move) {
         FitRow row = rows.get(i);
         Station s = row.station();
         double rx = s.at().xMm() - pivot.xMm();

@@ -14,6 +14,12 @@ import java.util.stream.IntStream;
  * @param <M> the kind of move
  */
 public interface WantedLines<S, M> extends Straight<S, M> {
+    /** Moves whose shifts differ by less stand still, in mm. */
+    double STILL_MM = 1e-4;
+
+    /** Moves whose turns differ by less stand still, in rad. */
+    double STILL_RAD = Math.toRadians(1e-5);
+
     /** How many unknowns: three in the plane, six in space. */
     int unknowns();
 
@@ -55,6 +61,33 @@ public interface WantedLines<S, M> extends Straight<S, M> {
     default List<Double> valuesMm(M move) {
         double[] x = unknowns(move);
         return IntStream.range(0, count()).mapToObj(i -> valueMm(i, x)).toList();
+    }
+
+    /** A reading after a move of the rigid part, the neighbour taken as straight and square to the normal, in mm. */
+    double exactMm(int row, M move);
+
+    /** All readings after a move of the rigid part, in mm. */
+    default List<Double> exactMm(M move) {
+        return IntStream.range(0, count()).mapToObj(i -> exactMm(i, move)).toList();
+    }
+
+    @Override
+    default double errorMm(M move) {
+        double[] x = unknowns(move);
+        double most = 0;
+        for (int i = 0; i < count(); i++) {
+            most = Math.max(most, Math.abs(valueMm(i, x) - exactMm(i, move)));
+        }
+        return most;
+    }
+
+    @Override
+    default boolean still(M before, M after) {
+        double[] from = unknowns(before);
+        double[] to = unknowns(after);
+        M change = move(
+                IntStream.range(0, to.length).mapToObj(j -> to[j] - from[j]).toList());
+        return shiftMm(change) < STILL_MM && turnRad(change) < STILL_RAD;
     }
 
     /** Every reading at its nominal, with its weight. */

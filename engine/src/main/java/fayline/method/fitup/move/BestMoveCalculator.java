@@ -1,7 +1,6 @@
 package fayline.method.fitup.move;
 
 import fayline.basis.numeric.optimum.Equations;
-import fayline.basis.numeric.optimum.LeastSquares;
 import fayline.basis.numeric.optimum.MinimaxFit;
 import fayline.method.fitup.Move;
 import fayline.method.fitup.motion.Box;
@@ -21,8 +20,6 @@ import java.util.OptionalDouble;
 public final class BestMoveCalculator {
     /** The first limits are those of the move: dx, dy, turn; minimum gaps follow. */
     private static final int OF_THE_MOVE = 3;
-
-    private static final double UNIQUE_MM = 1e-4;
 
     private BestMoveCalculator() {}
 
@@ -49,28 +46,22 @@ public final class BestMoveCalculator {
         if (question.policy() == BestMove.Policy.STRICT && !known.determined()) {
             return told(rows, bare, Optional.empty());
         }
-        Optional<Settled<MoveRows, Move, MinimaxFit.Fit>> minimax =
-                Settled.solve(rows, r -> MinimaxFit.fit(r.equations(), r.hard(box)), (r, f) -> r.move(f.point()));
-        Optional<Settled<MoveRows, Move, List<Double>>> squares =
-                Settled.solve(rows, r -> LeastSquares.within(r.equations(), r.hard(box)), MoveRows::move);
-        if (minimax.isEmpty() || squares.isEmpty()) {
-            return told(rows, infeasible(rows, box, bare), Optional.empty());
+        Optional<TwoMoves<MoveRows, Move>> moves = TwoMoves.solve(rows, box, question.uncertaintiesMm());
+        if (moves.isEmpty()) {
+            return told(rows, infeasible(rows, box, bare), moves);
         }
-        Move move = minimax.get().move();
+        Move move = moves.get().minimax().move();
         if (MoveSize.tooLarge(rows, move, box)) {
             return told(rows, tooLarge(bare, move), Optional.empty());
         }
-        Optional<MoveSpread> spread = MoveSpread.of(squares.get().rows(), question.uncertaintiesMm());
-        Optional<MoveReport.Suspect> suspect = spread.flatMap(s ->
-                MoveReport.suspect(squares.get().rows(), move, squares.get().move(), s, question.uncertaintiesMm()));
-        return told(rows, found(known, minimax.get(), squares.get(), spread), suspect);
+        return told(rows, found(known, moves.get()), moves);
     }
 
-    private static BestMoveResult told(MoveRows rows, BestMoveResult r, Optional<MoveReport.Suspect> suspect) {
+    private static BestMoveResult told(MoveRows rows, BestMoveResult r, Optional<TwoMoves<MoveRows, Move>> moves) {
         MoveReport report = new MoveReport(
                 r.status(),
                 "gap",
-                r.minimax().map(m -> MoveReport.outside(rows, m.gapsMm())).orElse(List.of()),
+                moves.map(TwoMoves::outside).orElse(List.of()),
                 r.misfits(),
                 r.relaxation(),
                 r.refused().map(m -> new MoveReport.Refused(rows.shiftMm(m), rows.turnRad(m))),
@@ -78,17 +69,8 @@ public final class BestMoveCalculator {
                         .map(Determinacy.FreeMotion::meaning)
                         .toList(),
                 r.determinacy().weak().map(w -> new MoveReport.Weak(w.meaning(), w.growth(), r.weakStandardErrorMm())),
-                r.minimax()
-                        .map(m -> new MoveReport.Best(
-                                m.still(),
-                                m.deciding().stream()
-                                        .map(MinimaxMove.Deciding::station)
-                                        .toList(),
-                                m.worstDeviation(),
-                                m.unique()
-                                        ? 0
-                                        : Math.max(m.play().dxMm(), m.play().dyMm()))),
-                suspect);
+                moves.map(TwoMoves::best),
+                moves.flatMap(TwoMoves::suspect));
         return new BestMoveResult(
                 r.status(),
                 r.determinacy(),
@@ -130,35 +112,28 @@ public final class BestMoveCalculator {
                 List.of());
     }
 
-    private static BestMoveResult found(
-            Determinacy known,
-            Settled<MoveRows, Move, MinimaxFit.Fit> minimax,
-            Settled<MoveRows, Move, List<Double>> squares,
-            Optional<MoveSpread> spread) {
-        MinimaxMove best = minimax(minimax);
-        List<BestMoveResult.Outside> outside = MoveReport.outside(minimax.rows(), best.gapsMm()).stream()
+    private static BestMoveResult found(Determinacy known, TwoMoves<MoveRows, Move> moves) {
+        List<BestMoveResult.Outside> outside = moves.outside().stream()
                 .map(o -> new BestMoveResult.Outside(
                         o.wanted().station(), o.valueMm(), o.wanted().beyondMm(o.valueMm())))
                 .toList();
-        OptionalDouble weak = OptionalDouble.empty();
-        if (known.weak().isPresent() && spread.isPresent()) {
-            double[] along = squares.rows().unknowns(known.weak().get().direction());
-            weak = OptionalDouble.of(spread.get().alongMm(along));
-        }
         return new BestMoveResult(
                 outside.isEmpty() ? MoveStatus.OK : MoveStatus.NO_FIT,
                 known,
-                Optional.of(best),
-                Optional.of(squares(squares, spread)),
+                Optional.of(minimax(moves)),
+                Optional.of(squares(moves.squares(), moves.spread())),
                 outside,
-                outside.isEmpty() ? List.of() : MisfitSearch.search(minimax.rows()),
+                outside.isEmpty()
+                        ? List.of()
+                        : MisfitSearch.search(moves.minimax().rows()),
                 Optional.empty(),
                 Optional.empty(),
-                weak,
+                moves.weakErrorMm(known.weak().map(Determinacy.WeakMotion::direction)),
                 List.of());
     }
 
-    private static MinimaxMove minimax(Settled<MoveRows, Move, MinimaxFit.Fit> s) {
+    private static MinimaxMove minimax(TwoMoves<MoveRows, Move> moves) {
+        Settled<MoveRows, Move, MinimaxFit.Fit> s = moves.minimax();
         MinimaxFit.Fit fit = s.answer();
         MoveRows rows = s.rows();
         List<MinimaxMove.Deciding> deciding = fit.equations().stream()
@@ -176,14 +151,13 @@ public final class BestMoveCalculator {
                         d.atHigh(),
                         d.price()))
                 .toList();
-        boolean unique = fit.extents().stream().allMatch(e -> e < UNIQUE_MM);
         return new MinimaxMove(
                 fit.worst(),
-                unique,
+                moves.unique(),
                 rows.move(fit.extents()),
                 s.move(),
-                rows.gapsMm(s.move()),
-                rows.exactGapsMm(s.move()),
+                rows.valuesMm(s.move()),
+                rows.exactMm(s.move()),
                 deciding,
                 holding,
                 s.firstErrorMm(),
@@ -207,8 +181,8 @@ public final class BestMoveCalculator {
                 s.move(),
                 e.sumSquares(s.answer()),
                 e.worst(s.answer()),
-                rows.gapsMm(s.move()),
-                rows.exactGapsMm(s.move()),
+                rows.valuesMm(s.move()),
+                rows.exactMm(s.move()),
                 s.firstErrorMm(),
                 s.rounds(),
                 spread.map(MoveSpread::covariance),

@@ -1,10 +1,7 @@
 package fayline.method.fitup.move;
 
 import fayline.basis.finding.Phrase;
-import fayline.method.fitup.motion.MoveSpread;
 import fayline.method.fitup.motion.Wanted;
-import fayline.method.fitup.motion.WantedLines;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -34,9 +31,6 @@ public record MoveReport(
         Optional<Weak> weak,
         Optional<Best> best,
         Optional<Suspect> suspect) {
-    private static final double ERRORS = 3;
-    private static final double INSIDE_MM = 1e-6;
-
     /** Keeps its own copies. */
     public MoveReport {
         outside = List.copyOf(outside);
@@ -91,49 +85,4 @@ public record MoveReport(
      * @param named the reading
      */
     public record Suspect(double apart, String named) {}
-
-    /** The readings outside their limits after a move. */
-    public static List<Outside> outside(WantedLines<?, ?> lines, List<Double> valuesMm) {
-        List<Outside> all = new ArrayList<>();
-        for (int i = 0; i < lines.count(); i++) {
-            if (Math.abs(lines.wanted(i).beyondMm(valuesMm.get(i))) > INSIDE_MM) {
-                all.add(new Outside(lines.wanted(i), valuesMm.get(i)));
-            }
-        }
-        return all;
-    }
-
-    /**
-     * The reading to doubt first where the move of smallest worst deviation and that of least squares lie more than three
-     * standard errors apart: the one that is farthest from nominal, in its uncertainty, after the latter.
-     *
-     * @param lines the straight lines of least squares
-     * @param best the one move
-     * @param squares the other
-     * @param spread how well that one is known
-     * @param uncertaintiesMm of the readings
-     */
-    public static <S, M> Optional<Suspect> suspect(
-            WantedLines<S, M> lines, M best, M squares, MoveSpread spread, List<Double> uncertaintiesMm) {
-        double[] a = lines.unknowns(best);
-        double[] b = lines.unknowns(squares);
-        double apart = 0;
-        for (int j = 0; j < a.length; j++) {
-            apart = Math.max(apart, Math.abs(a[j] - b[j]) / spread.errorsMm().get(j));
-        }
-        if (!(apart > ERRORS)) {
-            return Optional.empty();
-        }
-        int worst = 0;
-        double most = -1;
-        for (int i = 0; i < lines.count(); i++) {
-            double off = lines.valueMm(i, b) - lines.wanted(i).nominalMm();
-            double z = Math.abs(off) / uncertaintiesMm.get(i);
-            if (z > most) {
-                most = z;
-                worst = i;
-            }
-        }
-        return Optional.of(new Suspect(apart, lines.wanted(worst).named()));
-    }
 }

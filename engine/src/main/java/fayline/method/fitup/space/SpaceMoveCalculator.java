@@ -1,7 +1,6 @@
 package fayline.method.fitup.space;
 
 import fayline.basis.numeric.optimum.Equations;
-import fayline.basis.numeric.optimum.LeastSquares;
 import fayline.basis.numeric.optimum.MinimaxFit;
 import fayline.method.fitup.motion.Box;
 import fayline.method.fitup.motion.MoveSpread;
@@ -13,14 +12,13 @@ import fayline.method.fitup.move.MoveReport;
 import fayline.method.fitup.move.MoveSize;
 import fayline.method.fitup.move.MoveStatus;
 import fayline.method.fitup.move.RelaxationCalculator;
+import fayline.method.fitup.move.TwoMoves;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The best rigid move of a curved part, six unknowns, gap and flush solved together; otherwise as in the plane. */
 public final class SpaceMoveCalculator {
-    private static final double UNIQUE_MM = 1e-4;
-
     private SpaceMoveCalculator() {}
 
     /** Answers the question. */
@@ -42,39 +40,31 @@ public final class SpaceMoveCalculator {
         if (question.policy() == BestMove.Policy.STRICT && !known.determined()) {
             return told(rows, bare, Optional.empty());
         }
-        Optional<Settled<SpaceRows, SpaceMove, MinimaxFit.Fit>> minimax =
-                Settled.solve(rows, r -> MinimaxFit.fit(r.equations(), r.hard(box)), (r, f) -> r.move(f.point()));
-        Optional<Settled<SpaceRows, SpaceMove, List<Double>>> squares =
-                Settled.solve(rows, r -> LeastSquares.within(r.equations(), r.hard(box)), SpaceRows::move);
-        if (minimax.isEmpty() || squares.isEmpty()) {
-            return told(rows, infeasible(rows, box, known), Optional.empty());
+        Optional<TwoMoves<SpaceRows, SpaceMove>> moves = TwoMoves.solve(rows, box, question.uncertaintiesMm());
+        if (moves.isEmpty()) {
+            return told(rows, infeasible(rows, box, known), moves);
         }
-        SpaceMove move = minimax.get().move();
+        SpaceMove move = moves.get().minimax().move();
         if (MoveSize.tooLarge(rows, move, box)) {
             return told(rows, tooLarge(known, move), Optional.empty());
         }
-        SpaceRows there = squares.get().rows();
-        Optional<MoveSpread> spread = MoveSpread.of(there, question.uncertaintiesMm());
-        return told(
-                rows,
-                found(known, minimax.get(), squares.get(), spread),
-                spread.flatMap(
-                        s -> MoveReport.suspect(there, move, squares.get().move(), s, question.uncertaintiesMm())));
+        return told(rows, found(known, moves.get()), moves);
     }
 
-    private static SpaceMoveResult told(SpaceRows rows, SpaceMoveResult r, Optional<MoveReport.Suspect> suspect) {
+    private static SpaceMoveResult told(
+            SpaceRows rows, SpaceMoveResult r, Optional<TwoMoves<SpaceRows, SpaceMove>> moves) {
         SpaceDeterminacy known = r.determinacy();
         MoveReport report = new MoveReport(
                 r.status(),
                 rows.flush() ? "reading" : "gap",
-                r.minimax().map(m -> MoveReport.outside(rows, m.valuesMm())).orElse(List.of()),
+                moves.map(TwoMoves::outside).orElse(List.of()),
                 r.misfits(),
                 r.relaxation(),
                 r.refused().map(m -> new MoveReport.Refused(rows.shiftMm(m), rows.turnRad(m))),
                 known.freeWords(rows),
                 known.weak().map(w -> new MoveReport.Weak(w.meaning(), w.growth(), r.weakStandardErrorMm())),
-                r.minimax().map(m -> new MoveReport.Best(m.still(), m.deciding(), m.worstDeviation(), m.playMm())),
-                suspect);
+                moves.map(TwoMoves::best),
+                moves.flatMap(TwoMoves::suspect));
         return new SpaceMoveResult(
                 r.status(),
                 known,
@@ -116,50 +106,39 @@ public final class SpaceMoveCalculator {
                 List.of());
     }
 
-    private static SpaceMoveResult found(
-            SpaceDeterminacy known,
-            Settled<SpaceRows, SpaceMove, MinimaxFit.Fit> minimax,
-            Settled<SpaceRows, SpaceMove, List<Double>> squares,
-            Optional<MoveSpread> spread) {
-        SpaceMoveResult.Solution best = best(minimax);
-        List<SpaceMoveResult.Outside> outside = MoveReport.outside(minimax.rows(), best.valuesMm()).stream()
+    private static SpaceMoveResult found(SpaceDeterminacy known, TwoMoves<SpaceRows, SpaceMove> moves) {
+        List<SpaceMoveResult.Outside> outside = moves.outside().stream()
                 .map(o -> new SpaceMoveResult.Outside(
                         o.wanted().station(),
                         o.wanted().named(),
                         o.valueMm(),
                         o.wanted().beyondMm(o.valueMm())))
                 .toList();
-        OptionalDouble weak = OptionalDouble.empty();
-        if (known.weak().isPresent() && spread.isPresent()) {
-            double[] along = squares.rows().unknowns(known.weak().get().direction());
-            weak = OptionalDouble.of(spread.get().alongMm(along));
-        }
         return new SpaceMoveResult(
                 outside.isEmpty() ? MoveStatus.OK : MoveStatus.NO_FIT,
                 known,
-                Optional.of(best),
-                Optional.of(even(squares, known.determined(), spread)),
+                Optional.of(best(moves)),
+                Optional.of(even(moves.squares(), known.determined(), moves.spread())),
                 outside,
-                outside.isEmpty() ? List.of() : MisfitSearch.search(minimax.rows()),
+                outside.isEmpty()
+                        ? List.of()
+                        : MisfitSearch.search(moves.minimax().rows()),
                 Optional.empty(),
                 Optional.empty(),
-                weak,
+                moves.weakErrorMm(known.weak().map(SpaceDeterminacy.WeakMotion::direction)),
                 List.of());
     }
 
-    private static SpaceMoveResult.Solution best(Settled<SpaceRows, SpaceMove, MinimaxFit.Fit> s) {
-        MinimaxFit.Fit fit = s.answer();
-        List<String> deciding = fit.equations().stream()
-                .map(d -> s.rows().wanted(d.row()).named())
-                .distinct()
-                .toList();
-        boolean unique = fit.extents().stream().allMatch(e -> e < UNIQUE_MM);
-        double play = fit.extents().stream()
-                .limit(s.rows().shifts())
-                .mapToDouble(e -> e)
-                .max()
-                .orElse(0);
-        return solution(s, fit.point(), fit.worst(), unique, unique ? 0 : play, deciding, Optional.empty());
+    private static SpaceMoveResult.Solution best(TwoMoves<SpaceRows, SpaceMove> moves) {
+        MinimaxFit.Fit fit = moves.minimax().answer();
+        return solution(
+                moves.minimax(),
+                fit.point(),
+                fit.worst(),
+                moves.unique(),
+                moves.playMm(),
+                moves.deciding(),
+                Optional.empty());
     }
 
     private static SpaceMoveResult.Solution even(

@@ -5,7 +5,6 @@ import fayline.method.fitup.motion.Wanted;
 import fayline.method.fitup.motion.WantedLines;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Readings as straight-line functions of a move in space; the unknowns are the shift and Λ times the turn, all in mm, Λ the root
@@ -13,8 +12,6 @@ import java.util.stream.IntStream;
  * flush.
  */
 public final class SpaceRows implements WantedLines<SpaceRows, SpaceMove> {
-    private static final double STILL_MM = 1e-4;
-    private static final double STILL_RAD = Math.toRadians(1e-5);
     private static final int UNKNOWNS = 6;
 
     private final List<SpaceReading> readings;
@@ -86,27 +83,12 @@ public final class SpaceRows implements WantedLines<SpaceRows, SpaceMove> {
                 .plus(twice.times((angle - Math.sin(angle)) / (angle * angle * angle)));
     }
 
-    private double exactMm(int i, SpaceMove move) {
+    @Override
+    public double exactMm(int i, SpaceMove move) {
         SpaceReading r = readings.get(i);
         Vector arm = r.at().minus(pivot);
         Vector went = arm.turned(move.turnRad()).minus(arm).plus(move.shiftMm());
         return r.valueMm() - sign(r) * r.normal().dot(went);
-    }
-
-    @Override
-    public double errorMm(SpaceMove move) {
-        double[] x = unknowns(move);
-        double most = 0;
-        for (int i = 0; i < level.length; i++) {
-            most = Math.max(most, Math.abs(valueMm(i, x) - exactMm(i, move)));
-        }
-        return most;
-    }
-
-    @Override
-    public boolean still(SpaceMove before, SpaceMove after) {
-        return after.shiftMm().minus(before.shiftMm()).length() < STILL_MM
-                && after.turnRad().minus(before.turnRad()).length() < STILL_RAD;
     }
 
     @Override
@@ -164,11 +146,6 @@ public final class SpaceRows implements WantedLines<SpaceRows, SpaceMove> {
 
     private List<Double> list(SpaceMove m) {
         return Arrays.stream(unknowns(m)).boxed().toList();
-    }
-
-    /** Readings after a move of the rigid part, the neighbour taken as straight and square to the normal, in mm. */
-    public List<Double> exactMm(SpaceMove move) {
-        return IntStream.range(0, level.length).mapToObj(i -> exactMm(i, move)).toList();
     }
 
     @Override

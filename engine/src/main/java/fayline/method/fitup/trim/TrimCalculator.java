@@ -56,7 +56,7 @@ public final class TrimCalculator {
         return Settled.solve(plain, rows -> new TrimStages(question, rows).solve(), (rows, won) -> won.move())
                 .map(settled -> {
                     TrimStages.Won w = settled.answer();
-                    List<Double> gaps = new ArrayList<>(plain.exactGapsMm(w.move()));
+                    List<Double> gaps = new ArrayList<>(plain.exactMm(w.move()));
                     for (int i = 0; i < gaps.size(); i++) {
                         gaps.set(i, gaps.get(i) + w.depthsMm().get(i));
                     }

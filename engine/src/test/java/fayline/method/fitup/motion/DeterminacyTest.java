@@ -22,7 +22,7 @@ class DeterminacyTest {
         MoveRows straight = MoveRows.of(List.of(rows), pivot);
         for (Determinacy.FreeMotion f : d.free()) {
             // A free motion changes no gap.
-            for (double g : straight.gapsMm(f.direction())) {
+            for (double g : straight.valuesMm(f.direction())) {
                 assertEquals(3.2, g, 1e-9);
             }
         }
