@@ -1,16 +1,22 @@
 package fayline.method.fitup.move;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import fayline.checks.FitCase;
 import fayline.checks.FitCase.Node;
 import fayline.method.fitup.FitRow;
+import fayline.method.fitup.Move;
 import fayline.method.fitup.MoveLimits;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.Station;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** Reads the inputs of move cases. */
+/** Reads the inputs of move cases, and makes rows of cases worked by hand. */
 public final class MoveCase {
+    /** How far a move that is not the only one may lie from another solver's, in mm and degrees. */
+    static final double LOOSE = 2e-3;
+
     private MoveCase() {}
 
     /** The whole question of a case. */
@@ -49,5 +55,23 @@ public final class MoveCase {
                 n.get("minGap").isThere() ? OptionalDouble.of(n.number("minGap")) : OptionalDouble.empty(),
                 n.get("weight").isThere() ? n.number("weight") : 1,
                 n.get("edge").isThere() ? n.text("edge") : "");
+    }
+
+    /** A row whose gap is to be between 2.5 and 3.5 mm, 3 at best. */
+    static FitRow row(String id, double x, double y, double nx, double ny, double gap) {
+        return FitRow.of(new Station(id, new Spot(x, y), nx, ny), gap, 2.5, 3, 3.5);
+    }
+
+    /** Holds a move to the one of a case. */
+    static void holds(FitCase c, Node wanted, Move m, boolean unique) {
+        if (unique) {
+            c.holds("dx", wanted, m.dxMm());
+            c.holds("dy", wanted, m.dyMm());
+            c.holds("thetaDeg", wanted, m.turnDeg());
+        } else {
+            assertEquals(wanted.number("dx"), m.dxMm(), LOOSE);
+            assertEquals(wanted.number("dy"), m.dyMm(), LOOSE);
+            assertEquals(wanted.number("thetaDeg"), m.turnDeg(), LOOSE);
+        }
     }
 }
