@@ -86,7 +86,7 @@ public record Amount(Measure measure, double value, int digits, Manner manner) {
     /** As it is read in these units, as {@code 2.3 mm} or {@code 91 thou}. */
     public String in(UnitSystem system) {
         String number = manner == Manner.SHORT ? shortNumber(system) : measure.number(system, value, digits);
-        boolean plus = manner == Manner.SIGNED && number.matches("[^-].*[1-9].*|[1-9].*");
+        boolean plus = manner == Manner.SIGNED && number.matches("[0.]*[1-9].*");
         return (plus ? "+" : "") + number + (manner == Manner.BARE ? "" : " " + measure.symbol(system));
     }
 

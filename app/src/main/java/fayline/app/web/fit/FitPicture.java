@@ -66,16 +66,10 @@ final class FitPicture {
                     lower = a.shop().seenMm(i, row.lowerMm());
                     nominal = a.shop().seenMm(i, row.nominalMm());
                     upper = a.shop().seenMm(i, row.upperMm());
-                    after = a.best().minimax().isPresent()
-                            ? OptionalDouble.of(a.shop()
-                                    .seenMm(
-                                            i,
-                                            a.best()
-                                                    .minimax()
-                                                    .get()
-                                                    .exactGapsMm()
-                                                    .get(i)))
-                            : OptionalDouble.empty();
+                    int n = i;
+                    after = a.seenAfterMm()
+                            .map(g -> OptionalDouble.of(g.get(n)))
+                            .orElse(OptionalDouble.empty());
                 }
             }
         }

@@ -7,7 +7,6 @@ import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
 import fayline.flow.result.fit.ShopHeat;
 import fayline.method.fitup.FitRow;
-import fayline.method.fitup.move.MinimaxMove;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,15 +20,15 @@ final class FitSeen {
         if (!shop.matters()) {
             return Optional.empty();
         }
-        Optional<List<Double>> after = a.best().minimax().map(MinimaxMove::exactGapsMm);
+        Optional<List<Double>> after = a.seenAfterMm();
         List<FitAnswer.SeenRow> rows = new ArrayList<>();
         for (int i = 0; i < a.rows().size(); i++) {
             int n = i;
             FitRow row = a.rows().get(i);
             rows.add(new FitAnswer.SeenRow(
                     row.station().id(),
-                    seen(sight, shop, i, row.gapMm()),
-                    after.map(g -> seen(sight, shop, n, g.get(n))).orElse(""),
+                    FitWords.length(sight, shop.seenMm(i, row.gapMm())),
+                    after.map(g -> FitWords.length(sight, g.get(n))).orElse(""),
                     sight.say(Phrase.of(
                             "%s to %s",
                             Amount.bareMm(shop.seenMm(i, row.lowerMm()), 1),
@@ -42,13 +41,13 @@ final class FitSeen {
 
     /** Where no index point is named: the spacer that holds the part at each station is the gap to see there. */
     static List<FitAnswer.Shim> spacers(Sight sight, FitResult r, FitAdvice a) {
-        Optional<List<Double>> after = a.best().minimax().map(MinimaxMove::exactGapsMm);
+        Optional<List<Double>> after = a.seenAfterMm();
         if (after.isEmpty() || !r.fit().holding().points().isEmpty()) {
             return List.of();
         }
         List<FitAnswer.Shim> all = new ArrayList<>();
         for (int i = 0; i < a.rows().size(); i++) {
-            double gap = a.shop().seenMm(i, after.get().get(i));
+            double gap = after.get().get(i);
             all.add(new FitAnswer.Shim(
                     a.rows().get(i).station().id(),
                     gap > 0 ? FitWords.fine(sight, gap) : "nothing: it overlaps",
@@ -63,9 +62,5 @@ final class FitSeen {
                 : List.of(
                         "No index points are named. Spacers of these thicknesses hold the part where it must sit: two on one"
                                 + " edge and one on another are enough, as far apart as they can be; the others check it.");
-    }
-
-    private static String seen(Sight sight, ShopHeat shop, int row, double gapMm) {
-        return FitWords.length(sight, shop.seenMm(row, gapMm));
     }
 }

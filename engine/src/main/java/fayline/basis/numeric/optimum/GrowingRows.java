@@ -71,7 +71,7 @@ public final class GrowingRows {
                 return corner;
             }
         }
-        throw new ArithmeticException("no corner after " + MOST_ROUNDS + " rows");
+        throw new ArithmeticException("no corner after " + MOST_ROUNDS + " rounds");
     }
 
     /**
@@ -89,7 +89,7 @@ public final class GrowingRows {
                 return point.map(LeastSquares::list);
             }
         }
-        throw new ArithmeticException("no nearest point after " + MOST_ROUNDS + " rows");
+        throw new ArithmeticException("no nearest point after " + MOST_ROUNDS + " rounds");
     }
 
     private Optional<double[]> nearestSoFar(double[] wanted, double[] low, double[] high) {

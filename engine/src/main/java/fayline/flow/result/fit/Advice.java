@@ -91,7 +91,7 @@ final class Advice {
                 .toList();
         List<OptionalDouble> reading = read.stream().map(certainty::readingMm).toList();
         ShopHeat shop = targets.growth().shop(rows, now.temperatureDegC());
-        Spot pivot = pivot();
+        Spot pivot = places.middle();
         BestMove question = BestMove.of(rows, fit.room()).about(pivot);
         BestMoveResult best = BestMoveCalculator.calculate(
                 u.stream().allMatch(x -> x > 0) ? question.withUncertainties(u) : question);
@@ -135,11 +135,9 @@ final class Advice {
         OptionalDouble once = certainty.readingMm();
         List<OptionalDouble> reading = rows.stream().map(r -> once).toList();
         return schemes(
-                new Expected(rows, rows.stream().map(FitRow::gapMm).toList(), reading, List.of()), later, pivot());
-    }
-
-    private Spot pivot() {
-        return Station.middle(List.copyOf(places.stations().values()));
+                new Expected(rows, rows.stream().map(FitRow::gapMm).toList(), reading, List.of()),
+                later,
+                places.middle());
     }
 
     private Optional<FlushPlaneResult> flush(StateReadings now, Spot pivot) {

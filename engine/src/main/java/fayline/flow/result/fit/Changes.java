@@ -58,9 +58,7 @@ final class Changes {
                         b.flushMm().getAsDouble()));
             }
         }
-        Spot pivot = places.stations().isEmpty()
-                ? new Spot(0, 0)
-                : Station.middle(List.copyOf(places.stations().values()));
+        Spot pivot = places.middle();
         Optional<Move> move = rows.size() < LEAST ? Optional.empty() : move(rows, pivot);
         double rest = move.map(m -> rest(rows, m, pivot)).orElse(0.0);
         return new StateChange(

@@ -61,4 +61,9 @@ public record FitAdvice(
         readingMm = List.copyOf(readingMm);
         findings = List.copyOf(findings);
     }
+
+    /** The gaps to see in the shop after the best move, in mm, in the order of the rows; empty where there is no move. */
+    public Optional<List<Double>> seenAfterMm() {
+        return best.minimax().map(m -> shop.seenMm(m.exactGapsMm()));
+    }
 }

@@ -7,7 +7,6 @@ import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitState;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Spot;
-import fayline.method.fitup.Station;
 import fayline.method.fitup.mirror.OppositeHand;
 import fayline.method.fitup.scheme.Assumption;
 import fayline.method.fitup.scheme.Missing;
@@ -41,7 +40,8 @@ public final class FitCalculator {
         now.ifPresent(n -> findings.addAll(n.findings()));
         Optional<SchemeComparison> beforehand =
                 advised.isEmpty() && !places.stations().isEmpty() ? advice.beforehand(later) : Optional.empty();
-        HeatNow heat = now.map(n -> HeatNow.of(targets, n, later, findings)).orElse(HeatNow.NONE);
+        HeatNow heat = now.map(n -> HeatNow.of(targets, n, later, advised.map(FitAdvice::shop), findings))
+                .orElse(HeatNow.NONE);
         Optional<FitAfter> after = after(question, states, places, targets, certainty, advice);
         if (now.isPresent() && FitResult.isSet(fit, now.get().state().id())) {
             findings.add(new Finding(
@@ -99,9 +99,7 @@ public final class FitCalculator {
     private static List<LaterState> later(FitQuestion question, String now, FitPlaces places) {
         List<FitState> order = question.fit().states();
         int here = order.stream().map(FitState::id).toList().indexOf(now);
-        Spot middle = places.stations().isEmpty()
-                ? new Spot(0, 0)
-                : Station.middle(List.copyOf(places.stations().values()));
+        Spot middle = places.middle();
         List<LaterState> all = new ArrayList<>();
         for (FitState s : order.subList(here + 1, order.size())) {
             Optional<LearnedChange> learned = question.learned().stream()

@@ -97,7 +97,12 @@ final class FitPlaces {
 
     /** Where part and surround are tied: as said, else in the middle of the stations. */
     Spot anchor(FitHeat heat) {
-        return heat.anchor().orElseGet(() -> Station.middle(List.copyOf(stations.values())));
+        return heat.anchor().orElseGet(this::middle);
+    }
+
+    /** The middle of the stations, about which moves are told; nought where none has a place. */
+    Spot middle() {
+        return stations.isEmpty() ? new Spot(0, 0) : Station.middle(List.copyOf(stations.values()));
     }
 
     Map<String, Station> stations() {

@@ -31,8 +31,17 @@ record HeatNow(Optional<HeatResult> free, Optional<BondedHeatResult> bonded) {
     private static final String PRACTICE = "common practice, no source";
     private static final String GEOMETRY = "free expansion about the anchor";
 
-    /** Answers for a state, and says what is missing or how its temperature was allowed for. */
-    static HeatNow of(Targets targets, StateReadings now, List<LaterState> later, List<Finding> findings) {
+    /**
+     * Answers for a state, and says what is missing or how its temperature was allowed for.
+     *
+     * @param shop what its temperature makes of the gaps; empty where no gap of it has a place
+     */
+    static HeatNow of(
+            Targets targets,
+            StateReadings now,
+            List<LaterState> later,
+            Optional<ShopHeat> shop,
+            List<Finding> findings) {
         Fit fit = targets.fit();
         List<HeatRow> rows = new ArrayList<>();
         for (FitRow r : targets.nominalRows(later)) {
@@ -65,7 +74,7 @@ record HeatNow(Optional<HeatResult> free, Optional<BondedHeatResult> bonded) {
             keepsItsGap(fit, heat, read).ifPresent(findings::add);
             return new HeatNow(Optional.empty(), Optional.of(bonded(heat, anchor, read, rows)));
         }
-        corrected(targets, now, later).ifPresent(findings::add);
+        shop.filter(ShopHeat::matters).map(s -> corrected(fit, s)).ifPresent(findings::add);
         return new HeatNow(
                 Optional.of(HeatCalculator.calculate(new Heat(
                         anchor,
@@ -120,18 +129,13 @@ record HeatNow(Optional<HeatResult> free, Optional<BondedHeatResult> bonded) {
                         "geometry"));
     }
 
-    private static Optional<Finding> corrected(Targets targets, StateReadings now, List<LaterState> later) {
-        List<FitRow> rows = targets.rows(now.stations(), now.temperatureDegC(), later);
-        ShopHeat shop = targets.growth().shop(rows, now.temperatureDegC());
-        if (!shop.matters()) {
-            return Optional.empty();
-        }
-        return Optional.of(new Finding(
+    private static Finding corrected(Fit fit, ShopHeat shop) {
+        return new Finding(
                 Severity.NOTE,
-                targets.fit().id(),
+                fit.id(),
                 Phrase.of(
                         "%s The move is sought at %s.",
                         shop.words(), Amount.degC(shop.soughtDegC().orElseThrow())),
-                GEOMETRY));
+                GEOMETRY);
     }
 }

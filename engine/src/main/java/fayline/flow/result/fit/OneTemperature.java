@@ -13,9 +13,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Brings the gaps of one state, read at several temperatures, to the last one noted, by free expansion about the anchor (fitup
- * section "Temperature": readings taken elsewhere are corrected before solving). Where the expansions are not known, or the part is
- * bonded all round and cannot move freely, gaps stay as read and a finding says so.
+ * Brings the gaps of one state, read at several temperatures, to the last one noted, by free expansion about the anchor. Where the
+ * expansions are not known, or the part is bonded all round and cannot move freely, gaps stay as read and a finding says so.
  */
 final class OneTemperature {
     private static final double SAME_K = 2;

@@ -5,6 +5,7 @@ import fayline.basis.units.Amount;
 import fayline.method.fitup.odds.GapSource;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * What the shop's temperature makes of gaps that are sought at another.
@@ -37,6 +38,13 @@ public record ShopHeat(
     /** A gap of a row as it is seen in the shop, in mm. */
     public double seenMm(int row, double gapMm) {
         return gapMm + shiftMm.get(row);
+    }
+
+    /** The gaps of all rows as they are seen in the shop, in mm. */
+    List<Double> seenMm(List<Double> gapsMm) {
+        return IntStream.range(0, gapsMm.size())
+                .mapToObj(i -> seenMm(i, gapsMm.get(i)))
+                .toList();
     }
 
     /** Whether any gap differs by as much as could be told. */
