@@ -3,6 +3,7 @@ package fayline.app.web;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Tests that share one demonstration for their class, each with a browser of its own: what one test sends, the next one sees. */
@@ -12,7 +13,7 @@ abstract class AtTheDemo {
 
     static ServedDemo demo;
 
-    final Browser browser = new Browser(demo.server());
+    Browser browser;
 
     @BeforeAll
     static void open() throws Exception {
@@ -22,5 +23,10 @@ abstract class AtTheDemo {
     @AfterAll
     static void close() {
         demo.close();
+    }
+
+    @BeforeEach
+    void visit() {
+        browser = new Browser(demo.server());
     }
 }
