@@ -52,8 +52,8 @@ final class PlanByDay {
         }
         view.plan()
                 .finish()
-                .ifPresent(f -> lines.add(System.lineSeparator() + "All done " + DAY.format(f.atZone(view.zone())) + " "
-                        + TIME.format(f.atZone(view.zone()))));
+                .ifPresent(f -> lines.add(System.lineSeparator() + "All planned work ends "
+                        + DAY.format(f.atZone(view.zone())) + " " + TIME.format(f.atZone(view.zone()))));
         wishes(lines);
         return lines;
     }

@@ -83,7 +83,9 @@ class WishedPlanCommandTest {
         assertThat(shell.err)
                 .contains("not planned: " + STEP, "Runa wants it at Port 1, but ")
                 .contains("conflict: " + STEP, "What stands in the way: Runa wants it at Port 1.");
-        assertThat(shell.out).contains("Runa wants it at Port 1; not planned");
+        assertThat(shell.out)
+                .contains("Runa wants it at Port 1; not planned", "All planned work ends ")
+                .doesNotContain("All done");
     }
 
     @Test

@@ -81,6 +81,9 @@ class FitWhySiteTest extends AtTheDemo {
                 .orElseThrow()
                 .pointNames()
                 .forEach(p -> assertThat(why).contains("Shim at " + p));
+        assertThat(browser.page("/fit/canopy-left/why?of=shims"))
+                .contains("1.59 mm + 1.59 mm + tape 0.10 mm = 3.28 mm");
+        assertThat(browser.page("/fit/canopy-left")).contains("3.28 = 1.59 + 1.59 + tape 0.10");
     }
 
     @Test

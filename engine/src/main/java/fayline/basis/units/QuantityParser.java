@@ -36,10 +36,7 @@ public final class QuantityParser {
         }
         Matcher m = FORM.matcher(text);
         if (!m.matches() || (m.group(2) != null && m.group(5) != null)) {
-            String suggestion = text.matches("\\s*[-+]?\\d+,\\d+.*")
-                    ? "write " + text.trim().replace(',', '.')
-                    : "";
-            throw refuse(text, kind, suggestion);
+            throw refuse(text, kind, pointed(text, kind));
         }
         double number = number(m, text, kind);
         String symbol = m.group(6);
@@ -93,6 +90,17 @@ public final class QuantityParser {
             value = Double.parseDouble(m.group(5));
         }
         return "-".equals(m.group(1)) ? -value : value;
+    }
+
+    /** The text with a point where it has a comma, if that can be read or lacks but its unit. */
+    private static String pointed(String text, QuantityKind<?> kind) {
+        String pointed = text.trim().replace(',', '.');
+        Matcher m = FORM.matcher(pointed);
+        return text.matches("\\s*[-+]?\\d+,\\d+.*")
+                        && m.matches()
+                        && (m.group(6).isEmpty() || kind.spellings().contains(m.group(6)))
+                ? "write " + pointed
+                : "";
     }
 
     private static String suggestion(String text, String symbol, QuantityKind<?> kind) {

@@ -83,7 +83,8 @@ public final class WishWords {
                 .orElse(id);
     }
 
-    private static String place(Work work, String id) {
+    /** What a place is called; its id where the work does not know it. */
+    public static String place(Work work, String id) {
         return work.places().stream()
                 .filter(p -> p.id().equals(id))
                 .map(Place::name)

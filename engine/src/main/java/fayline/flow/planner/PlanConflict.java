@@ -22,6 +22,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 
 /**
  * What together keeps a step out of every plan: a group of requirements of which none can be left out, found by letting one after
@@ -173,7 +174,11 @@ public final class PlanConflict {
                 .filter(h -> h.steps().contains(step.id()))
                 .forEach(h -> all.add(new Requirement(
                         "it needs " + h.count() + " of "
-                                + (h.candidates().isEmpty() ? "no place" : String.join(", ", h.candidates())),
+                                + (h.candidates().isEmpty()
+                                        ? "no place"
+                                        : h.candidates().stream()
+                                                .map(p -> WishWords.place(work, p))
+                                                .collect(Collectors.joining(", "))),
                         w -> w.withPlaces(
                                 w.places(),
                                 w.holds().stream()

@@ -80,6 +80,17 @@ class QuantityParserTest {
                 .hasMessageContaining(says);
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"3,4 | write 3.4", "3,4 in | write 3.4 in", "3,4x | ''", "3,4 kg | ''", "1,2,3 mm | ''"})
+    void should_suggest_a_point_for_a_comma_when_that_can_be_read(String text, String suggestion) {
+        assertThatThrownBy(() -> QuantityParser.parse(text, QuantityKind.LENGTH))
+                .isInstanceOfSatisfying(
+                        UnreadableQuantityException.class,
+                        e -> assertThat(e.suggestion()).isEqualTo(suggestion));
+    }
+
     @Test
     void should_refuse_a_temperature_when_below_absolute_zero() {
         assertThatThrownBy(() -> QuantityParser.parse("-300 degC", QuantityKind.TEMPERATURE))

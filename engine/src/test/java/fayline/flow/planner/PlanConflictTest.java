@@ -2,11 +2,14 @@ package fayline.flow.planner;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fayline.flow.plan.Place;
 import fayline.flow.plan.Place.Kind;
 import fayline.flow.plan.Work;
+import fayline.flow.plan.WorkWish;
 import fayline.flow.planner.PlanConflict.Conflict;
 import fayline.flow.planner.SmallShop.Step;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Small shops in which it can be said by hand what stands against what. */
@@ -55,6 +58,18 @@ class PlanConflictTest {
     void should_name_the_place_when_it_has_to_choose_among_none() {
         SmallShop shop = shop().mould("m").step(new Step("a", 1, 60)).hold(Kind.MOULD, List.of(), "a");
         assertThat(of(shop, "a").get(0).requirements()).containsExactly("it needs 1 of no place");
+    }
+
+    @Test
+    void should_name_places_as_the_shop_calls_them() {
+        SmallShop shop = shop().mould("m-fin").step(new Step("a", 1, 60)).hold(Kind.MOULD, List.of("m-fin"), "a");
+        Work work = shop.work();
+        Work called = work.withPlaces(
+                        List.of(new Place("m-fin", "Fin mould", Kind.MOULD, "hall", true, true)), work.holds())
+                .withWishes(List.of(new WorkWish(
+                        "w", "a", WorkWish.Kind.AWAY, "m-fin", Optional.empty(), Optional.empty(), "ada", "")));
+        assertThat(PlanConflict.of(called, "a", SerialPlanner.quick()).get(0).requirements())
+                .containsExactlyInAnyOrder("it needs 1 of Fin mould", "ada wants it kept away from Fin mould");
     }
 
     @Test

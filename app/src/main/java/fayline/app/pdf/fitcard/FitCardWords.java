@@ -33,7 +33,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -166,12 +165,7 @@ public record FitCardWords(QuantityFormat format, ZoneId zone, UnaryOperator<Str
     }
 
     private String stack(ShimStack s) {
-        if (s.piecesMm().isEmpty()) {
-            return "none";
-        }
-        double tape = s.heightMm() - s.piecesMm().stream().mapToDouble(p -> p).sum();
-        return s.piecesMm().stream().map(this::fine).collect(Collectors.joining(" + "))
-                + (tape > LEAST_FILLED_MM ? " + tape " + fine(tape) : "") + " = " + fine(s.heightMm());
+        return s.piecesMm().isEmpty() ? "none" : s.sum(this::fine) + " = " + fine(s.heightMm());
     }
 
     private List<Pair> located(FitCard.Located l, List<Phrase> assumed) {

@@ -214,8 +214,7 @@ final class FitAnswers {
         if (sight.format().system() == UnitSystem.METRIC || stack.piecesMm().isEmpty()) {
             return stack.words();
         }
-        return thou(stack.heightMm()) + " thou = "
-                + stack.piecesMm().stream().map(FitAnswers::thou).collect(Collectors.joining(" + "));
+        return thou(stack.heightMm()) + " thou = " + stack.sum(FitAnswers::thou);
     }
 
     private static String thou(double mm) {

@@ -79,10 +79,7 @@ final class HoldFigures {
     }
 
     private static String pieces(Grounds g, ShimStack stack) {
-        return stack.piecesMm().isEmpty()
-                ? "none"
-                : stack.piecesMm().stream().map(g::mm).collect(Collectors.joining(" + ")) + " = "
-                        + g.mm(stack.heightMm());
+        return stack.piecesMm().isEmpty() ? "none" : stack.sum(g::mm) + " = " + g.mm(stack.heightMm());
     }
 
     static List<WhyView.Shown> trim(Grounds g) {

@@ -150,6 +150,8 @@ class ShimTest {
         ShimResult.Choice best = ShimCalculator.calculate(q).best().orElseThrow();
         assertEquals(List.of(1.05, 1.55, 0.0), heights(best));
         assertEquals(List.of(1.0), best.stacks().get(0).piecesMm());
+        assertEquals("1.05 = 1.00 + tape 0.05", best.stacks().get(0).words());
+        assertEquals("none", best.stacks().get(2).words());
         assertEquals(0, best.worstDeviation(), 1e-12);
     }
 

@@ -98,7 +98,7 @@ public final class Kind {
 
     /** A list of one kind, of at least so many. */
     public static Kind list(Kind item, int least) {
-        return sized(item, least, Integer.MAX_VALUE, "a list of at least " + least);
+        return sized(item, least, Integer.MAX_VALUE, least == 0 ? "a list" : "a list of at least " + least);
     }
 
     /** A list of one kind of just so many, as a point of two numbers. */
