@@ -33,6 +33,7 @@ import fayline.app.web.frame.Door;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.ScreenPage;
 import fayline.app.web.frame.Sights;
+import fayline.app.web.live.LivePage;
 import fayline.app.web.people.MePage;
 import fayline.app.web.people.PeoplePage;
 import fayline.app.web.people.SignInPage;
@@ -157,6 +158,7 @@ public final class Site implements WebServer.Pages {
                 new DefinitionPage(sights, shop),
                 new PaperPage(sights),
                 new WhyPage(sights),
-                new ScreenPage(sights));
+                new ScreenPage(sights),
+                new LivePage(sights, looking));
     }
 }

@@ -42,13 +42,15 @@ public final class WebServer implements AutoCloseable {
     private final Javalin javalin;
     private final Listening listening;
     private final Optional<String> home;
+    private final List<Page> pages;
 
     /** The connector, known once the server is built. */
     private static final class Listening {
         private volatile int port;
     }
 
-    private WebServer(Javalin javalin, Listening listening, Optional<String> home) {
+    private WebServer(Javalin javalin, Listening listening, Optional<String> home, List<Page> pages) {
+        this.pages = pages;
         this.javalin = javalin;
         this.listening = listening;
         this.home = home;
@@ -113,7 +115,7 @@ public final class WebServer implements AutoCloseable {
             throw e;
         }
         listening.port = javalin.port();
-        return new WebServer(javalin, listening, network.map(Network::home));
+        return new WebServer(javalin, listening, network.map(Network::home), behind);
     }
 
     private static boolean boundElsewhere(Throwable e) {
@@ -218,6 +220,7 @@ public final class WebServer implements AutoCloseable {
     /** Finishes what is under way and stops. */
     @Override
     public void close() {
+        pages.forEach(Page::end);
         javalin.stop();
     }
 }

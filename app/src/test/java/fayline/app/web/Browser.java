@@ -70,6 +70,19 @@ final class Browser {
                 .send(b.build(), HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
     }
 
+    /** Follows the record as an open page does, line by line as it comes. */
+    HttpResponse<Stream<String>> follow(String... headers) throws IOException, InterruptedException {
+        HttpRequest.Builder b = HttpRequest.newBuilder(home.resolve("/live")).header("Accept", "text/event-stream");
+        for (int i = 0; i < headers.length; i += 2) {
+            b.header(headers[i], headers[i + 1]);
+        }
+        return HttpClient.newBuilder()
+                .cookieHandler(cookies)
+                .sslContext(client.sslContext())
+                .build()
+                .send(b.build(), HttpResponse.BodyHandlers.ofLines());
+    }
+
     HttpResponse<String> get(String path) throws IOException, InterruptedException {
         return client.send(
                 HttpRequest.newBuilder(home.resolve(path)).build(),

@@ -175,23 +175,30 @@ public final class SignIns {
                 p.person(), p.name(), Role.of(p.role()).orElse(Role.VIEWER), Way.ofKey(s.way()), s.id(), s.device());
     }
 
-    /** Who holds a token; nobody where it was never given out, has ended, or is too old. */
+    /** Who holds a token and uses it; nobody where it was never given out, has ended, or is too old. */
     public Optional<Actor> who(String token) {
+        return holding(token).flatMap(s -> {
+            Optional<KnownPerson> person = tables.person(s.person());
+            Instant now = clock.instant();
+            if (person.isPresent() && now.isAfter(s.seen().plus(NOTED))) {
+                tables.seen(s.id(), now);
+            }
+            return person.map(p -> actor(p, s));
+        });
+    }
+
+    /** The same of what a page asks by itself: nobody need be there, so the sign-in does not last longer for it. */
+    public Optional<Actor> holder(String token) {
+        return holding(token).flatMap(s -> tables.person(s.person()).map(p -> actor(p, s)));
+    }
+
+    private Optional<SignIn> holding(String token) {
         Optional<SignIn> found = tables.signInOf(Secrets.fingerprint(token));
-        if (found.isEmpty()) {
+        if (found.isPresent() && isOver(found.get(), clock.instant())) {
+            tables.removeSignIn(found.get().id());
             return Optional.empty();
         }
-        SignIn s = found.get();
-        Instant now = clock.instant();
-        if (isOver(s, now)) {
-            tables.removeSignIn(s.id());
-            return Optional.empty();
-        }
-        Optional<KnownPerson> person = tables.person(s.person());
-        if (person.isPresent() && now.isAfter(s.seen().plus(NOTED))) {
-            tables.seen(s.id(), now);
-        }
-        return person.map(p -> actor(p, s));
+        return found;
     }
 
     /** Idle or old; or the clock was set back, so that nobody can tell. */

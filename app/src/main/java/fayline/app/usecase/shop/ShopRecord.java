@@ -43,6 +43,7 @@ public final class ShopRecord {
     private final Map<String, List<String>> plannedSets = new HashMap<>();
     private final RecordFold fold = new RecordFold();
     private RecordState state = RecordState.EMPTY;
+    private String origin = "";
 
     /**
      * A record seen at a clock.
@@ -89,6 +90,7 @@ public final class ShopRecord {
     public synchronized RecordState state() {
         if (log.head().seq() != state.head().seq()) {
             for (Entry e : log.read(state.head().seq() + 1)) {
+                origin = origin.isEmpty() ? e.hash() : origin;
                 fold.take(e);
                 known.put(e.client(), new Known(e.seq(), happened(e)));
             }
@@ -103,6 +105,12 @@ public final class ShopRecord {
         } catch (DateTimeParseException e2) {
             return e.taken();
         }
+    }
+
+    /** What tells this record from any other: the hash of its first entry; empty while there is none. */
+    public synchronized String origin() {
+        state();
+        return origin;
     }
 
     /** Whether an entry stands under an id. */

@@ -8,6 +8,7 @@ import fayline.flow.plan.Work;
 import fayline.flow.planner.PlanSolver;
 import fayline.flow.planner.SerialPlanner;
 import fayline.flow.planner.goal.PlanGoal;
+import fayline.flow.record.RecordState;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -26,6 +27,7 @@ public final class LookAtShop {
     private Optional<Kept> kept = Optional.empty();
     private Optional<Plan> better = Optional.empty();
     private PlanOrigin origin = PlanOrigin.SERIAL;
+    private volatile int turns;
 
     /** With the serial planner. */
     public LookAtShop(ShopRecord shop) {
@@ -85,11 +87,18 @@ public final class LookAtShop {
     public synchronized void follow(Work work, Plan plan, PlanOrigin by) {
         better = Optional.of(plan);
         origin = by;
+        turns++;
         // The work stands as computed: only the plan is another.
         kept = kept.filter(k -> k.picture().work().isSame(work)).map(k -> {
             Picture p = noted(k.picture().following(List.of(plan)));
             return new Kept(k.seq(), k.quarter(), p, morning.moved(shop, p));
         });
+    }
+
+    /** How far the record is, and which plan and definition hold; asked often, so nothing is computed for it. */
+    public Latest latest() {
+        RecordState state = shop.state();
+        return Latest.of(shop.origin(), state, turns);
     }
 
     private synchronized Optional<Kept> kept() {

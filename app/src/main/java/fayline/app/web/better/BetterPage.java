@@ -28,6 +28,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /** A better plan: what it is worth, a search with its progress, a stop that keeps the best, and telling the crew. */
 public final class BetterPage implements Page {
@@ -91,14 +92,15 @@ public final class BetterPage implements Page {
     private void news(SseClient client) {
         improving.ifPresent(i -> {
             client.keepAlive();
-            Runnable end = i.listen(p -> news(client, p));
+            BooleanSupplier stays = sights.stays(new Visit(client.ctx()));
+            Runnable end = i.listen(p -> news(client, stays, p));
             client.onClose(end);
-            i.progress().ifPresent(p -> news(client, p));
+            i.progress().ifPresent(p -> news(client, stays, p));
         });
     }
 
-    private void news(SseClient client, Progress p) {
-        if (!sights.isStill(new Visit(client.ctx()))) {
+    private static void news(SseClient client, BooleanSupplier stays, Progress p) {
+        if (!stays.getAsBoolean()) {
             client.close();
             return;
         }

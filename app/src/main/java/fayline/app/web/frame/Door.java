@@ -12,6 +12,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
@@ -68,9 +69,9 @@ public final class Door {
         routes.beforeMatched(gate::may);
     }
 
-    /** Whether who asked is still known, for answers that go on and on. */
-    public boolean isStill(Visit visit) {
-        return gate.isStill(visit.context());
+    /** Whether who asked is still known, to be asked again and again by answers that go on and on. */
+    public BooleanSupplier stays(Visit visit) {
+        return gate.stays(visit.context());
     }
 
     /** From where the program can be reached. */

@@ -27,6 +27,7 @@ import java.util.Optional;
  * @param said what was just done, to be confirmed on the page; empty for nothing
  * @param draft the form whose typed text may be forgotten now; empty for none
  * @param version the program's version
+ * @param follows how the page follows the record
  * @param actor who is signed in; empty where the program serves this machine alone
  */
 public record Frame(
@@ -49,6 +50,7 @@ public record Frame(
         String said,
         String draft,
         String version,
+        Following follows,
         Optional<Actor> actor) {
     /** Copies the lists. */
     public Frame {

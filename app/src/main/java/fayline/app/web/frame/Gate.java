@@ -1,6 +1,7 @@
 package fayline.app.web.frame;
 
 import io.javalin.http.Context;
+import java.util.function.BooleanSupplier;
 
 /** The one place that asks of every request who it is and whether they may. */
 public interface Gate {
@@ -17,8 +18,8 @@ public interface Gate {
         }
 
         @Override
-        public boolean isStill(Context ctx) {
-            return true;
+        public BooleanSupplier stays(Context ctx) {
+            return () -> true;
         }
     };
 
@@ -37,6 +38,9 @@ public interface Gate {
      */
     void may(Context ctx);
 
-    /** Whether who asked is still known, for answers that go on and on. */
-    boolean isStill(Context ctx);
+    /**
+     * Whether who asked is still known, to be asked again and again by answers that go on and on; asking does not count as use
+     * of a sign-in.
+     */
+    BooleanSupplier stays(Context ctx);
 }

@@ -6,4 +6,9 @@ import io.javalin.config.RoutesConfig;
 public interface Page {
     /** Adds the addresses it answers. */
     void addTo(RoutesConfig routes);
+
+    /** Ends what goes on beside its answers, before the program stops. */
+    default void end() {
+        // most pages answer and are done
+    }
 }

@@ -1,5 +1,6 @@
 package fayline.app.web.frame;
 
+import fayline.app.usecase.view.Latest;
 import fayline.app.usecase.view.ShopView;
 import fayline.basis.finding.Finding;
 import fayline.basis.finding.Phrase;
@@ -32,6 +33,7 @@ public final class Sight {
             Pattern.compile("(?<= of )[a-z0-9-]+|(?<![\\w/-])[a-z0-9]+(?:-[a-z0-9]+)+(?![\\w/-])");
 
     private final ShopView view;
+    private final Latest latest;
     private final QuantityFormat format;
     private final TimeWords time;
     private final Map<String, Plan.PlannedStep> planned = new HashMap<>();
@@ -42,11 +44,13 @@ public final class Sight {
      * Makes a sight.
      *
      * @param view what a use case says
+     * @param latest how far the record was before it was looked at
      * @param format the screen's units
      * @param time the shop's moment
      */
-    public Sight(ShopView view, QuantityFormat format, TimeWords time) {
+    public Sight(ShopView view, Latest latest, QuantityFormat format, TimeWords time) {
         this.view = view;
+        this.latest = latest;
         this.format = format;
         this.time = time;
         view.plan().steps().forEach(s -> planned.putIfAbsent(s.step(), s));
@@ -57,6 +61,11 @@ public final class Sight {
     /** All that is seen. */
     public ShopView view() {
         return view;
+    }
+
+    /** How far the record was before it was looked at. */
+    public Latest latest() {
+        return latest;
     }
 
     /** The work of all projects. */

@@ -3,6 +3,7 @@ package fayline.app.web.frame;
 import fayline.app.usecase.people.Actor;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.shop.UnreadableDefinitionException;
+import fayline.app.usecase.view.Latest;
 import fayline.app.usecase.view.LookAtShop;
 import fayline.app.usecase.view.ShopView;
 import fayline.basis.finding.InputProblem;
@@ -10,6 +11,7 @@ import fayline.flow.project.shop.Person;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
 /** Looks at the shop for a screen and shows pages to it. */
@@ -48,13 +50,15 @@ public final class Sights {
     /** Looks for a screen. */
     public Optional<Sight> look(Visit visit) {
         String project = visit.project();
+        // before anything else is looked at: what comes meanwhile is news to the page
+        Latest latest = looking.latest();
         try {
             Optional<ShopView> view = looking.look(project);
             if (view.isEmpty() && !project.isEmpty()) {
                 view = looking.look("");
             }
-            return view.map(v ->
-                    new Sight(v, visit.format(v.definition().facts().units()), new TimeWords(v.zone(), shop.minute())));
+            return view.map(v -> new Sight(
+                    v, latest, visit.format(v.definition().facts().units()), new TimeWords(v.zone(), shop.minute())));
         } catch (UnreadableDefinitionException e) {
             throw new Refusal(
                     409,
@@ -97,6 +101,7 @@ public final class Sights {
                 visit.said(),
                 visit.draftDone(),
                 version,
+                Following.of(visit, sight.latest()),
                 visit.actor());
     }
 
@@ -122,6 +127,7 @@ public final class Sights {
                 visit.said(),
                 visit.draftDone(),
                 version,
+                Following.of(visit, looking.latest()),
                 visit.actor());
     }
 
@@ -130,9 +136,9 @@ public final class Sights {
         return look(visit).map(s -> frame(visit, s, title, here)).orElseGet(() -> bare(visit, title, here));
     }
 
-    /** Whether who asked is still known, for answers that go on and on. */
-    public boolean isStill(Visit visit) {
-        return door.isStill(visit);
+    /** Whether who asked is still known, to be asked again and again by answers that go on and on. */
+    public BooleanSupplier stays(Visit visit) {
+        return door.stays(visit);
     }
 
     /** Shows a page. */

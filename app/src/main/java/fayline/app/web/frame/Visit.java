@@ -21,6 +21,7 @@ public final class Visit {
     private static final Pattern ID = Pattern.compile("[a-z0-9][a-z0-9-]{0,79}");
     private static final Pattern ONCE = Pattern.compile("[0-9a-f-]{8,36}");
     private static final String ACTOR = "actor";
+    private static final String BY_ITSELF = "Fayline-By-Itself";
     private final Context ctx;
 
     /** Makes a visit of a request. */
@@ -107,14 +108,24 @@ public final class Visit {
         ctx.sessionAttribute("draft", draft);
     }
 
-    /** The sentence that was left for this page. */
+    /** Whether a page asks by itself, to show what is new: then nobody need be before it. */
+    public boolean byItself() {
+        return ctx.header(BY_ITSELF) != null;
+    }
+
+    /** Whether an address is looked at, not a form sent. */
+    boolean looks() {
+        return ctx.method().name().equals("GET");
+    }
+
+    /** The sentence that was left for this page; it stays for whoever is led here, where a page asks by itself. */
     public String said() {
-        return orEmpty(ctx.consumeSessionAttribute("said"));
+        return byItself() ? "" : orEmpty(ctx.consumeSessionAttribute("said"));
     }
 
     /** The draft that is over; empty for none. */
     public String draftDone() {
-        return orEmpty(ctx.consumeSessionAttribute("draft"));
+        return byItself() ? "" : orEmpty(ctx.consumeSessionAttribute("draft"));
     }
 
     /** A part of the path. */

@@ -14,6 +14,7 @@ import io.javalin.http.HttpStatus;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 
 /** Asks of every request who it is, by the token of the sign-in, and of every address whether their role may. */
 public final class PeopleGate implements Gate {
@@ -36,7 +37,8 @@ public final class PeopleGate implements Gate {
             return true;
         }
         Visit visit = new Visit(ctx);
-        Optional<Actor> actor = Tokens.signIn(visit).flatMap(people.signIns()::who);
+        Optional<Actor> actor =
+                Tokens.signIn(visit).flatMap(visit.byItself() ? people.signIns()::holder : people.signIns()::who);
         actor.ifPresent(visit::actor);
         if (actor.isPresent() || isOpen(ctx.path())) {
             return true;
@@ -85,8 +87,9 @@ public final class PeopleGate implements Gate {
     }
 
     @Override
-    public boolean isStill(Context ctx) {
-        return Tokens.signIn(new Visit(ctx)).flatMap(people.signIns()::who).isPresent();
+    public BooleanSupplier stays(Context ctx) {
+        Optional<String> token = Tokens.signIn(new Visit(ctx));
+        return () -> token.flatMap(people.signIns()::holder).isPresent();
     }
 
     private static String remedy(Actor who, Act act) {

@@ -1,4 +1,5 @@
 // Small enhancements. Every page works without them.
+import "/static/live.js";
 import "/static/clocks.js";
 import "/static/drafts.js";
 import "/static/confirm.js";

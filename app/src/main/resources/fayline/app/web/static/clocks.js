@@ -27,4 +27,4 @@ function tick() {
 
 tick();
 setInterval(tick, 5000);
-document.addEventListener("htmx:afterSwap", tick);
+for (const renewed of ["htmx:afterSwap", "fayline:renewed"]) document.addEventListener(renewed, tick);

@@ -42,4 +42,4 @@ function start() {
 }
 
 start();
-document.addEventListener("htmx:afterSwap", start);
+for (const renewed of ["htmx:afterSwap", "fayline:renewed"]) document.addEventListener(renewed, start);
