@@ -1,5 +1,7 @@
 package fayline.flow.record;
 
+import fayline.flow.record.proof.Digest;
+import fayline.flow.record.proof.HashTree;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -10,7 +12,8 @@ import java.util.Optional;
 public final class Chain {
     private Head head = Head.EMPTY;
     private Optional<Fault> fault = Optional.empty();
-    private final Optional<Head> outside;
+    private final Optional<? extends KeptHead> outside;
+    private final HashTree tree = new HashTree();
     private boolean outsideMet;
 
     /**
@@ -25,13 +28,13 @@ public final class Chain {
      *
      * @param outside that head; its hash may be cut to its first digits
      */
-    public Chain(Optional<Head> outside) {
+    public Chain(Optional<? extends KeptHead> outside) {
         this.outside = outside;
         this.outsideMet = outside.isEmpty() || outside.get().seq() == 0;
     }
 
     /** Checks one chain held in memory. */
-    public static Optional<Fault> check(Iterable<Entry> entries, Optional<Head> outside) {
+    public static Optional<Fault> check(Iterable<Entry> entries, Optional<? extends KeptHead> outside) {
         Chain chain = new Chain(outside);
         entries.forEach(chain::next);
         return chain.end();
@@ -48,10 +51,15 @@ public final class Chain {
         }
     }
 
+    /** The tree over the hashes of the entries up to which the chain is sound. */
+    public TreeHead treeHead() {
+        return TreeHead.of(head.seq(), tree.root((int) head.seq()));
+    }
+
     /** The first fault, once every entry was given. */
     public Optional<Fault> end() {
         if (fault.isEmpty() && !outsideMet) {
-            Head wanted = outside.orElseThrow();
+            KeptHead wanted = outside.orElseThrow();
             return Optional.of(new Fault(
                     head.seq() + 1,
                     "entries are missing: the record ends at entry " + head.seq() + ", the head kept outside stands at "
@@ -87,7 +95,11 @@ public final class Chain {
             return fault(e, "one of its fields is not as recorded");
         }
         Optional<Fault> form = judgeForm(e);
-        return form.isPresent() ? form : judgeOutside(e);
+        if (form.isPresent()) {
+            return form;
+        }
+        tree.add(Digest.ofHex(e.hash()).bytes());
+        return judgeOutside(e);
     }
 
     private static String hashOf(Entry e) {
@@ -112,8 +124,8 @@ public final class Chain {
     private Optional<Fault> judgeOutside(Entry e) {
         if (outside.isPresent() && outside.get().seq() == e.seq()) {
             outsideMet = true;
-            if (!e.hash().startsWith(outside.get().hash())) {
-                return fault(e, "its hash is not the one kept outside: the record was rewritten at or before it");
+            if (!outside.get().fits(e, tree.root())) {
+                return fault(e, "it does not fit the head kept outside: the record was rewritten at or before it");
             }
         }
         return Optional.empty();

@@ -1,12 +1,14 @@
 package fayline.flow.record;
 
+import fayline.flow.record.proof.Digest;
+
 /**
  * Where a chain ends.
  *
  * @param seq sequence of the last entry; 0 where there is none
  * @param hash its hash
  */
-public record Head(long seq, String hash) {
+public record Head(long seq, String hash) implements KeptHead {
     /** The head of an empty chain. */
     public static final Head EMPTY = new Head(0, Entry.NO_PREVIOUS);
 
@@ -14,6 +16,11 @@ public record Head(long seq, String hash) {
     @Override
     public String toString() {
         return seq + "-" + hash;
+    }
+
+    @Override
+    public boolean fits(Entry last, Digest root) {
+        return last.hash().startsWith(hash);
     }
 
     /**

@@ -42,7 +42,7 @@ class PublishedProofsTest {
             }
         }
         assertThat(other)
-                .as("judged otherwise; from size 0 on, the publishers look at no first root, we ask for the empty tree's")
+                .as("judged otherwise; the publishers refuse any proof from size 0 on, for us every tree begins with the empty one")
                 .allMatch(f -> f.endsWith("consistency/additional/size1-is-zero-and-size2-is-not-zero.json"))
                 .hasSizeLessThanOrEqualTo(1);
         assertThat(judged).isGreaterThanOrEqualTo(518);
