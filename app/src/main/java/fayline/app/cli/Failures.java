@@ -1,5 +1,7 @@
 package fayline.app.cli;
 
+import fayline.app.usecase.archive.UnreadableArchiveException;
+import fayline.app.usecase.archive.UnsoundRecordException;
 import fayline.app.usecase.calc.CalcInputException;
 import fayline.app.usecase.open.CannotOpenException;
 import fayline.app.usecase.shop.UnreadableDefinitionException;
@@ -32,6 +34,10 @@ final class Failures implements IExecutionExceptionHandler, IParameterExceptionH
             s.err().println(name + ": " + told(e));
             return ExitCode.BAD_INPUT;
         }
+        if (e instanceof UnsoundRecordException) {
+            s.err().println(name + ": " + e.getMessage());
+            return ExitCode.SAYS_NO;
+        }
         if (e instanceof CannotOpenException) {
             s.err().println(name + ": " + e.getMessage());
             return ExitCode.FAULT;
@@ -44,6 +50,7 @@ final class Failures implements IExecutionExceptionHandler, IParameterExceptionH
     private static boolean isBadInput(Exception e) {
         return e instanceof CalcInputException
                 || e instanceof BadInputException
+                || e instanceof UnreadableArchiveException
                 || e instanceof UnreadableDefinitionException
                 || e instanceof NoSuchFileException
                 || e instanceof NotDirectoryException

@@ -26,6 +26,8 @@ public final class Program {
                 .addSubcommand(new CalcCommand(s))
                 .addSubcommand(new ImportCommand(s))
                 .addSubcommand(new ExportCommand(s))
+                .addSubcommand(new BackupCommand(s))
+                .addSubcommand(new RestoreCommand(s))
                 .addSubcommand(new VerifyRecordCommand(s))
                 .addSubcommand(new BenchCommand(s));
         line.registerConverter(Integer.class, new WholeNumber());

@@ -26,8 +26,12 @@ final class RootCommand implements Runnable {
     static final class Version implements CommandLine.IVersionProvider {
         @Override
         public String[] getVersion() {
-            String version = RootCommand.class.getPackage().getImplementationVersion();
-            return new String[] {"fayline " + (version == null ? "(not packaged)" : version)};
+            return new String[] {"fayline " + version()};
         }
+    }
+
+    static String version() {
+        String version = RootCommand.class.getPackage().getImplementationVersion();
+        return version == null ? "(not packaged)" : version;
     }
 }

@@ -12,7 +12,7 @@ import fayline.app.usecase.act.TakeReading;
 import fayline.app.usecase.folder.ImportFolder;
 import fayline.app.usecase.open.CannotOpenException;
 import fayline.app.usecase.open.OpenShop;
-import fayline.app.usecase.open.VerifyRecord;
+import fayline.app.usecase.archive.VerifyRecord;
 import fayline.app.usecase.view.LookAtShop;
 import fayline.app.usecase.view.ReadFolder;
 import fayline.app.usecase.view.ShopView;

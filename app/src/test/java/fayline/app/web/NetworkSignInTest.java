@@ -205,7 +205,7 @@ class NetworkSignInTest {
                 .doesNotContain(ServedNetwork.PASSWORD)
                 .doesNotContain(token(lead))
                 .doesNotContain("argon2");
-        assertThat(fayline.app.usecase.open.VerifyRecord.verify(served.open().path(), java.util.Optional.empty())
+        assertThat(fayline.app.usecase.archive.VerifyRecord.verify(served.open().path(), java.util.Optional.empty())
                         .fault())
                 .isEmpty();
         assertThat(UUID.fromString(current.id())).isNotNull();

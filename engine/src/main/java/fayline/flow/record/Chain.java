@@ -51,6 +51,11 @@ public final class Chain {
         }
     }
 
+    /** Whether no bad entry was met so far. */
+    public boolean isSound() {
+        return fault.isEmpty();
+    }
+
     /** The tree over the hashes of the entries up to which the chain is sound. */
     public TreeHead treeHead() {
         return TreeHead.of(head.seq(), tree.root((int) head.seq()));

@@ -88,17 +88,22 @@ public record SignedHead(TreeHead head, String at, String key, String signature)
     public static SignedHead parse(String text) {
         SignedHead read;
         try {
-            if (!(Value.parse(text.strip()) instanceof Value.Fields f) || !f.text("form").equals(FORM)) {
+            if (!(Value.parse(text.strip()) instanceof Value.Fields f)
+                    || !f.text("form").equals(FORM)) {
                 throw new NotCanonicalException("the form is not " + FORM);
             }
             Instant.parse(f.text("at"));
             read = new SignedHead(
-                    new TreeHead(f.whole("size").orElse(-1L), f.text("root")), f.text("at"), f.text("key"), f.text("signature"));
+                    new TreeHead(f.whole("size").orElse(-1L), f.text("root")),
+                    f.text("at"),
+                    f.text("key"),
+                    f.text("signature"));
         } catch (DateTimeException | IllegalArgumentException e) {
             throw new IllegalArgumentException("expected a head as its QR code holds it: " + e.getMessage(), e);
         }
         if (!read.holds()) {
-            throw new IllegalArgumentException("the signature under this head does not hold: it was altered or misread");
+            throw new IllegalArgumentException(
+                    "the signature under this head does not hold: it was altered or misread");
         }
         return read;
     }

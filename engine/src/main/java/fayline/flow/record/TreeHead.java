@@ -32,8 +32,8 @@ public record TreeHead(long seq, String root) implements KeptHead {
     /** Checks the root. */
     public TreeHead {
         if (seq < 0 || !HEX.matcher(root).matches()) {
-            throw new IllegalArgumentException(
-                    "found " + seq + " and \"" + root + "\", expected a sequence number and 32 or 64 hexadecimal digits");
+            throw new IllegalArgumentException("found " + seq + " and \"" + root
+                    + "\", expected a sequence number and 32 or 64 hexadecimal digits");
         }
     }
 
@@ -75,7 +75,8 @@ public record TreeHead(long seq, String root) implements KeptHead {
         }
         BigInteger bits = BigInteger.ZERO;
         String digits = m.group(2).toUpperCase(Locale.ROOT).replaceAll("[ -]", "");
-        for (char c : digits.replace('0', 'O').replace('1', 'I').replace('8', 'B').toCharArray()) {
+        for (char c :
+                digits.replace('0', 'O').replace('1', 'I').replace('8', 'B').toCharArray()) {
             bits = bits.shiftLeft(GROUP).add(BigInteger.valueOf(DIGITS.indexOf(c)));
         }
         String hex = bits.shiftRight(SPARE_BITS).toString(16);

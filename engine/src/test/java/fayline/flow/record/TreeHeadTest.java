@@ -33,8 +33,10 @@ class TreeHeadTest {
         TreeHead head = new TreeHead(7, "73c4e8".concat("1f".repeat(29)));
 
         TreeHead kept = new TreeHead(7, head.root().substring(0, 32));
-        assertThat(KeptHead.parse(head.paper().toLowerCase(java.util.Locale.ROOT))).isEqualTo(kept);
-        assertThat(KeptHead.parse(head.paper().replace('O', '0').replace('I', '1').replace('B', '8')))
+        assertThat(KeptHead.parse(head.paper().toLowerCase(java.util.Locale.ROOT)))
+                .isEqualTo(kept);
+        assertThat(KeptHead.parse(
+                        head.paper().replace('O', '0').replace('I', '1').replace('B', '8')))
                 .isEqualTo(kept);
         assertThat(KeptHead.parse(" 7-" + head.paper().substring(2).replace("-", "") + " "))
                 .isEqualTo(kept);
@@ -59,7 +61,9 @@ class TreeHeadTest {
         KeptHead kept = KeptHead.parse(TreeHead.of(9, tree.root()).paper());
 
         assertThat(Chain.check(chain, Optional.of(kept))).isEmpty();
-        assertThat(Chain.check(chain.subList(0, 8), Optional.of(kept)).orElseThrow().seq())
+        assertThat(Chain.check(chain.subList(0, 8), Optional.of(kept))
+                        .orElseThrow()
+                        .seq())
                 .isEqualTo(9);
         List<Entry> other = rewritten(chain, 4);
         assertThat(Chain.check(other, Optional.empty())).isEmpty();
@@ -72,8 +76,8 @@ class TreeHeadTest {
         MemoryLog log = new MemoryLog(chain.subList(0, at));
         for (Entry e : chain.subList(at, chain.size())) {
             Value.Fields payload = e.seq() == at + 1 ? e.fields().with("text", "quite all right") : e.fields();
-            log.append(new NewEntry(
-                    e.client(), e.by(), e.phone(), e.taken(), e.project(), e.kind(), payload, e.files()));
+            log.append(
+                    new NewEntry(e.client(), e.by(), e.phone(), e.taken(), e.project(), e.kind(), payload, e.files()));
         }
         return log.read(1);
     }
@@ -104,7 +108,8 @@ class TreeHeadTest {
 
         assertThat(signed.holds()).isTrue();
         assertThat(SignedHead.parse(signed.text())).isEqualTo(signed);
-        assertThat(new SignedHead(new TreeHead(129, head.root()), signed.at(), signed.key(), signed.signature()).holds())
+        assertThat(new SignedHead(new TreeHead(129, head.root()), signed.at(), signed.key(), signed.signature())
+                        .holds())
                 .isFalse();
         assertThat(new SignedHead(head, "2026-04-27T06:00:01Z", signed.key(), signed.signature()).holds())
                 .isFalse();

@@ -3,6 +3,7 @@ package fayline.store.sql;
 import com.zaxxer.hikari.HikariDataSource;
 import com.zaxxer.hikari.pool.HikariPool;
 import fayline.flow.record.EntryLog;
+import fayline.flow.record.Head;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
@@ -139,6 +140,23 @@ public final class DataFolder implements AutoCloseable {
     /** Who may enter from the shop's network. */
     public PeopleTables people() {
         return people;
+    }
+
+    /**
+     * Takes what was kept elsewhere into this folder, which must hold no record yet: who may enter first, then all entries in
+     * one transaction.
+     *
+     * @param kept a sound record
+     * @throws StoreException if there is a record here already, or the database refuses
+     */
+    public void restore(RecordSnapshot kept) {
+        if (!log.head().equals(Head.EMPTY)) {
+            throw new StoreException(
+                    "The folder " + path + " holds a record already; a backup is restored into an empty one.");
+        }
+        kept.people().forEach(people::put);
+        kept.devices().forEach(people::add);
+        log.takeWhole(kept.entries());
     }
 
     /** Drops the tables for reading and fills them again from the entries. */

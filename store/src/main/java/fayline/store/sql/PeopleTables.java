@@ -88,10 +88,14 @@ public final class PeopleTables {
 
     /** Everybody who may enter, by id. */
     public List<KnownPerson> people() {
-        return read(db -> db.select(PERSON, NAME, ROLE, PASSWORD, PIN)
+        return read(PeopleTables::people);
+    }
+
+    static List<KnownPerson> people(DSLContext db) {
+        return db.select(PERSON, NAME, ROLE, PASSWORD, PIN)
                 .from(PEOPLE)
                 .orderBy(PERSON)
-                .fetch(PeopleTables::person));
+                .fetch(PeopleTables::person);
     }
 
     /** One of them. */
@@ -123,10 +127,14 @@ public final class PeopleTables {
 
     /** Every known device, the oldest first. */
     public List<KnownDevice> devices() {
-        return read(db -> db.select(ID, LABEL, SORT, PERSON, TOKEN, PAIRED)
+        return read(PeopleTables::devices);
+    }
+
+    static List<KnownDevice> devices(DSLContext db) {
+        return db.select(ID, LABEL, SORT, PERSON, TOKEN, PAIRED)
                 .from(DEVICES)
                 .orderBy(PAIRED, ID)
-                .fetch(PeopleTables::device));
+                .fetch(PeopleTables::device);
     }
 
     /** The device that holds a token. */

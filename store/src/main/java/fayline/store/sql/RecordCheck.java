@@ -2,12 +2,10 @@ package fayline.store.sql;
 
 import fayline.flow.record.Chain;
 import fayline.flow.record.Head;
-import java.nio.file.Files;
+import fayline.flow.record.KeptHead;
+import fayline.flow.record.TreeHead;
 import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.SQLException;
 import java.util.Optional;
-import java.util.Properties;
 import org.jooq.DSLContext;
 import org.jooq.exception.DataAccessException;
 import org.jooq.impl.DSL;
@@ -26,27 +24,11 @@ public final class RecordCheck {
      * @param outside a head that was kept elsewhere, where there is one
      * @throws StoreException if there is no record or it cannot be reached
      */
-    public static Report check(Path folder, Optional<Head> outside) {
-        Optional<Properties> elsewhere = DataFolder.elsewhere(folder);
-        if (elsewhere.isEmpty() && !Files.isRegularFile(folder.resolve(DataFolder.DATABASE))) {
-            throw new StoreException("The folder " + folder + " holds no record: expected a file " + DataFolder.DATABASE
-                    + " or " + DataFolder.ELSEWHERE + " in it.");
-        }
-        Engine engine = elsewhere.isPresent() ? Engine.POSTGRESQL : Engine.SQLITE;
-        try (Connection connection = DataFolder.source(folder, elsewhere, true).getConnection()) {
-            connection.setAutoCommit(false);
-            if (engine == Engine.POSTGRESQL) {
-                connection.setTransactionIsolation(Connection.TRANSACTION_REPEATABLE_READ);
-            }
-            Report report = check(engine.over(connection), outside);
-            connection.rollback();
-            return report;
-        } catch (SQLException e) {
-            throw new StoreException("The record in " + folder + " cannot be reached: " + e.getMessage(), e);
-        }
+    public static Report check(Path folder, Optional<? extends KeptHead> outside) {
+        return ReadOnly.ask(folder, db -> check(db, outside));
     }
 
-    private static Report check(DSLContext db, Optional<Head> outside) {
+    private static Report check(DSLContext db, Optional<? extends KeptHead> outside) {
         Chain chain = new Chain(outside);
         try {
             EntryRows.each(db, Long.MIN_VALUE, chain::next);
@@ -54,12 +36,13 @@ public final class RecordCheck {
             Optional<Chain.Fault> fault = chain.end();
             return new Report(
                     chain.head(),
+                    chain.treeHead(),
                     Optional.of(fault.filter(f -> f.seq() <= chain.head().seq())
                             .orElse(new Chain.Fault(
                                     chain.head().seq() + 1, "the database cannot be read here: " + e.getMessage()))));
         }
         Optional<Chain.Fault> fault = chain.end();
-        return new Report(chain.head(), fault.isPresent() ? fault : againstTable(db, chain.head()));
+        return new Report(chain.head(), chain.treeHead(), fault.isPresent() ? fault : againstTable(db, chain.head()));
     }
 
     /** Finds a tail that was cut without regard for the table beside the entries. */
@@ -88,7 +71,13 @@ public final class RecordCheck {
      * What was found.
      *
      * @param head the head up to which the chain is sound
+     * @param tree the same as a head of the tree
      * @param fault the first fault, where there is one
      */
-    public record Report(Head head, Optional<Chain.Fault> fault) {}
+    public record Report(Head head, TreeHead tree, Optional<Chain.Fault> fault) {
+        /** What a chain was found to be, once every entry was given. */
+        public static Report of(Chain chain) {
+            return new Report(chain.head(), chain.treeHead(), chain.end());
+        }
+    }
 }

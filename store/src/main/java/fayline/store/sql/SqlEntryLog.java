@@ -13,6 +13,7 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -157,16 +158,45 @@ final class SqlEntryLog implements EntryLog, AutoCloseable {
         }
     }
 
-    /** Drops the reading tables and fills them again from the entries. */
-    void rebuildReadingTables() {
+    /**
+     * Takes a whole record that was kept elsewhere, in one transaction.
+     *
+     * @param entries a sound chain from its first entry
+     * @throws StoreException if there are entries here already, or the database refuses
+     */
+    void takeWhole(List<Entry> entries) {
+        onWriter("The record was not restored", () -> {
+            fold = null;
+            return Transaction.write(pool, engine, db -> {
+                if (!EntryRows.head(db).equals(Head.EMPTY)) {
+                    throw new StoreException("There is a record here already; a backup is restored into an empty one.");
+                }
+                RecordFold whole = new RecordFold();
+                for (Entry e : entries) {
+                    requireCanonical(e);
+                    EntryRows.insert(db, e);
+                    whole.take(e);
+                }
+                ReadingTables.rebuild(db, whole.state());
+                return Boolean.TRUE;
+            });
+        });
+    }
+
+    private void onWriter(String failed, Callable<?> work) {
         try {
-            writer.submit(this::rebuild).get();
+            writer.submit(work).get();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw new StoreException("The reading tables were not rebuilt: the program is being stopped.", e);
+            throw new StoreException(failed + ": the program is being stopped.", e);
         } catch (ExecutionException e) {
-            throw new StoreException("The reading tables were not rebuilt: " + e.getMessage(), e);
+            throw new StoreException(failed + ": " + (e.getCause() == null ? e : e.getCause()).getMessage(), e);
         }
+    }
+
+    /** Drops the reading tables and fills them again from the entries. */
+    void rebuildReadingTables() {
+        onWriter("The reading tables were not rebuilt", this::rebuild);
     }
 
     private @Nullable Void rebuild() throws SQLException {

@@ -58,9 +58,9 @@ public final class OpenShop implements AutoCloseable {
                 throw e;
             }
         } catch (FolderInUseException e) {
-            throw new CannotOpenException(String.valueOf(e.getMessage()), true, e);
+            throw CannotOpenException.of(e);
         } catch (StoreException e) {
-            throw new CannotOpenException(String.valueOf(e.getMessage()), false, e);
+            throw CannotOpenException.of(e);
         }
     }
 

@@ -29,7 +29,8 @@ public final class Digest {
      */
     public static Digest of(byte[] bytes) {
         if (bytes.length != BYTES) {
-            throw new IllegalArgumentException("found " + bytes.length + " bytes, expected the " + BYTES + " of SHA-256");
+            throw new IllegalArgumentException(
+                    "found " + bytes.length + " bytes, expected the " + BYTES + " of SHA-256");
         }
         return new Digest(bytes.clone());
     }

@@ -92,16 +92,20 @@ class HashTreeTest {
                 byte[] leaf = {(byte) (m + 1)};
                 List<Digest> inclusion = tree.inclusion(m, n);
                 assertThat(Proof.holdsLeaf(m, n, leaf, inclusion, root)).isTrue();
-                assertThat(Proof.holdsLeaf(m, n, new byte[] {0}, inclusion, root)).isFalse();
+                assertThat(Proof.holdsLeaf(m, n, new byte[] {0}, inclusion, root))
+                        .isFalse();
                 Digest before = tree.root(m + 1);
                 List<Digest> consistency = tree.consistency(m + 1, n);
-                assertThat(Proof.holdsEarlier(m + 1, n, before, consistency, root)).isTrue();
+                assertThat(Proof.holdsEarlier(m + 1, n, before, consistency, root))
+                        .isTrue();
                 for (int k = 0; k < Digest.BYTES * 8; k += 37) {
                     int bit = k;
-                    assertThat(flips(inclusion, bit)).noneMatch(p -> Proof.holdsLeaf(placeOf(leaf), tree.size(), leaf, p, root));
+                    assertThat(flips(inclusion, bit))
+                            .noneMatch(p -> Proof.holdsLeaf(placeOf(leaf), tree.size(), leaf, p, root));
                     assertThat(flips(consistency, bit))
                             .noneMatch(p -> Proof.holdsEarlier(placeOf(leaf) + 1, tree.size(), before, p, root));
-                    assertThat(Proof.holdsLeaf(m, n, leaf, inclusion, flip(root, bit))).isFalse();
+                    assertThat(Proof.holdsLeaf(m, n, leaf, inclusion, flip(root, bit)))
+                            .isFalse();
                     assertThat(Proof.holdsEarlier(m + 1, n, before, consistency, flip(root, bit)))
                             .isFalse();
                     assertThat(Proof.holdsEarlier(m + 1, n, flip(before, bit), consistency, root))
@@ -160,9 +164,12 @@ class HashTreeTest {
         HashTree tree = HashTree.over(LEAVES);
 
         assertThat(tree.consistency(0, 8)).isEmpty();
-        assertThat(Proof.holdsEarlier(0, 8, tree.root(0), List.of(), tree.root())).isTrue();
-        assertThat(Proof.holdsEarlier(0, 8, tree.root(1), List.of(), tree.root())).isFalse();
-        assertThat(Proof.holdsEarlier(0, 0, tree.root(0), List.of(), tree.root())).isFalse();
+        assertThat(Proof.holdsEarlier(0, 8, tree.root(0), List.of(), tree.root()))
+                .isTrue();
+        assertThat(Proof.holdsEarlier(0, 8, tree.root(1), List.of(), tree.root()))
+                .isFalse();
+        assertThat(Proof.holdsEarlier(0, 0, tree.root(0), List.of(), tree.root()))
+                .isFalse();
     }
 
     @Test

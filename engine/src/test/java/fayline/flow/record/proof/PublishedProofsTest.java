@@ -33,7 +33,8 @@ class PublishedProofsTest {
         List<String> other = new ArrayList<>();
         int judged = 0;
         try (Stream<Path> files = Files.walk(Path.of(folder))) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".json")).sorted().toList()) {
+            for (Path file :
+                    files.filter(f -> f.toString().endsWith(".json")).sorted().toList()) {
                 String json = Files.readString(file);
                 if (holds(json) == "true".equals(field(WHOLE, json, "wantErr"))) {
                     other.add(file.toString());
@@ -42,7 +43,8 @@ class PublishedProofsTest {
             }
         }
         assertThat(other)
-                .as("judged otherwise; the publishers refuse any proof from size 0 on, for us every tree begins with the empty one")
+                .as(
+                        "judged otherwise; the publishers refuse any proof from size 0 on, for us every tree begins with the empty one")
                 .allMatch(f -> f.endsWith("consistency/additional/size1-is-zero-and-size2-is-not-zero.json"))
                 .hasSizeLessThanOrEqualTo(1);
         assertThat(judged).isGreaterThanOrEqualTo(518);

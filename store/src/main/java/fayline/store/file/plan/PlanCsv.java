@@ -4,7 +4,7 @@ import fayline.flow.plan.Plan;
 import fayline.flow.plan.Plan.PlannedStep;
 import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
-import java.io.IOException;
+import fayline.store.file.table.CsvText;
 import java.time.Instant;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -14,15 +14,25 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 
 /**
  * Writes a plan as a table: a row per planned step in the order of their starts, then a row per unplanned one with its reason.
- * Text that a spreadsheet would take for a formula is led by an apostrophe, so that nobody's title can compute anything.
  */
 public final class PlanCsv {
-    private static final String FORMULA_STARTS = "=+-@\t\r\n";
+    private static final List<String> HEADER = List.of(
+            "project",
+            "part or joint",
+            "step",
+            "title",
+            "kind",
+            "state",
+            "start",
+            "hands end",
+            "end",
+            "people",
+            "places",
+            "missed windows after",
+            "not planned because");
     private static final DateTimeFormatter LOCAL = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
 
     private PlanCsv() {}
@@ -33,47 +43,26 @@ public final class PlanCsv {
                 work.steps().stream().collect(Collectors.toMap(WorkStep::id, Function.identity(), (a, b) -> a));
         Map<String, String> people = names(work.people(), p -> p.id(), p -> p.name());
         Map<String, String> places = names(work.places(), p -> p.id(), p -> p.name());
-        CSVFormat format = CSVFormat.RFC4180
-                .builder()
-                .setHeader(
-                        "project",
-                        "part or joint",
-                        "step",
-                        "title",
-                        "kind",
-                        "state",
-                        "start",
-                        "hands end",
-                        "end",
-                        "people",
-                        "places",
-                        "missed windows after",
-                        "not planned because")
-                .get();
-        StringBuilder text = new StringBuilder();
-        try (CSVPrinter printer = new CSVPrinter(text, format)) {
-            for (PlannedStep planned : plan.steps().stream()
-                    .sorted(Comparator.comparing(PlannedStep::start).thenComparing(PlannedStep::step))
-                    .toList()) {
-                List<String> row = new ArrayList<>(about(planned.step(), steps));
-                row.add(time(work, planned.start()));
-                row.add(time(work, planned.handsEnd()));
-                row.add(time(work, planned.end()));
-                row.add(joined(planned.people(), people));
-                row.add(joined(planned.places(), places));
-                row.add(String.join("; ", planned.missed()));
-                row.add("");
-                printer.printRecord(row.stream().map(PlanCsv::harmless));
-            }
-            for (Plan.Unplanned unplanned : plan.unplanned()) {
-                List<String> row = new ArrayList<>(about(unplanned.step(), steps));
-                row.addAll(List.of("", "", "", "", "", "", unplanned.reason()));
-                printer.printRecord(row.stream().map(PlanCsv::harmless));
-            }
-        } catch (IOException e) {
-            throw new IllegalStateException("a plan could not be written as a table", e);
+        List<List<String>> rows = new ArrayList<>();
+        for (PlannedStep planned : plan.steps().stream()
+                .sorted(Comparator.comparing(PlannedStep::start).thenComparing(PlannedStep::step))
+                .toList()) {
+            List<String> row = new ArrayList<>(about(planned.step(), steps));
+            row.add(time(work, planned.start()));
+            row.add(time(work, planned.handsEnd()));
+            row.add(time(work, planned.end()));
+            row.add(joined(planned.people(), people));
+            row.add(joined(planned.places(), places));
+            row.add(String.join("; ", planned.missed()));
+            row.add("");
+            rows.add(row);
         }
-        return text.toString();
+        for (Plan.Unplanned unplanned : plan.unplanned()) {
+            List<String> row = new ArrayList<>(about(unplanned.step(), steps));
+            row.addAll(List.of("", "", "", "", "", "", unplanned.reason()));
+            rows.add(row);
+        }
+        return CsvText.of(HEADER, rows);
     }
 
     private static List<String> about(String id, Map<String, WorkStep> steps) {
@@ -99,9 +88,5 @@ public final class PlanCsv {
 
     private static <T> Map<String, String> names(List<T> things, Function<T, String> id, Function<T, String> name) {
         return things.stream().collect(Collectors.toMap(id, name, (a, b) -> a));
-    }
-
-    private static String harmless(String cell) {
-        return !cell.isEmpty() && FORMULA_STARTS.indexOf(cell.charAt(0)) >= 0 ? "'" + cell : cell;
     }
 }
