@@ -66,7 +66,8 @@ public final class VerifyRecord {
             try {
                 archive.entries(chain::next);
             } catch (DamagedArchiveException e) {
-                altered = Optional.of("after entry " + chain.head().seq() + ": " + e.getMessage());
+                String where = e.isOfEntry() ? "entry " + (chain.head().seq() + 1) + ": " : "";
+                altered = Optional.of(where + e.getMessage());
             }
             Report report = Report.of(RecordCheck.Report.of(chain));
             if (altered.isPresent() && chain.isSound()) {

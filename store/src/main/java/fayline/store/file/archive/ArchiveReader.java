@@ -187,7 +187,7 @@ public final class ArchiveReader implements AutoCloseable {
             return EntryLine.read(line);
         } catch (NotCanonicalException e) {
             throw new DamagedArchiveException(
-                    file + ": " + RecordArchive.ENTRIES + ", line " + number + ": " + e.getMessage() + ".", e);
+                    file + ": " + RecordArchive.ENTRIES + ", line " + number + ": " + e.getMessage() + ".", e, true);
         }
     }
 
