@@ -44,7 +44,10 @@ final class Archives {
         }
         String last = lines.strip().substring(lines.strip().lastIndexOf('\n') + 1);
         Value.Fields suited = manifest.with("files", new Value.Many(listed));
-        return (last.equals("{}") ? suited : suited.with("head", EntryLine.read(last).head().toString())).canonical();
+        return (last.equals("{}")
+                        ? suited
+                        : suited.with("head", EntryLine.read(last).head().toString()))
+                .canonical();
     }
 
     /** An archive with one file put in or replaced, and the manifest as it was. */

@@ -43,13 +43,15 @@ class BackUpTest {
 
         assertThat(written.entries()).isEqualTo(KeptRecord.ENTRIES);
         assertThat(VerifyRecord.verify(file, Optional.empty()))
-                .isEqualTo(new VerifyRecord.Report(written.head(), written.paper(), written.entries(), Optional.empty()));
+                .isEqualTo(
+                        new VerifyRecord.Report(written.head(), written.paper(), written.entries(), Optional.empty()));
         Path other = temp.resolve("other");
         assertThat(RestoreRecord.into(file, other)).isEqualTo(KeptRecord.ENTRIES);
         try (DataFolder shop = DataFolder.open(other)) {
             assertThat(shop.log().read(1)).isEqualTo(entries);
-            assertThat(shop.people().people()).extracting("person", "passwordHash").containsExactly(
-                    org.assertj.core.groups.Tuple.tuple("ada", "$hash$"));
+            assertThat(shop.people().people())
+                    .extracting("person", "passwordHash")
+                    .containsExactly(org.assertj.core.groups.Tuple.tuple("ada", "$hash$"));
             assertThat(shop.people().devices()).extracting("id").containsExactly("d-1");
         }
         Path again = temp.resolve("again.zip");
@@ -100,8 +102,8 @@ class BackUpTest {
 
     @Test
     void should_write_nothing_when_the_record_is_not_sound() throws Exception {
-        Path bad = KeptRecord.altered(
-                folder, temp.resolve("bad"), List.of("update entry set who = 'eve' where seq = 7"));
+        Path bad =
+                KeptRecord.altered(folder, temp.resolve("bad"), List.of("update entry set who = 'eve' where seq = 7"));
         Files.writeString(file, "the backup of yesterday");
 
         assertThatThrownBy(() -> BackUpRecord.write(bad, file, true, Instants.NOW, "test"))

@@ -49,7 +49,14 @@ final class KeptRecord {
                         .with("text", "tab\t \"quote\" line " + i + "\nend");
         EntryKind kind = i % 3 == 0 ? EntryKind.READING_TAKEN : EntryKind.STEP_NOTED;
         return new NewEntry(
-                "client-" + (1000 + i), i % 2 == 0 ? "ada" : "bo", at.toString(), at, "ousel-1", kind.key(), what, List.of());
+                "client-" + (1000 + i),
+                i % 2 == 0 ? "ada" : "bo",
+                at.toString(),
+                at,
+                "ousel-1",
+                kind.key(),
+                what,
+                List.of());
     }
 
     /** A copy of a folder's database in a folder of its own, with the rules taken off and statements run on it. */

@@ -120,10 +120,9 @@ class TamperTest {
             altered(
                     KeptRecord.ENTRIES + 1L,
                     "insert into entry select seq + 1, version, 'client-more', who, phone_at, taken_at, project, kind,"
-                            + " payload, payload_hash, files, hash, previous from entry where seq = " + KeptRecord.ENTRIES);
-            altered(
-                    seq + 1,
-                    "delete from entry where seq > " + seq);
+                            + " payload, payload_hash, files, hash, previous from entry where seq = "
+                            + KeptRecord.ENTRIES);
+            altered(seq + 1, "delete from entry where seq > " + seq);
         }
         judge(Optional.empty());
     }
@@ -139,7 +138,8 @@ class TamperTest {
             altered(
                     seq + 1,
                     "delete from entry where seq > " + seq,
-                    "update record_head set seq = " + seq + ", hash = (select hash from entry where seq = " + seq + ")");
+                    "update record_head set seq = " + seq + ", hash = (select hash from entry where seq = " + seq
+                            + ")");
             archived(seq + 1, lines(entries.subList(0, (int) seq)), true);
             archived(KeptRecord.ENTRIES, lines(rewritten((int) seq)), true);
         }
@@ -197,8 +197,8 @@ class TamperTest {
         MemoryLog log = new MemoryLog(entries.subList(0, seq - 1));
         for (Entry e : entries.subList(seq - 1, entries.size())) {
             Value.Fields payload = e.seq() == seq ? e.fields().with("text", "quite all right") : e.fields();
-            log.append(new NewEntry(
-                    e.client(), e.by(), e.phone(), e.taken(), e.project(), e.kind(), payload, e.files()));
+            log.append(
+                    new NewEntry(e.client(), e.by(), e.phone(), e.taken(), e.project(), e.kind(), payload, e.files()));
         }
         return log.read(1);
     }
@@ -214,7 +214,9 @@ class TamperTest {
                         places.get(i),
                         told.endsWith("all sound")
                                 ? 0L
-                                : told.startsWith("entry ") ? Long.parseLong(told.substring(6, told.indexOf(':'))) : -1L);
+                                : told.startsWith("entry ")
+                                        ? Long.parseLong(told.substring(6, told.indexOf(':')))
+                                        : -1L);
             }
             return found;
         }
