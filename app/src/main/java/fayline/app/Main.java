@@ -47,7 +47,13 @@ public final class Main {
 
     private static int bench(BenchOptions options, PrintStream out, PrintStream err) {
         return new BenchRun(out, err)
-                .run(options.topic(), options.folder(), options.only(), options.seconds(), options.json());
+                .run(
+                        options.topic(),
+                        options.folder(),
+                        options.only(),
+                        options.seconds(),
+                        options.phones(),
+                        options.json());
     }
 
     private static PrintStream console(FileDescriptor descriptor) {

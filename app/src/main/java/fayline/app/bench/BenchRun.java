@@ -20,7 +20,7 @@ public final class BenchRun {
     /** Our fault, or the machine's. */
     static final int FAULT = 3;
 
-    private static final String TOPICS = "checks FOLDER [--only NAME,...], fit, plan FOLDER, start";
+    private static final String TOPICS = "checks FOLDER [--only NAME,...], fit, plan FOLDER, serve [--phones N], start";
 
     private final PrintStream out;
     private final PrintStream err;
@@ -38,12 +38,16 @@ public final class BenchRun {
      * @param folder the folder it works on, where it needs one
      * @param only names to keep to; empty means all
      * @param seconds how long it may take
+     * @param phones how many phones, where it is about phones
      * @param json whether to write JSON lines
      * @return 0 done, 1 something differs or is broken, 2 bad input, 3 a fault
      */
-    public int run(String topic, Optional<Path> folder, List<String> only, int seconds, boolean json) {
+    public int run(String topic, Optional<Path> folder, List<String> only, int seconds, int phones, boolean json) {
         if ("start".equals(topic)) {
             return new StartBench(out, err).run(seconds, json);
+        }
+        if ("serve".equals(topic)) {
+            return new ServeBench(out, err).run(phones, seconds, json);
         }
         if ("fit".equals(topic)) {
             return new FitBench(out).run(seconds, json);

@@ -2,9 +2,7 @@ package fayline.app.bench;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import fayline.app.usecase.calc.Json;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -16,13 +14,8 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.TimeUnit;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * Time from the launcher to the first page: starts the program as a user does, on data of its own, reads the address that it
@@ -30,7 +23,6 @@ import java.util.stream.Stream;
  * warm and are what counts.
  */
 final class StartBench {
-    private static final Pattern ADDRESS = Pattern.compile("https?://[^\\s]+");
     private static final int MOST_STARTS = 5;
     private static final int PATIENCE_S = 180;
 
@@ -43,7 +35,7 @@ final class StartBench {
     }
 
     int run(int seconds, boolean json) {
-        Path launcher = Path.of(System.getProperty("fayline.home", ".")).resolve("fayline");
+        Path launcher = RunningProgram.launcher();
         if (!Files.isExecutable(launcher)) {
             err.println("bench start: found no launcher " + launcher + ", expected to be started by ./bench");
             return BenchRun.BAD_INPUT;
@@ -52,15 +44,15 @@ final class StartBench {
         try {
             Path data = Files.createTempDirectory("fayline-start");
             try {
-                double cold = once(launcher, data);
+                double cold = once(data);
                 long end = System.nanoTime() + seconds * 1_000_000_000L;
                 do {
-                    ms.add(once(launcher, data));
+                    ms.add(once(data));
                 } while (ms.size() < MOST_STARTS && System.nanoTime() < end);
                 report(cold, ms, json);
                 return BenchRun.DONE;
             } finally {
-                delete(data);
+                RunningProgram.delete(data);
             }
         } catch (IOException e) {
             err.println("bench start: " + e.getMessage());
@@ -72,49 +64,21 @@ final class StartBench {
     }
 
     /** Starts, fetches the first page, stops; the time to the last byte of the page in milliseconds. */
-    private static double once(Path launcher, Path data) throws IOException, InterruptedException {
+    private static double once(Path data) throws IOException, InterruptedException {
         long start = System.nanoTime();
-        Process p = new ProcessBuilder(
-                        launcher.toString(),
-                        "serve",
-                        "--data",
-                        data.resolve("shop").toString(),
-                        "--port",
-                        "0")
-                .redirectError(data.resolve("start.log").toFile())
-                .start();
-        try (BufferedReader lines =
-                new BufferedReader(new InputStreamReader(p.getInputStream(), StandardCharsets.UTF_8))) {
-            String address = address(lines, data);
+        try (RunningProgram program = RunningProgram.start(data)) {
             HttpClient client = HttpClient.newBuilder()
                     .connectTimeout(Duration.ofSeconds(PATIENCE_S))
                     .build();
             HttpResponse<String> page = client.send(
-                    HttpRequest.newBuilder(URI.create(address)).build(),
+                    HttpRequest.newBuilder(URI.create(program.address())).build(),
                     HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
             double ms = (System.nanoTime() - start) / 1e6;
             if (page.statusCode() != 200 || page.body().isBlank()) {
                 throw new IOException("the first page answered " + page.statusCode());
             }
             return ms;
-        } finally {
-            p.destroy();
-            if (!p.waitFor(20, TimeUnit.SECONDS)) {
-                p.destroyForcibly();
-            }
         }
-    }
-
-    private static String address(BufferedReader lines, Path data) throws IOException {
-        for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-            Matcher m = ADDRESS.matcher(line);
-            if (m.find()) {
-                return m.group();
-            }
-        }
-        throw new IOException("the program ended without an address: "
-                + Files.readString(data.resolve("start.log"), StandardCharsets.UTF_8)
-                        .strip());
     }
 
     private void report(double cold, List<Double> ms, boolean json) {
@@ -129,13 +93,5 @@ final class StartBench {
         n.put("mostMs", Math.round(sorted.get(sorted.size() - 1)));
         n.put("target", String.format(Locale.ROOT, "first page within %d ms", 3000));
         Table.print(out, n, json);
-    }
-
-    private static void delete(Path folder) throws IOException {
-        try (Stream<Path> walk = Files.walk(folder)) {
-            for (Path p : walk.sorted(Comparator.reverseOrder()).toList()) {
-                Files.deleteIfExists(p);
-            }
-        }
     }
 }

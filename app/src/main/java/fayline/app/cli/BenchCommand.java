@@ -31,6 +31,9 @@ final class BenchCommand implements Callable<Integer> {
     @Option(names = "--seconds", defaultValue = "20", paramLabel = "N", description = "how long it may take")
     private int seconds;
 
+    @Option(names = "--phones", defaultValue = "50", paramLabel = "N", description = "how many phones, for serve")
+    private int phones;
+
     @Option(names = "--json", description = "JSON lines instead of a table")
     private boolean json;
 
@@ -43,7 +46,7 @@ final class BenchCommand implements Callable<Integer> {
         return surroundings
                 .bench()
                 .run(
-                        new BenchOptions(topic, Optional.ofNullable(folder), only, seconds, json),
+                        new BenchOptions(topic, Optional.ofNullable(folder), only, seconds, phones, json),
                         surroundings.out(),
                         surroundings.err());
     }

@@ -11,9 +11,11 @@ import java.util.Optional;
  * @param folder the folder it works on, where it needs one
  * @param only names of files or folders to keep to; empty means all
  * @param seconds how long it may take
+ * @param phones how many phones, where it is about phones
  * @param json whether it writes JSON lines
  */
-public record BenchOptions(String topic, Optional<Path> folder, List<String> only, int seconds, boolean json) {
+public record BenchOptions(
+        String topic, Optional<Path> folder, List<String> only, int seconds, int phones, boolean json) {
     /** Copies the list. */
     public BenchOptions {
         only = List.copyOf(only);

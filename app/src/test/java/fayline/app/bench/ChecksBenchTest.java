@@ -26,7 +26,7 @@ class ChecksBenchTest {
         return new BenchRun(
                         new PrintStream(out, true, StandardCharsets.UTF_8),
                         new PrintStream(err, true, StandardCharsets.UTF_8))
-                .run("checks", Optional.of(folder), List.of(only), 20, json);
+                .run("checks", Optional.of(folder), List.of(only), 20, 1, json);
     }
 
     private void put(String name, String text) throws IOException {

@@ -82,7 +82,7 @@ class NetBenchTest {
     private int bench(boolean json) {
         out.reset();
         err.reset();
-        return new BenchRun(print(out), print(err)).run("plan", Optional.of(folder), List.of(), 1, json);
+        return new BenchRun(print(out), print(err)).run("plan", Optional.of(folder), List.of(), 1, 1, json);
     }
 
     private static PrintStream print(ByteArrayOutputStream to) {

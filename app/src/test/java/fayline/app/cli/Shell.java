@@ -26,7 +26,7 @@ final class Shell {
                 outStream,
                 errStream,
                 Clock.fixed(NOW, ZoneOffset.UTC),
-                (b, x, y) -> new BenchRun(x, y).run(b.topic(), b.folder(), b.only(), b.seconds(), b.json()),
+                (b, x, y) -> new BenchRun(x, y).run(b.topic(), b.folder(), b.only(), b.seconds(), b.phones(), b.json()),
                 (options, surroundings) -> 0);
         int code = Program.run(args, s);
         outStream.flush();

@@ -203,7 +203,7 @@ class AsvsTest {
     @Test
     void should_start_no_process_from_a_page() throws IOException {
         assertThat(holding(program(), "ProcessBuilder|getRuntime\\(\\)\\.exec"))
-                .containsExactly("Serving.java", "StartBench.java");
+                .containsExactly("RunningProgram.java", "Serving.java");
     }
 
     @Test

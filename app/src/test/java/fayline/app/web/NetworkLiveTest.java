@@ -115,6 +115,28 @@ class NetworkLiveTest {
     }
 
     @Test
+    void should_tell_the_second_at_a_desk_that_a_role_is_another_by_now() throws Exception {
+        served.lead();
+        String crew = served.admit(2, Role.CREW);
+        Browser one = served.leadAtDesk();
+        Browser other = served.leadAtDesk();
+        String seen = other.page("/people");
+        assertThat(one.send("/people", "/people/role", "person", crew, "was", "crew", "role", "inspector")
+                        .statusCode())
+                .isEqualTo(200);
+        long before = served.head();
+        HttpResponse<String> told =
+                other.sendFrom(seen, "/people/role", "person", crew, "was", "crew", "role", "viewer");
+        assertThat(told.statusCode()).isEqualTo(422);
+        assertThat(told.body()).contains("was crew when you opened the page and is inspector now");
+        assertThat(served.head()).isEqualTo(before);
+        assertThat(other.sendFrom(told.body(), "/people/role", "person", crew, "was", "inspector", "role", "crew")
+                        .statusCode())
+                .isEqualTo(200);
+        assertThat(served.people().roster().find(crew).orElseThrow().role()).isEqualTo(Role.CREW);
+    }
+
+    @Test
     void should_tell_the_oldest_stream_of_a_sign_in_that_there_are_enough() throws Exception {
         served.lead();
         Browser phone = served.phoneOf(served.admit(2, Role.CREW));

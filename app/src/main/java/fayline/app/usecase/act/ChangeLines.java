@@ -1,5 +1,6 @@
 package fayline.app.usecase.act;
 
+import fayline.app.usecase.shop.Meanwhile;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
@@ -78,7 +79,7 @@ public final class ChangeLines {
     }
 
     /**
-     * Makes changes to one file.
+     * Makes changes to one file; refused where somebody else changed the same values since the sender had looked.
      *
      * @param sent who sends them under which id
      * @param project the project that is seen
@@ -94,6 +95,10 @@ public final class ChangeLines {
             Optional<String> text = shop.folder(project).text(path);
             if (text.isEmpty()) {
                 return Outcome.refused("There is no file " + path + ".");
+            }
+            List<Meanwhile> meanwhile = new SinceSeen(shop, project, path).touching(sent, changes);
+            if (!meanwhile.isEmpty()) {
+                return Outcome.overtaken(meanwhile);
             }
             try {
                 return new SaveFile(shop).save(sent, project, path, changed(path, text.get(), changes));

@@ -1,18 +1,23 @@
 package fayline.app.usecase.act;
 
+import fayline.app.usecase.shop.Meanwhile;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.flow.project.Definition;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
+import fayline.flow.record.MendedReading;
+import fayline.flow.record.RecordState;
 import fayline.flow.record.TakenReading;
 import fayline.flow.record.Value;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** An earlier entry about a step or reading was wrong: a new entry names it and says what holds instead. */
 public final class CorrectStep {
@@ -60,6 +65,10 @@ public final class CorrectStep {
             return Outcome.refused("Entry " + named + " is not one that can be corrected.");
         }
         Entry wrong = found.get(0);
+        List<Meanwhile> meanwhile = meanwhile(sent, root(wrong));
+        if (!meanwhile.isEmpty()) {
+            return Outcome.overtaken(meanwhile);
+        }
         List<Definition> definitions = wrong.project().isEmpty()
                 ? shop.definitions()
                 : shop.definition(wrong.project()).stream().toList();
@@ -85,6 +94,41 @@ public final class CorrectStep {
                 wrong.project(),
                 EntryKind.CORRECTED,
                 mended.isPresent() ? payload.with("with", with) : payload.with("withdrawn", "yes")));
+    }
+
+    /** What others corrected of the same reading since the sender had looked. */
+    private List<Meanwhile> meanwhile(Sent sent, long reading) {
+        if (sent.seen() < 1 || shop.knows(sent.client())) {
+            return List.of();
+        }
+        RecordState state = shop.state();
+        List<MendedReading> since = state.mended().stream()
+                .filter(m -> m.before().seq() == reading && m.seq() > sent.seen())
+                .toList();
+        if (since.isEmpty()) {
+            return List.of();
+        }
+        MendedReading last = since.get(since.size() - 1);
+        String now = last.withdrawn()
+                ? "withdrawn"
+                : state.reading(reading)
+                        .map(TakenReading::values)
+                        .map(CorrectStep::words)
+                        .orElse("");
+        return List.of(new Meanwhile(
+                "the reading of entry " + reading,
+                words(since.get(0).before().values()),
+                now,
+                "",
+                last.by(),
+                last.seq()));
+    }
+
+    private static String words(Map<String, String> values) {
+        return values.entrySet().stream()
+                .map(v -> v.getKey() + " " + v.getValue())
+                .sorted()
+                .collect(Collectors.joining(", "));
     }
 
     private void check(Checks checks, Sent sent, Mended m) {

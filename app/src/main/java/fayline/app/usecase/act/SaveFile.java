@@ -1,5 +1,6 @@
 package fayline.app.usecase.act;
 
+import fayline.app.usecase.shop.Meanwhile;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
@@ -70,9 +71,7 @@ public final class SaveFile {
                     .sha256()
                     .equals(now);
             if (!now.equals(basedOn) && !resent) {
-                return Outcome.refused(
-                        path + " was saved by someone else since you opened it. Look at it again; your text was"
-                                + " not saved.");
+                return Outcome.overtaken(lines(project, path, basedOn));
             }
             return save(sent, project, path, text);
         });
@@ -103,7 +102,7 @@ public final class SaveFile {
                 folder = with(folder, f.getKey(), file);
                 Sent as = entries.isEmpty()
                         ? sent
-                        : new Sent(sent.client() + "-" + entries.size(), sent.by(), sent.live());
+                        : new Sent(sent.client() + "-" + entries.size(), sent.by(), sent.live(), sent.seen());
                 entries.add(entry(as, project, false, f.getKey(), Optional.of(file)));
             }
             DefinitionRead read = DefinitionReader.read(folder);
@@ -118,6 +117,37 @@ public final class SaveFile {
                     .with(files.keySet().stream()
                             .flatMap(path -> cautionsIn(read, path).stream())
                             .toList());
+        });
+    }
+
+    /** What others changed of a file since it had a hash: from the first line that differs to the last. */
+    private List<Meanwhile> lines(String project, String path, String basedOn) {
+        List<SinceSeen.Version> versions = new SinceSeen(shop, project, path).versionsFrom(basedOn);
+        Optional<KeptFile> now = now(project, path);
+        if (versions.isEmpty()) {
+            return List.of(new Meanwhile(
+                    path,
+                    basedOn.isEmpty() ? "" : "another text",
+                    now.map(KeptFile::content).orElse(""),
+                    "",
+                    "",
+                    now.map(KeptFile::seq).orElse(0L)));
+        }
+        SinceSeen.Version last = versions.get(versions.size() - 1);
+        return List.of(ChangedLines.between(versions.get(0).text(), last.text()).by(last.by(), last.seq()));
+    }
+
+    /**
+     * Takes a file out of the definition that was looked at: refused where someone else saved it in between.
+     *
+     * @param basedOn SHA-256 of the text that was looked at
+     */
+    public Outcome remove(Sent sent, String project, String path, String basedOn) {
+        return shop.deciding(() -> {
+            String now = now(project, path).map(KeptFile::sha256).orElse("");
+            return now.isEmpty() || now.equals(basedOn)
+                    ? remove(sent, project, path)
+                    : Outcome.overtaken(lines(project, path, basedOn));
         });
     }
 

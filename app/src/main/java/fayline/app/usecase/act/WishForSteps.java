@@ -1,5 +1,6 @@
 package fayline.app.usecase.act;
 
+import fayline.app.usecase.shop.Meanwhile;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
@@ -89,6 +90,10 @@ public final class WishForSteps {
             if (fresh.isEmpty()) {
                 return Outcome.nothing("That is wished already.");
             }
+            List<Meanwhile> meanwhile = unseen(sent, project, ends);
+            if (!meanwhile.isEmpty()) {
+                return Outcome.overtaken(meanwhile);
+            }
             Outcome outcome = write(sent, project, ends, fresh);
             return ends.isEmpty() || !outcome.stands()
                     ? outcome
@@ -120,6 +125,18 @@ public final class WishForSteps {
             }
             return write(sent, project, actOf(there, wish.get()), List.of());
         });
+    }
+
+    /** Wishes that would end and that the sender has not seen yet. */
+    private List<Meanwhile> unseen(Sent sent, String project, List<LeadWish> ends) {
+        List<Meanwhile> all = new ArrayList<>();
+        for (LeadWish w : ends) {
+            String path = new ChangeLines(shop).fileOf(project, LIST, w.id()).orElse(FILE);
+            new SinceSeen(shop, project, path)
+                    .touching(sent, List.of(new ChangeLines.TakeOut(LIST + "[" + w.id() + "]")))
+                    .forEach(all::add);
+        }
+        return all;
     }
 
     private List<LeadWish> all(String project) {

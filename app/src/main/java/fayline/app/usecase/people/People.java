@@ -153,7 +153,25 @@ public final class People {
 
     /** Changes what somebody may; ends their sign-ins. */
     public void change(Actor by, String person, Role role) {
+        change(by, person, Optional.empty(), role);
+    }
+
+    /**
+     * The same by somebody who had seen what the role was: refused where it is another by now.
+     *
+     * @param was the role that was seen; empty where nobody knows
+     */
+    public synchronized void change(Actor by, String person, Optional<Role> was, Role role) {
         requirePeople(by);
+        Optional<Roster.Known> now = roster.find(person);
+        if (was.isPresent()
+                && now.isPresent()
+                && now.get().role() != was.get()
+                && now.get().role() != role) {
+            throw DeniedException.of("Nothing was changed: " + now.get().name() + " was "
+                    + was.get().word() + " when you opened the page and is "
+                    + now.get().role().word() + " now. Choose again if you still want to.");
+        }
         roster.change(by.person(), person, role);
     }
 

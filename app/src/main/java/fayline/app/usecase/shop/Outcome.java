@@ -12,12 +12,36 @@ import java.util.List;
  * @param sentence what happened, in a sentence for the sender
  * @param problems what was wrong with it, where it was refused
  * @param cautions what to look at, though it was recorded
+ * @param meanwhile what others changed of the same since the sender had looked, where it was refused for that
  */
-public record Outcome(Kind kind, long seq, String sentence, List<InputProblem> problems, List<Finding> cautions) {
+public record Outcome(
+        Kind kind,
+        long seq,
+        String sentence,
+        List<InputProblem> problems,
+        List<Finding> cautions,
+        List<Meanwhile> meanwhile) {
     /** Copies the lists. */
     public Outcome {
         problems = List.copyOf(problems);
         cautions = List.copyOf(cautions);
+        meanwhile = List.copyOf(meanwhile);
+    }
+
+    /** Where nobody else changed the same. */
+    public Outcome(Kind kind, long seq, String sentence, List<InputProblem> problems, List<Finding> cautions) {
+        this(kind, seq, sentence, problems, cautions, List.of());
+    }
+
+    /** A refusal because others changed the same since the sender had looked; at least one. */
+    public static Outcome overtaken(List<Meanwhile> meanwhile) {
+        return new Outcome(
+                Kind.REFUSED,
+                0,
+                "Nothing was changed: somebody else changed this since you looked.",
+                List.of(),
+                List.of(),
+                meanwhile);
     }
 
     /** What can become of it. */

@@ -9,14 +9,25 @@ import java.util.UUID;
  *     twice it makes one entry. Events of a history file have {@code h-} and 40 digits taken from their content
  * @param by who did it: a person of the crew, as picked on the page
  * @param live whether it is done now at the bench; otherwise it is told afterwards, and what happened is not refused
+ * @param seen how far the sender had seen the record when they decided, as a sequence number; 0 where nobody knows
  */
-public record Sent(String client, String by, boolean live) {
+public record Sent(String client, String by, boolean live, long seen) {
     /** Checks the id. */
     public Sent {
         if (!client.matches("[0-9a-f][0-9a-f-]{15,63}|h-[0-9a-f]{40}")) {
             throw new IllegalArgumentException(
                     "client id \"" + client + "\": expected 16 to 64 hexadecimal digits and hyphens, as a UUID");
         }
+    }
+
+    /** Of somebody of whom nobody knows how far they had seen the record. */
+    public Sent(String client, String by, boolean live) {
+        this(client, by, live, 0);
+    }
+
+    /** The same of somebody who had seen the record up to an entry. */
+    public Sent seeing(long head) {
+        return new Sent(client, by, live, head);
     }
 
     /** Something done at the bench. */

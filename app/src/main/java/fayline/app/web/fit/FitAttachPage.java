@@ -7,6 +7,7 @@ import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.web.frame.Answers;
 import fayline.app.web.frame.Asks;
+import fayline.app.web.frame.Overtaken;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
@@ -50,22 +51,27 @@ public final class FitAttachPage implements Page {
 
     private void attach(Visit visit, Sight sight) {
         String part = visit.needed("part", "The part");
-        Sent sent = Sent.live(visit.once(), sight.sender(visit));
+        Sent sent = Sent.live(visit.once(), sight.sender(visit)).seeing(visit.seenHead());
         done(
                 visit,
+                sight,
                 new AttachFit(shop).attach(sent, sight.definition().facts().id(), visit.inPath("id"), part),
                 "The fit belongs to " + sight.madeName(part) + " now. Its readings stayed.");
     }
 
     private void detach(Visit visit, Sight sight) {
-        Sent sent = Sent.live(visit.once(), sight.sender(visit));
+        Sent sent = Sent.live(visit.once(), sight.sender(visit)).seeing(visit.seenHead());
         done(
                 visit,
+                sight,
                 new AttachFit(shop).detach(sent, sight.definition().facts().id(), visit.inPath("id")),
                 "The fit belongs to no part now. Its readings stayed.");
     }
 
-    private static void done(Visit visit, Outcome outcome, String said) {
+    private void done(Visit visit, Sight sight, Outcome outcome, String said) {
+        if (Overtaken.show(sights, visit, sight, outcome, "/fit/" + Visit.encoded(visit.inPath("id")))) {
+            return;
+        }
         if (!outcome.stands() && outcome.kind() != Outcome.Kind.NOTHING) {
             throw new Refusal(
                     outcome.kind() == Outcome.Kind.UNKNOWN ? 503 : 422,

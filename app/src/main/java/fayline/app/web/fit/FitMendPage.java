@@ -9,6 +9,7 @@ import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.web.frame.Answers;
 import fayline.app.web.frame.Asks;
 import fayline.app.web.frame.Frame;
+import fayline.app.web.frame.Overtaken;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
@@ -67,7 +68,7 @@ public final class FitMendPage implements Page {
     private void mend(Visit visit, Sight sight, boolean withdraw) {
         TakenReading reading = reading(visit, sight);
         String by = sight.sender(visit);
-        Sent sent = Sent.live(visit.once(), by);
+        Sent sent = Sent.live(visit.once(), by).seeing(visit.seenHead());
         String why = visit.field("why");
         Outcome outcome = why.isEmpty()
                 ? Outcome.refused("Say why, so that the record can be understood later.")
@@ -80,6 +81,10 @@ public final class FitMendPage implements Page {
                             + (withdraw ? "withdrawn." : "corrected."),
                     "mend-" + reading.seq());
             visit.lead("/fit/" + Visit.encoded(reading.of()));
+            return;
+        }
+        if (Overtaken.show(
+                sights, visit, sight, outcome, "/fit/" + Visit.encoded(reading.of()) + "/reading/" + reading.seq())) {
             return;
         }
         visit.status(outcome.kind() == Outcome.Kind.UNKNOWN ? 503 : 422);

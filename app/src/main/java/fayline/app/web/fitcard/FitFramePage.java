@@ -15,6 +15,7 @@ import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.web.fit.FitSetup;
 import fayline.app.web.frame.Answers;
 import fayline.app.web.frame.Asks;
+import fayline.app.web.frame.Overtaken;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
@@ -69,10 +70,14 @@ public final class FitFramePage implements Page {
         sights.with(visit, sight -> {
             Fit fit = fit(visit, sight);
             String by = sight.sender(visit);
-            Outcome outcome = deed.of(visit, sight, fit, Sent.live(visit.once(), by));
+            Outcome outcome =
+                    deed.of(visit, sight, fit, Sent.live(visit.once(), by).seeing(visit.seenHead()));
             if (outcome.stands()) {
                 visit.say("Kept.", visit.field("draft"));
                 visit.lead("/fit/" + Visit.encoded(fit.id()) + "/frame");
+                return;
+            }
+            if (Overtaken.show(sights, visit, sight, outcome, "/fit/" + Visit.encoded(fit.id()) + "/frame")) {
                 return;
             }
             visit.status(outcome.kind() == Outcome.Kind.UNKNOWN ? 503 : 422);

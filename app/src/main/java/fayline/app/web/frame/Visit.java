@@ -9,7 +9,9 @@ import io.javalin.http.SameSite;
 import java.net.URLDecoder;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -21,6 +23,7 @@ public final class Visit {
     private static final Pattern ID = Pattern.compile("[a-z0-9][a-z0-9-]{0,79}");
     private static final Pattern ONCE = Pattern.compile("[0-9a-f-]{8,36}");
     private static final String ACTOR = "actor";
+    private static final List<String> OF_EACH_PAGE = List.of("csrf", "once", "seen-head");
     private static final String BY_ITSELF = "Fayline-By-Itself";
     private final Context ctx;
 
@@ -182,6 +185,19 @@ public final class Visit {
             throw Refusal.input("The form has lost its number.");
         }
         return once;
+    }
+
+    /** How far the record was on the page whose form this is; 0 where the form does not say. */
+    public long seenHead() {
+        String seen = field("seen-head");
+        return seen.matches("[0-9]{1,15}") ? Long.parseLong(seen) : 0;
+    }
+
+    /** The fields of the form by which the same can be sent once more: what was typed, without what each page has of its own. */
+    Map<String, List<String>> typed() {
+        Map<String, List<String>> typed = new LinkedHashMap<>(ctx.formParamMap());
+        OF_EACH_PAGE.forEach(typed::remove);
+        return typed;
     }
 
     /** The address under which the program was reached. */

@@ -99,7 +99,7 @@ public final class PeoplePage implements Page {
     }
 
     private void change(Visit visit, Actor by) {
-        people.change(by, visit.field("person"), role(visit));
+        people.change(by, visit.field("person"), Role.of(visit.field("was")), role(visit));
     }
 
     private static Role role(Visit visit) {

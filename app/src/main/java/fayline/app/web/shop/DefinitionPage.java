@@ -2,11 +2,13 @@ package fayline.app.web.shop;
 
 import fayline.app.usecase.act.SaveFile;
 import fayline.app.usecase.people.Act;
+import fayline.app.usecase.shop.Meanwhile;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.web.frame.Answers;
 import fayline.app.web.frame.Asks;
+import fayline.app.web.frame.Overtaken;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
@@ -66,7 +68,7 @@ public final class DefinitionPage implements Page {
                                 file.map(KeptFile::sha256).orElse(""),
                                 "",
                                 List.of(),
-                                ""));
+                                List.of()));
             });
         });
         routes.post(
@@ -118,25 +120,36 @@ public final class DefinitionPage implements Page {
         Sent sent = Sent.live(visit.once(), by);
         String project = sight.view().project();
         Outcome outcome = visit.field("how").equals("remove")
-                ? new SaveFile(shop).remove(sent, project, path)
+                ? new SaveFile(shop).remove(sent, project, path, visit.field("based-on"))
                 : new SaveFile(shop).save(sent, project, path, text, visit.field("based-on"));
         if (outcome.stands() || outcome.kind() == Outcome.Kind.NOTHING) {
             visit.say(path + ": " + Answers.said(outcome), DRAFT + path);
             visit.lead("/definition");
             return;
         }
-        visit.status(422);
+        boolean overtaken = !outcome.meanwhile().isEmpty();
+        Optional<KeptFile> now = file(sight, path);
+        visit.status(overtaken ? 409 : 422);
+        // whoever has been told what others changed decides by saving once more
         show(
                 visit,
                 sight,
                 new DefinitionView.File(
                         path,
-                        file(sight, path).isEmpty(),
+                        now.isEmpty(),
                         text,
-                        visit.field("based-on"),
-                        outcome.sentence(),
+                        overtaken ? now.map(KeptFile::sha256).orElse("") : visit.field("based-on"),
+                        overtaken
+                                ? path
+                                        + " was changed since you opened it. Your text below is not saved. Take over what you"
+                                        + " want of the other, then save: your text then stands in its place."
+                                : outcome.sentence(),
                         outcome.problems().stream().map(DefinitionPage::problem).toList(),
-                        ""));
+                        outcome.meanwhile().stream().map(m -> changed(sight, m)).toList()));
+    }
+
+    private static DefinitionView.Changed changed(Sight sight, Meanwhile m) {
+        return new DefinitionView.Changed(m.what() + " " + Overtaken.who(sight, m), m.seen(), m.now());
     }
 
     private void show(Visit visit, Sight sight, DefinitionView.File file) {

@@ -48,7 +48,7 @@ public record DefinitionView(
      * @param basedOn hash of the text that is changed
      * @param refused why the last save was refused
      * @param problems the problems, by line
-     * @param about what the file is for
+     * @param changed what somebody else changed of it meanwhile
      */
     public record File(
             String path,
@@ -57,10 +57,20 @@ public record DefinitionView(
             String basedOn,
             String refused,
             List<Problem> problems,
-            String about) {
-        /** Copies the list. */
+            List<Changed> changed) {
+        /** Copies the lists. */
         public File {
             problems = List.copyOf(problems);
+            changed = List.copyOf(changed);
         }
     }
+
+    /**
+     * What somebody else changed.
+     *
+     * @param where which lines, who, in which entry
+     * @param seen the lines as they were
+     * @param now the lines as they are
+     */
+    public record Changed(String where, String seen, String now) {}
 }

@@ -13,6 +13,7 @@ import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.web.frame.Answers;
 import fayline.app.web.frame.Asks;
+import fayline.app.web.frame.Overtaken;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
@@ -76,7 +77,7 @@ public final class ShopPage implements Page {
 
     private void take(Visit visit, Sight sight, String what) {
         String by = sight.sender(visit);
-        Sent sent = Sent.live(visit.once(), by);
+        Sent sent = Sent.live(visit.once(), by).seeing(visit.seenHead());
         String project = sight.view().project();
         Outcome outcome = switch (what) {
             case "absence" -> change(sent, project, "people", id(visit), absence(visit));
@@ -93,6 +94,9 @@ public final class ShopPage implements Page {
         if (outcome.stands() || outcome.kind() == Outcome.Kind.NOTHING) {
             visit.say(Answers.said(outcome), "shop-" + what);
             visit.lead("/shop#" + section(what));
+            return;
+        }
+        if (Overtaken.show(sights, visit, sight, outcome, "/shop#" + section(what))) {
             return;
         }
         visit.status(422);

@@ -9,6 +9,7 @@ import fayline.app.usecase.view.WhatIf;
 import fayline.app.usecase.view.WhyNot;
 import fayline.app.web.frame.Answers;
 import fayline.app.web.frame.Asks;
+import fayline.app.web.frame.Overtaken;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
@@ -57,7 +58,7 @@ public final class WishStepPage implements Page {
 
     private void take(Visit visit, Sight sight) {
         WorkStep step = step(visit, sight);
-        Sent sent = Sent.live(visit.once(), sight.sender(visit));
+        Sent sent = Sent.live(visit.once(), sight.sender(visit)).seeing(visit.seenHead());
         if (step.state() != WorkStep.State.TODO && !shop.knows(sent.client())) {
             throw Refusal.input("The step is begun meanwhile. What has begun is as it is.");
         }
@@ -70,6 +71,9 @@ public final class WishStepPage implements Page {
         if (outcome.stands() || outcome.kind() == Outcome.Kind.NOTHING) {
             visit.say(Answers.said(outcome));
             visit.lead(Sight.wishLink(step.id()));
+            return;
+        }
+        if (Overtaken.show(sights, visit, sight, outcome, Sight.wishLink(step.id()))) {
             return;
         }
         visit.status(422);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Changes one value, key or list item in a YAML text and leaves every other line as it is: comments, order, blank lines, line
@@ -49,6 +50,25 @@ public final class YamlEdit {
     /** The value at a path, if there is one and it is a scalar. */
     public Optional<String> value(String path) {
         return at(YamlPath.parse(path)).filter(t -> t.form() == Form.SCALAR).map(Tree::text);
+    }
+
+    /**
+     * What is said at a path, keys and values and items in order, so that two texts can be compared without their comments and line
+     * breaks; empty where there is nothing.
+     */
+    public String said(String path) {
+        return at(YamlPath.parse(path)).map(YamlEdit::said).orElse("");
+    }
+
+    private static String said(Tree t) {
+        return switch (t.form()) {
+            case SCALAR -> t.text();
+            case LIST -> t.items().stream().map(YamlEdit::said).collect(Collectors.joining(", "));
+            case MAPPING ->
+                t.entries().entrySet().stream()
+                        .map(e -> e.getKey() + " " + said(e.getValue()))
+                        .collect(Collectors.joining(", "));
+        };
     }
 
     /** How many items a list has; 0 where there is none. */
