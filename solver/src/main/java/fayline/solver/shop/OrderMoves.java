@@ -50,7 +50,7 @@ final class OrderMoves {
         for (int i = 0; i < of.length; i++) {
             of[i] = was[i].stays() ? was[i] : of[i];
         }
-        return schedule.plan(List.of(of), random.nextBoolean() ? Sooner.BY_ANYBODY : Sooner.BY_THE_SAME);
+        return schedule.planOnce(List.of(of), random.nextBoolean() ? Sooner.BY_ANYBODY : Sooner.BY_THE_SAME);
     }
 
     private void change(Wish[] of) {

@@ -39,7 +39,7 @@ final class ShopSearch {
     /** What one change of the order counts. */
     private static final double MOVE_EFFORT = 0.002;
     /** Changes of the order between two parts planned anew. */
-    private static final int MOVES = 250;
+    private static final int MOVES = 100;
 
     private static final int LEAST = 12;
     private static final int MOST = 90;
@@ -59,6 +59,9 @@ final class ShopSearch {
     private final WishedSchedule schedule;
     private final PlanScorer scorer;
     private Plan best;
+    /** Where the search stands: the best, or a plan as good that has not been asked about. */
+    private Plan current;
+
     private PlanScore score;
     /** Steps of the next two days that had to move already; no more of them may. */
     private final long nearMoved;
@@ -78,6 +81,7 @@ final class ShopSearch {
         schedule = new WishedSchedule(work, base);
         scorer = new PlanScorer(work, goal);
         best = base;
+        current = base;
         score = scorer.score(base);
         nearMoved = scorer.nearMoved(base);
         shop = new ShopCase(work, base, goal);
@@ -107,25 +111,30 @@ final class ShopSearch {
                 .toList();
     }
 
-    /** Whether a plan is better than the best, or as good; then it is the best. */
-    private boolean consider(Plan plan) {
-        PlanScore s = scorer.score(plan);
+    /**
+     * Goes on from a plan that is as good as the best without asking whether it counts, since asking takes longer than making it;
+     * where it is better and counts, it is the best.
+     */
+    private void consider(Plan plan) {
+        double total = scorer.score(plan).total();
         boolean first = plain && found == 0;
-        if (!first && (s.total() > score.total() + EPS || plan.equals(best) || scorer.nearMoved(plan) > nearMoved)) {
-            return false;
+        if (!first && (total > score.total() + EPS || plan.equals(current) || scorer.nearMoved(plan) > nearMoved)) {
+            return;
+        }
+        if (!first && total > score.total() - EPS) {
+            current = plan;
+            return;
         }
         if (!watch.counts(plan)) {
             refused++;
-            return false;
+            current = best;
+            return;
         }
-        boolean better = first || s.total() < score.total() - EPS;
         best = plan;
-        score = s;
-        if (better) {
-            found++;
-            watch.better(plan, s);
-        }
-        return true;
+        current = plan;
+        score = scorer.score(plan);
+        found++;
+        watch.better(plan, score);
     }
 
     private void whole(double effort) {
@@ -137,7 +146,7 @@ final class ShopSearch {
     private void moves(OrderMoves moves) {
         for (int i = 0; i < MOVES && used < limits.effortS() && !isStopped(); i++) {
             used += MOVE_EFFORT;
-            moves.next(best).ifPresent(this::consider);
+            moves.next(current).ifPresent(this::consider);
         }
     }
 
@@ -151,7 +160,7 @@ final class ShopSearch {
                 whole(Math.min(WHOLE_EFFORT, Math.max(OVERHEAD, limits.effortS() - used)));
             }
             rounds++;
-            boolean[] free = parts.next(new Standing(shop, best), (int) Math.round(size));
+            boolean[] free = parts.next(new Standing(shop, current), (int) Math.round(size));
             boolean proven = run(free, Math.min(ROUND_EFFORT, Math.max(OVERHEAD, limits.effortS() - used)));
             size = Math.max(LEAST, Math.min(Math.min(MOST, shop.items.size()), proven ? size * 1.06 : size * 0.94));
         }
@@ -164,7 +173,7 @@ final class ShopSearch {
 
     /** Plans some steps anew; says whether the solver was done with them. */
     private boolean run(boolean[] free, double effort) {
-        Standing standing = new Standing(shop, best);
+        Standing standing = new Standing(shop, current);
         shop.items.forEach(i -> free[i.index] &= !scorer.isNear(i.step.id()));
         ShopModel model = new ShopModel(shop, standing, free, !plain);
         Improving improving = new Improving(standing, model);

@@ -42,6 +42,7 @@ public final class PlanScorer {
     private final Map<String, PublishedPlan.Step> told = new HashMap<>();
     private final Map<String, Integer> prices = new HashMap<>();
     private final Map<String, Double> shares;
+    private final double presentInFortnight;
     /** Steps that the crew was told of sets that are others here. */
     private final Set<String> otherSets = new HashSet<>();
 
@@ -61,6 +62,7 @@ public final class PlanScorer {
             }
         }
         shares = shares(work);
+        presentInFortnight = present(work.now().plus(FORTNIGHT));
         goal.told().ifPresent(t -> t.steps().forEach(s -> told.put(s.step(), s)));
         for (Work other : work.sets().otherwise()) {
             other.steps().stream()
@@ -163,19 +165,26 @@ public final class PlanScorer {
         Instant last = plan.finish().orElse(work.now());
         Instant until = work.now().plus(FORTNIGHT);
         Instant to = last.isBefore(until) ? last : until;
-        double present = 0;
-        for (Worker p : work.people()) {
-            for (Stretch s : p.present()) {
-                present += within(s, work.now(), to);
-                for (Stretch b : p.breaks()) {
-                    present -= within(b, later(s.from(), work.now()), earlier(s.to(), to));
-                }
-            }
-        }
+        double present = to.equals(until) ? presentInFortnight : present(to);
         for (PlannedStep p : plan.steps()) {
             present -= needed(p, to);
         }
         return Math.max(0, present) / MIN_PER_HOUR;
+    }
+
+    /** Person-minutes in the shop, breaks aside, from now to a moment. */
+    private double present(Instant to) {
+        double present = 0;
+        for (Worker p : work.people()) {
+            for (Stretch s : p.present()) {
+                double in = within(s, work.now(), to);
+                present += in;
+                for (Stretch b : in > 0 ? p.breaks() : List.<Stretch>of()) {
+                    present -= within(b, later(s.from(), work.now()), earlier(s.to(), to));
+                }
+            }
+        }
+        return present;
     }
 
     /** Person-minutes of a step before a moment, as far as the crew that takes least would need them. */

@@ -1,6 +1,5 @@
 package fayline.flow.planner.serial;
 
-import fayline.flow.plan.Worker;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -21,8 +20,8 @@ final class Board {
     Board(Net net) {
         this.net = net;
         settles = Math.max(0, net.work.dustSettlesMin());
-        for (Worker worker : net.work.people()) {
-            people.add(new Person(people.size(), worker, net.time));
+        for (int i = 0; i < net.hours.size(); i++) {
+            people.add(new Person(i, net.work.people().get(i), net.hours.get(i)));
         }
         net.tasks.stream()
                 .flatMap(t -> t.asked.with().stream())
@@ -102,7 +101,7 @@ final class Board {
 
     private static int delay(Lane lane, int from, int to) {
         int delay = 0;
-        for (int i = 0; i < lane.size() && lane.from(i) < to; i++) {
+        for (int i = lane.endingAfter(from); i < lane.size() && lane.from(i) < to; i++) {
             if (lane.to(i) > from) {
                 delay = Math.max(delay, lane.to(i) - from);
             }
@@ -118,7 +117,7 @@ final class Board {
     /** Owner of the first other hold in a place within a time, or -1. */
     int firstClash(int place, int from, int to, Net.Keep keep) {
         Lane lane = places.get(place);
-        for (int i = 0; i < lane.size() && lane.from(i) < to; i++) {
+        for (int i = lane.endingAfter(from); i < lane.size() && lane.from(i) < to; i++) {
             if (lane.to(i) > from && concerns(lane.owner(i), keep)) {
                 return lane.owner(i);
             }
@@ -134,7 +133,7 @@ final class Board {
     int clearFrom(int place, int t, Net.Keep keep) {
         Lane lane = places.get(place);
         int s = t;
-        for (int i = 0; i < lane.size() && lane.from(i) <= s; i++) {
+        for (int i = lane.endingAfter(t); i < lane.size() && lane.from(i) <= s; i++) {
             if (concerns(lane.owner(i), keep)) {
                 s = Math.max(s, lane.to(i));
             }
@@ -146,7 +145,7 @@ final class Board {
     int clearFor(int place, int t, int minutes, Net.Keep keep) {
         Lane lane = places.get(place);
         int s = clearFrom(place, t, keep);
-        for (int i = 0; i < lane.size() && s < TimeLine.FOREVER; i++) {
+        for (int i = lane.endingAfter(s); i < lane.size() && s < TimeLine.FOREVER; i++) {
             if (concerns(lane.owner(i), keep) && lane.to(i) > s && lane.from(i) < s + Math.max(1, minutes)) {
                 s = clearFrom(place, lane.to(i), keep);
             }

@@ -7,6 +7,9 @@ final class Lane {
     private int[] from = new int[16];
     private int[] to = new int[16];
     private int[] owner = new int[16];
+    /** The latest end up to each stretch: what ends before a moment need not be looked at one by one. */
+    private int[] latest = new int[16];
+
     private int size;
 
     int size() {
@@ -30,6 +33,7 @@ final class Lane {
             from = Arrays.copyOf(from, size * 2);
             to = Arrays.copyOf(to, size * 2);
             owner = Arrays.copyOf(owner, size * 2);
+            latest = Arrays.copyOf(latest, size * 2);
         }
         int i = size++;
         while (i > 0 && from[i - 1] > start) {
@@ -41,6 +45,15 @@ final class Lane {
         from[i] = start;
         to[i] = end;
         owner[i] = by;
+        latestFrom(i);
+    }
+
+    private void latestFrom(int changed) {
+        int before = changed > 0 ? latest[changed - 1] : Integer.MIN_VALUE;
+        for (int i = changed; i < size; i++) {
+            before = Math.max(before, to[i]);
+            latest[i] = before;
+        }
     }
 
     void remove(int start, int end, int by) {
@@ -50,6 +63,7 @@ final class Lane {
                 System.arraycopy(to, i + 1, to, i, size - i - 1);
                 System.arraycopy(owner, i + 1, owner, i, size - i - 1);
                 size--;
+                latestFrom(i);
                 return;
             }
         }
@@ -59,10 +73,25 @@ final class Lane {
     /** The first minute from t on at which nothing occupies. */
     int clearFrom(int t) {
         int s = t;
-        for (int i = 0; i < size && from[i] <= s; i++) {
+        for (int i = endingAfter(t); i < size && from[i] <= s; i++) {
             s = Math.max(s, to[i]);
         }
         return s;
+    }
+
+    /** Index of the first stretch that ends after t; none before it does. */
+    int endingAfter(int t) {
+        int low = 0;
+        int high = size;
+        while (low < high) {
+            int mid = (low + high) >>> 1;
+            if (latest[mid] <= t) {
+                low = mid + 1;
+            } else {
+                high = mid;
+            }
+        }
+        return low;
     }
 
     /** Where the first stretch from t on begins. */

@@ -23,6 +23,8 @@ final class Net {
     final List<Task> tasks = new ArrayList<>();
     final List<Keep> keeps = new ArrayList<>();
     final List<Place> places;
+    /** Hours of the people, in the order of the work. */
+    final List<Hours> hours;
     /** Room of each place; {@link #UNKNOWN} where it is in none. */
     final int[] roomOf;
 
@@ -118,6 +120,7 @@ final class Net {
         time = new TimeLine(work);
         now = time.ceil(work.now());
         horizon = time.floor(work.horizon());
+        hours = work.people().stream().map(p -> Hours.of(p, time)).toList();
         places = work.places();
         Map<String, Integer> roomIndex = new HashMap<>();
         roomOf = new int[places.size()];

@@ -1,9 +1,6 @@
 package fayline.flow.planner.serial;
 
 import fayline.flow.plan.Worker;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 
 /** One person's hours, and what already takes them. */
 final class Person {
@@ -15,19 +12,18 @@ final class Person {
     /** How many steps the lead wants the person for. */
     int wanted;
 
-    private final Hours present;
-    private final Hours working;
+    private final Stretches present;
+    private final Stretches working;
 
-    Person(int index, Worker worker, TimeLine time) {
+    Person(int index, Worker worker, Hours hours) {
         this.index = index;
         this.worker = worker;
-        List<int[]> in = merged(worker.present(), time);
-        present = new Hours(in);
-        working = new Hours(without(in, merged(worker.breaks(), time)));
+        present = hours.present();
+        working = hours.working();
     }
 
     /** Present hours, or those of them that are no break. */
-    private Hours hours(boolean interruptible) {
+    private Stretches hours(boolean interruptible) {
         return interruptible ? working : present;
     }
 
@@ -46,7 +42,7 @@ final class Person {
 
     /** The start of the first free time after t that t does not lie in. */
     int nextFree(int t, boolean interruptible) {
-        Hours hours = hours(interruptible);
+        Stretches hours = hours(interruptible);
         int s = Math.max(t + 1, freeUntil(t, interruptible));
         while (s < TimeLine.FOREVER) {
             int in = hours.nextIn(s);
@@ -79,87 +75,5 @@ final class Person {
 
     int longestPresence() {
         return present.longest();
-    }
-
-    private static List<int[]> merged(List<Worker.Stretch> stretches, TimeLine time) {
-        List<int[]> sorted = new ArrayList<>();
-        for (Worker.Stretch s : stretches) {
-            sorted.add(new int[] {time.ceil(s.from()), time.floor(s.to())});
-        }
-        sorted.sort(Comparator.comparingInt(s -> s[0]));
-        List<int[]> merged = new ArrayList<>();
-        for (int[] s : sorted) {
-            if (!merged.isEmpty() && s[0] <= merged.get(merged.size() - 1)[1]) {
-                int[] before = merged.get(merged.size() - 1);
-                before[1] = Math.max(before[1], s[1]);
-            } else if (s[1] > s[0]) {
-                merged.add(s);
-            }
-        }
-        return merged;
-    }
-
-    private static List<int[]> without(List<int[]> whole, List<int[]> holes) {
-        List<int[]> left = new ArrayList<>();
-        for (int[] w : whole) {
-            int from = w[0];
-            for (int[] h : holes) {
-                if (h[1] > from && h[0] < w[1]) {
-                    if (h[0] > from) {
-                        left.add(new int[] {from, h[0]});
-                    }
-                    from = h[1];
-                }
-            }
-            if (from < w[1]) {
-                left.add(new int[] {from, w[1]});
-            }
-        }
-        return left;
-    }
-
-    /** Stretches that never change, in order and apart. */
-    private static final class Hours {
-        private final int[] from;
-        private final int[] to;
-
-        Hours(List<int[]> stretches) {
-            from = stretches.stream().mapToInt(s -> s[0]).toArray();
-            to = stretches.stream().mapToInt(s -> s[1]).toArray();
-        }
-
-        /** Index of the first stretch that ends after t. */
-        private int find(int t) {
-            int low = 0;
-            int high = to.length;
-            while (low < high) {
-                int mid = (low + high) >>> 1;
-                if (to[mid] <= t) {
-                    low = mid + 1;
-                } else {
-                    high = mid;
-                }
-            }
-            return low;
-        }
-
-        /** End of the stretch that t lies in, or less than t. */
-        int endAt(int t) {
-            int i = find(t);
-            return i < from.length && from[i] <= t ? to[i] : -TimeLine.FOREVER;
-        }
-
-        int nextIn(int t) {
-            int i = find(t);
-            return i < from.length ? Math.max(t, from[i]) : TimeLine.FOREVER;
-        }
-
-        int longest() {
-            int longest = 0;
-            for (int i = 0; i < from.length; i++) {
-                longest = Math.max(longest, to[i] - from[i]);
-            }
-            return longest;
-        }
     }
 }

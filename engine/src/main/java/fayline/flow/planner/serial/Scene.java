@@ -1,7 +1,9 @@
 package fayline.flow.planner.serial;
 
 import fayline.flow.planner.serial.Net.Keep;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -21,6 +23,10 @@ final class Scene {
     private final int[] left;
     private final int[] least;
     private final List<List<Integer>> places;
+    private final Deque<Taken> changes = new ArrayDeque<>();
+
+    /** How a hold stood before one more of its steps was placed. */
+    private record Taken(int keep, int start, int end, List<Integer> places) {}
 
     Scene(Net net, Board board) {
         this.net = net;
@@ -112,6 +118,7 @@ final class Scene {
     private void take(int k, List<Integer> where, int start, int end) {
         boolean wasOpen = isOpen(k);
         int before = starts[k];
+        changes.push(new Taken(k, before, ends[k], places.get(k)));
         starts[k] = Math.min(before, start);
         ends[k] = Math.max(ends[k], end);
         left[k]--;
@@ -153,34 +160,21 @@ final class Scene {
         }
     }
 
-    /** A state to come back to. */
-    static final class Mark {
-        private final int board;
-        private final int[] starts;
-        private final int[] ends;
-        private final int[] left;
-        private final List<List<Integer>> places;
-
-        private Mark(Scene scene) {
-            board = scene.board.mark();
-            starts = scene.starts.clone();
-            ends = scene.ends.clone();
-            left = scene.left.clone();
-            places = List.copyOf(scene.places);
-        }
-    }
+    /** A state to come back to: how much was on the board and how often the holds had changed. */
+    record Mark(int board, int changes) {}
 
     Mark mark() {
-        return new Mark(this);
+        return new Mark(board.mark(), changes.size());
     }
 
     void backTo(Mark mark, Iterable<Integer> tasks) {
         board.backTo(mark.board);
-        System.arraycopy(mark.starts, 0, starts, 0, starts.length);
-        System.arraycopy(mark.ends, 0, ends, 0, ends.length);
-        System.arraycopy(mark.left, 0, left, 0, left.length);
-        for (int i = 0; i < places.size(); i++) {
-            places.set(i, mark.places.get(i));
+        while (changes.size() > mark.changes) {
+            Taken before = changes.pop();
+            starts[before.keep] = before.start;
+            ends[before.keep] = before.end;
+            left[before.keep]++;
+            places.set(before.keep, before.places);
         }
         for (int t : tasks) {
             placed[t] = null;

@@ -6,6 +6,8 @@ import fayline.flow.plan.Work;
 import fayline.flow.planner.serial.Net.Need;
 import fayline.flow.planner.serial.Net.Task;
 import fayline.flow.planner.serial.StartSearch.Ask;
+import fayline.flow.planner.serial.StartSearch.Found;
+import fayline.flow.planner.serial.StartSearch.Obstacle;
 import fayline.flow.planner.serial.StartSearch.Wanted;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -129,6 +131,17 @@ public final class WishedSchedule {
                 .or(() -> new Putting(wishes.stream().map(Wish::giving).toList(), sooner, false).go());
     }
 
+    /**
+     * Makes a plan, and gives an order up at the first corner.
+     *
+     * @param wishes one for each step that the base plan plans and that has not begun
+     * @param sooner who may do it sooner
+     * @return the plan; empty where the order leads into a corner
+     */
+    public Optional<Plan> planOnce(List<Wish> wishes, Sooner sooner) {
+        return new Putting(wishes, sooner, false).go();
+    }
+
     private final class Putting {
         private final List<Integer> order;
         private final Wish[] wishes = new Wish[net.tasks.size()];
@@ -141,6 +154,8 @@ public final class WishedSchedule {
         private final Sooner sooner;
         private final Scene scene;
         private final StartSearch search;
+        /** Places in the order, as they were put in. */
+        private final List<Integer> in = new ArrayList<>();
 
         Putting(List<Wish> all, Sooner sooner, boolean asWished) {
             this.sooner = sooner;
@@ -177,16 +192,13 @@ public final class WishedSchedule {
             TreeSet<Integer> open =
                     new TreeSet<>(IntStream.range(0, order.size()).boxed().toList());
             Set<Integer> blocked = new HashSet<>();
-            List<Integer> in = new ArrayList<>();
             List<Scene.Mark> marks = new ArrayList<>();
             for (int round = 0; !open.isEmpty(); ) {
-                Optional<Integer> next =
-                        open.stream().filter(i -> isReady(i, blocked)).findFirst();
+                int i = next(open, blocked);
                 // Nobody can go on, or there is no end of going back: this order leads nowhere.
-                if (next.isEmpty() || round > MOST_ROUNDS) {
+                if (i < 0 || round > MOST_ROUNDS) {
                     return Optional.empty();
                 }
-                int i = next.get();
                 Task task = net.task(order.get(i));
                 Scene.Mark mark = scene.mark();
                 Optional<Integer> back = put(task);
@@ -221,9 +233,23 @@ public final class WishedSchedule {
             return Optional.of(PlanText.of(net, placements, reasons));
         }
 
-        private boolean isReady(int i, Set<Integer> blocked) {
-            return !blocked.contains(i)
-                    && net.task(order.get(i)).needs.stream().allMatch(n -> scene.isPlaced(n.task()));
+        /** The first that is not blocked and waits for nothing; -1 where there is none. */
+        private int next(Iterable<Integer> open, Set<Integer> blocked) {
+            for (int i : open) {
+                if (!blocked.contains(i) && waitsForNothing(net.task(order.get(i)))) {
+                    return i;
+                }
+            }
+            return -1;
+        }
+
+        private boolean waitsForNothing(Task task) {
+            for (Need need : task.needs) {
+                if (!scene.isPlaced(need.task())) {
+                    return false;
+                }
+            }
+            return true;
         }
 
         /** Puts a step in; else the step to go back to, itself where there is none. */
@@ -232,11 +258,11 @@ public final class WishedSchedule {
             for (Need need : task.needs) {
                 from = Math.max(from, need.opensAt(net.time, scene.placed(need.task())));
             }
-            Optional<Placement> found = search.find(ask(task, from)).placement();
-            if (found.isEmpty()) {
-                return Optional.of(task.index);
+            Found found = search.find(ask(task, from));
+            if (found.placement().isEmpty()) {
+                return Optional.of(isTooLong(found) ? opener(found.keep()) : task.index);
             }
-            Placement p = found.get();
+            Placement p = found.placement().get();
             for (Need need : task.needs) {
                 Placement earlier = scene.placed(need.task());
                 if (need.shuts() && p.start() > need.lastAt(net.time, earlier) && push(need, earlier, p)) {
@@ -245,6 +271,29 @@ public final class WishedSchedule {
             }
             scene.place(p);
             return Optional.empty();
+        }
+
+        /**
+         * Whether a step's stay was begun where something later has the place before it is over. Then it begins anew, and only
+         * where there is room for as long as it is known to last now.
+         */
+        private boolean isTooLong(Found found) {
+            boolean learns = found.obstacle() == Obstacle.HOLD
+                    && !net.keep(found.keep()).begun
+                    && found.minutes() > scene.least(found.keep());
+            if (learns) {
+                scene.needAtLeast(found.keep(), found.minutes());
+            }
+            return learns;
+        }
+
+        /** The step of a stay that was put in first. */
+        private int opener(int keep) {
+            return in.stream()
+                    .map(order::get)
+                    .filter(t -> net.task(t).keeps.contains(keep))
+                    .findFirst()
+                    .orElseThrow();
         }
 
         private Ask ask(Task task, int from) {
