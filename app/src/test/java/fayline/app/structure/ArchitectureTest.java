@@ -43,6 +43,7 @@ class ArchitectureTest {
     private static final List<String> BASIS = List.of("units", "finding", "geometry", "numeric");
     private static final List<String> METHOD = List.of(
             "uncertainty",
+            "chart",
             "rate",
             "forecast",
             "material",

@@ -55,8 +55,10 @@ final class Subjects {
     /** Subjects whose words need more than a vocabulary. */
     private static final List<Subject> OTHERS = List.of(
             new BudgetSubject(),
+            new ChartSubject(),
             new LearningSubject(),
             new NetSubject(),
+            new ProofSubject(),
             new StackSubject(subject("tolerance_stack", Map.of(), Set.of(), Map.of(), Map.of(), List.of("stack"))));
 
     private Subjects() {}

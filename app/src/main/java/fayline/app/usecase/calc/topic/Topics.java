@@ -30,8 +30,10 @@ public final class Topics {
     public static List<CalcTopic> all() {
         List<CalcTopic> all = new ArrayList<>(ofTerms());
         all.add(new UncertaintyTopic());
+        all.add(new ChartTopic());
         all.add(new LearningTopic());
         all.add(new NetTopic());
+        all.add(new ProofTopic());
         all.addAll(FitTopics.all());
         all.add(new PlanAuditTopic());
         return List.copyOf(all);
