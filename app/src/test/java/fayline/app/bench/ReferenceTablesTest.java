@@ -24,27 +24,20 @@ class ReferenceTablesTest {
     private static final CheckFolder.Report ALL = CheckFolder.run(tables(), List.of());
 
     /** Every table of today's subjects: all of it must hold. */
-    private static final Map<String, Integer> WHOLE = Map.of(
-            "cure.csv",
-            11,
-            "climate.csv",
-            6,
-            "mixes.csv",
-            10,
-            "bagging.csv",
-            7,
-            "vacuum.csv",
-            7,
-            "units.csv",
-            1,
-            "scheduling.csv",
-            1,
-            "learning_curve.csv",
-            2,
-            "uncertainty.csv",
-            2,
-            "tolerance_stack.csv",
-            1);
+    private static final Map<String, Integer> WHOLE = Map.ofEntries(
+            Map.entry("cure.csv", 11),
+            Map.entry("climate.csv", 6),
+            Map.entry("mixes.csv", 10),
+            Map.entry("bagging.csv", 7),
+            Map.entry("vacuum.csv", 7),
+            Map.entry("units.csv", 1),
+            Map.entry("scheduling.csv", 1),
+            Map.entry("learning_curve.csv", 2),
+            Map.entry("uncertainty.csv", 2),
+            Map.entry("tolerance_stack.csv", 1),
+            Map.entry("control_charts.csv", 3),
+            Map.entry("merkle.csv", 3),
+            Map.entry("statistics.csv", 2));
 
     /** Rows of the mixed table that are of today's subjects. */
     private static final List<String> PUBLISHED = List.of("PUB-04", "PUB-05", "PUB-06");
@@ -93,7 +86,7 @@ class ReferenceTablesTest {
     @Test
     void should_count_what_holds_and_what_is_not_covered() {
         assertThat(ALL.count(Outcome.DIFFERS)).isZero();
-        assertThat(ALL.count(Outcome.HOLDS)).isEqualTo(93 + 3);
+        assertThat(ALL.count(Outcome.HOLDS)).isEqualTo(93 + 3 + 8);
         assertThat(ALL.count(Outcome.HOLDS) + ALL.count(Outcome.NOT_COVERED))
                 .isEqualTo(ALL.verdicts().size());
     }
