@@ -21,7 +21,11 @@ public enum Mark {
     /** Waiting: an open square. */
     WAITING,
     /** Ready to begin: an arrow head. */
-    READY;
+    READY,
+    /** Kept on this phone, not yet in the record: the outline of a phone. */
+    KEPT,
+    /** In the record: a stack of entries. */
+    RECORDED;
 
     /** The mark as a drawing. */
     public Drawing drawing() {
@@ -50,6 +54,15 @@ public enum Mark {
             case READY ->
                 s.add(new Shape.Polyline(
                         List.of(new Point(2, 1), new Point(4.6, 3), new Point(2, 5)), Ink.HANDS, 0.8, false));
+            case KEPT -> {
+                s.add(Shape.Polygon.rectangle(1.5, 0.6, 3, 4.8, Ink.NONE, Ink.INK, 0.5));
+                s.add(Shape.line(2.4, 4.4, 3.6, 4.4, Ink.INK, 0.5));
+            }
+            case RECORDED -> {
+                for (double y : new double[] {1.3, 3, 4.7}) {
+                    s.add(Shape.line(0.8, y, 5.2, y, Ink.INK, 1.1));
+                }
+            }
         }
         return s;
     }

@@ -33,6 +33,8 @@ import fayline.app.web.frame.Door;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.ScreenPage;
 import fayline.app.web.frame.Sights;
+import fayline.app.web.kept.KeptPage;
+import fayline.app.web.kept.WorkerPage;
 import fayline.app.web.live.LivePage;
 import fayline.app.web.people.MePage;
 import fayline.app.web.people.PeoplePage;
@@ -107,7 +109,7 @@ public final class Site implements WebServer.Pages {
     @Override
     public List<Page> behind(Door door) {
         Sights sights = new Sights(looking, shop, door, version);
-        List<Page> pages = new ArrayList<>(ofTheShop(sights));
+        List<Page> pages = new ArrayList<>(ofTheShop(sights, door));
         entrance.ifPresent(e -> pages.addAll(atTheDoor(sights, door, e)));
         return pages;
     }
@@ -124,7 +126,9 @@ public final class Site implements WebServer.Pages {
                         () -> "https://" + e.home() + ":" + door.reach().port().getAsInt() + "/"));
     }
 
-    private List<Page> ofTheShop(Sights sights) {
+    private List<Page> ofTheShop(Sights sights, Door door) {
+        CardPage cards = new CardPage(sights, shop, why);
+        FitReadPage reading = new FitReadPage(sights, shop);
         return List.of(
                 new TodayPage(sights),
                 new WeeksPage(sights, least, why),
@@ -145,7 +149,7 @@ public final class Site implements WebServer.Pages {
                 new FitTemplatePage(sights),
                 new FitAttachPage(sights, shop),
                 new FitWhyPage(sights),
-                new FitReadPage(sights, shop),
+                reading,
                 new FitMendPage(sights, shop),
                 new FitCardPage(sights),
                 new FitFramePage(sights, shop),
@@ -153,12 +157,14 @@ public final class Site implements WebServer.Pages {
                 new ChainPage(sights),
                 new StoresPage(sights),
                 new RecipesPage(sights),
-                new CardPage(sights, shop, why),
+                cards,
                 new ShopPage(sights, shop),
                 new DefinitionPage(sights, shop),
                 new PaperPage(sights),
                 new WhyPage(sights),
                 new ScreenPage(sights),
-                new LivePage(sights, looking));
+                new LivePage(sights, looking),
+                new KeptPage(sights, shop, door, List.of(cards, reading)),
+                new WorkerPage());
     }
 }

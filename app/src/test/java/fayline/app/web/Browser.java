@@ -116,6 +116,17 @@ final class Browser {
                 HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
     }
 
+    /** Sends what a phone kept, as its script does. */
+    HttpResponse<String> postJson(String path, String token, String json) throws IOException, InterruptedException {
+        return client.send(
+                HttpRequest.newBuilder(home.resolve(path))
+                        .header("Content-Type", "application/json")
+                        .header("X-CSRF-Token", token)
+                        .POST(HttpRequest.BodyPublishers.ofString(json))
+                        .build(),
+                HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+    }
+
     /** Sends a form of a page that is looked at first: its tokens, then these fields as name and value in turn. */
     HttpResponse<String> send(String page, String to, String... fields) throws IOException, InterruptedException {
         return sendFrom(page(page), to, fields);

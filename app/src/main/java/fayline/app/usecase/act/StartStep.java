@@ -79,6 +79,11 @@ public final class StartStep {
                 .with("people", people)
                 .withUnlessEmpty("which-way", whichWay);
         List<Finding> cautions = cautions(definition.get(), found.get());
+        if (!sent.live()) {
+            // hands were at it already: it is not refused, but said
+            barred(definition.get(), found.get(), whichWay)
+                    .ifPresent(b -> cautions.add(new Finding(Severity.CAUTION, step, b, "the definition")));
+        }
         return shop.append(Checks.entry(
                         shop,
                         sent,

@@ -18,6 +18,8 @@ import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
+import fayline.app.web.frame.TakesKept;
+import fayline.app.web.frame.Typed;
 import fayline.app.web.frame.Visit;
 import fayline.app.web.plan.ReasonWords;
 import io.javalin.config.RoutesConfig;
@@ -28,10 +30,17 @@ import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** A card and what is done with it: start, finish, note, reading, correction. Each is one entry; a correction undoes. */
-public final class CardPage implements Page {
+public final class CardPage implements Page, TakesKept {
     private static final String CARD = "/card/{made}/{n}/{key}";
+    private static final Pattern FORM =
+            Pattern.compile("/card/([a-z0-9-]+/\\d+/[a-z0-9-]+)/(start|finish|note|reading|correct)");
+    /** How far ahead of the shop's clock a time may lie: clocks of two devices differ by seconds. */
+    private static final long SLACK_S = 60;
+
     private final Sights sights;
     private final ShopRecord shop;
     private final WhyHere why;
@@ -65,7 +74,28 @@ public final class CardPage implements Page {
     /** What a form does to a step. */
     @FunctionalInterface
     private interface Deed {
-        Outcome of(Visit visit, Sight sight, String step, Sent sent);
+        Outcome of(Typed typed, Sight sight, String step, Sent sent);
+    }
+
+    @Override
+    public Optional<Outcome> takeKept(Sight sight, String address, Typed typed, Sent sent) {
+        Matcher form = FORM.matcher(address);
+        if (!form.matches()) {
+            return Optional.empty();
+        }
+        String step = step(sight, form.group(1));
+        if (at(typed, sight).filter(shop.now().plusSeconds(SLACK_S)::isBefore).isPresent()) {
+            return Optional.of(
+                    Outcome.refused("The time given, " + typed.field("at") + ", is later than the shop's clock."));
+        }
+        Deed deed = switch (form.group(2)) {
+            case "start" -> this::start;
+            case "finish" -> this::finish;
+            case "note" -> this::note;
+            case "reading" -> this::reading;
+            default -> this::correct;
+        };
+        return Optional.of(deed.of(typed, sight, step, sent));
     }
 
     private void act(Context ctx, String draft, Deed deed) {
@@ -84,54 +114,59 @@ public final class CardPage implements Page {
         });
     }
 
-    private Outcome start(Visit visit, Sight sight, String step, Sent sent) {
-        List<String> people = visit.fields("people");
+    private Outcome start(Typed typed, Sight sight, String step, Sent sent) {
+        List<String> people = typed.fields("people");
         if (people.isEmpty()) {
             return Outcome.refused("Nobody is ticked. Say who works on it.");
         }
         return new StartStep(shop)
-                .start(sent, step, people, visit.fields("places"), visit.field("which-way"), at(visit, sight));
+                .start(sent, step, people, typed.fields("places"), typed.field("which-way"), at(typed, sight));
     }
 
-    private Outcome finish(Visit visit, Sight sight, String step, Sent sent) {
+    private Outcome finish(Typed typed, Sight sight, String step, Sent sent) {
         return new FinishStep(shop)
                 .finish(
-                        sent,
+                        // a signature is judged like one given now, however late it comes
+                        Sent.live(sent.client(), sent.by()),
                         step,
-                        visit.fields("people"),
-                        visit.field("signed"),
-                        visit.field("slip"),
-                        at(visit, sight));
+                        typed.fields("people"),
+                        typed.field("signed"),
+                        typed.field("slip"),
+                        at(typed, sight));
     }
 
-    private Outcome note(Visit visit, Sight sight, String step, Sent sent) {
-        String text = visit.text("text");
+    private Outcome note(Typed typed, Sight sight, String step, Sent sent) {
+        String text = typed.text("text");
         if (text.isBlank()) {
             return Outcome.refused("The note is empty.");
         }
-        return new NoteStep(shop).note(sent, step, text.strip(), at(visit, sight));
+        return new NoteStep(shop).note(sent, step, text.strip(), at(typed, sight));
     }
 
-    private Outcome reading(Visit visit, Sight sight, String step, Sent sent) {
-        String kind = visit.field("kind");
-        String of = kind.equals("mass") ? visit.inPath("made") : step.substring(step.indexOf('/') + 1);
-        Measured measured = new Measured(kind, of, "", "", Map.of("value", visit.field("value")), at(visit, sight));
+    private Outcome reading(Typed typed, Sight sight, String step, Sent sent) {
+        String kind = typed.field("kind");
+        String of = kind.equals("mass") ? step.split("/")[1] : step.substring(step.indexOf('/') + 1);
+        Measured measured = new Measured(kind, of, "", "", Map.of("value", typed.field("value")), at(typed, sight));
         return new TakeReading(shop).take(sent, sight.definition().facts().id(), measured);
     }
 
-    private Outcome correct(Visit visit, Sight sight, String step, Sent sent) {
-        String asked = visit.field("entry");
+    private Outcome correct(Typed typed, Sight sight, String step, Sent sent) {
+        String asked = typed.field("entry");
+        Optional<Outcome> before = SentBefore.correction(shop, sent, typed, at(typed, sight));
+        if (before.isPresent()) {
+            return before.get();
+        }
         if (!asked.matches("\\d{1,15}")
                 || CardRecord.of(sight, shop.state(), step).stream()
                         .noneMatch(r -> String.valueOf(r.entry()).equals(asked))) {
             return Outcome.refused("Choose which entry was wrong.");
         }
         long entry = Long.parseLong(asked);
-        String why = visit.field("why");
+        String why = typed.field("why");
         if (why.isEmpty()) {
             return Outcome.refused("Say why, so that the record can be understood later.");
         }
-        if (visit.field("how").equals("withdraw")) {
+        if (typed.field("how").equals("withdraw")) {
             return new CorrectStep(shop).withdraw(sent, entry, why);
         }
         String kind = CardRecord.of(sight, shop.state(), step).stream()
@@ -141,15 +176,14 @@ public final class CardPage implements Page {
                 .orElse("");
         Mended mended;
         if (kind.equals("note")) {
-            mended = Mended.note(visit.field("value"));
+            mended = Mended.note(typed.field("value"));
         } else if (kind.equals("reading")) {
-            mended = Mended.value(visit.field("value"));
+            mended = Mended.value(typed.field("value"));
         } else {
-            Optional<Instant> at = at(visit, sight);
-            if (at.isEmpty()) {
+            if (typed.field("at").isEmpty()) {
                 return Outcome.refused("Say when it really was.");
             }
-            mended = Mended.time(at.get());
+            mended = Mended.time(at(typed, sight).orElseThrow());
         }
         return new CorrectStep(shop).correct(sent, entry, mended, why);
     }
@@ -157,7 +191,7 @@ public final class CardPage implements Page {
     private void show(Visit visit, Sight sight, String step, List<String> refused) {
         CardView view = CardViews.of(
                 sight,
-                shop.state(),
+                shop,
                 step,
                 visit.person(),
                 refused,
@@ -166,8 +200,11 @@ public final class CardPage implements Page {
     }
 
     private static String step(Visit visit, Sight sight) {
-        String step = sight.definition().facts().id() + "/" + visit.inPath("made") + "/" + visit.inPath("n") + "/"
-                + visit.inPath("key");
+        return step(sight, visit.inPath("made") + "/" + visit.inPath("n") + "/" + visit.inPath("key"));
+    }
+
+    private static String step(Sight sight, String inProject) {
+        String step = sight.definition().facts().id() + "/" + inProject;
         if (sight.step(step).isEmpty()) {
             throw Refusal.absent(
                     "card of that step in " + sight.definition().facts().name());
@@ -175,11 +212,11 @@ public final class CardPage implements Page {
         return step;
     }
 
-    /** The moment that a form names in the shop's time; nothing where the field is empty, which means now. */
-    private static Optional<Instant> at(Visit visit, Sight sight) {
-        String text = visit.field("at");
+    /** The moment that a form names in the shop's time; where the field is empty, that of typing, and nothing means now. */
+    private static Optional<Instant> at(Typed typed, Sight sight) {
+        String text = typed.field("at");
         if (text.isEmpty()) {
-            return Optional.empty();
+            return typed.moment();
         }
         try {
             return Optional.of(

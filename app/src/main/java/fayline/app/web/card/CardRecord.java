@@ -1,15 +1,36 @@
 package fayline.app.web.card;
 
+import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.web.frame.Sight;
+import fayline.flow.record.Entry;
+import fayline.flow.record.EntryKind;
 import fayline.flow.record.RecordState;
 import fayline.flow.record.StepRecord;
 import fayline.flow.record.TakenReading;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 
 /** What is recorded of a step, as lines that can be corrected. */
 final class CardRecord {
     private CardRecord() {}
+
+    /** What two people recorded of one step, in sentences for both. */
+    static List<String> twice(Sight sight, ShopRecord shop, String step) {
+        return shop.state().conflicts().stream()
+                .filter(c -> c.about().equals(step) && c.other() > 0)
+                .map(
+                        c -> told(sight, shop, c.other()) + " holds. " + told(sight, shop, c.seq())
+                                + " stands beside it without effect. Settle between you which is right, and take the other back.")
+                .toList();
+    }
+
+    private static String told(Sight sight, ShopRecord shop, long seq) {
+        Entry entry = shop.entries(seq).get(0);
+        String deed = entry.kind().equals(EntryKind.STEP_STARTED.key()) ? "start" : "finish";
+        return "The " + deed + " that " + sight.personName(entry.by()) + " recorded, "
+                + sight.time().at(Instant.parse(entry.fields().text("at"))) + " (entry " + seq + ")";
+    }
 
     static List<CardView.Recorded> of(Sight sight, RecordState state, String step) {
         StepRecord kept = state.step(step);

@@ -20,6 +20,7 @@ import java.util.List;
  * @param signers who may sign
  * @param places ids of the planned places
  * @param record what is recorded of it
+ * @param twice what was recorded twice: which entry holds, which stands beside it without effect, and whose they are
  * @param answered the answer to which way round; empty where none was given
  * @param figures figures that can be asked why
  * @param fits what of a fit is read or seen at this step
@@ -41,6 +42,7 @@ public record CardView(
         List<Frame.Choice> signers,
         List<String> places,
         List<Recorded> record,
+        List<String> twice,
         String answered,
         List<Asked> figures,
         List<FitLinks.Link> fits,
@@ -56,6 +58,7 @@ public record CardView(
         signers = List.copyOf(signers);
         places = List.copyOf(places);
         record = List.copyOf(record);
+        twice = List.copyOf(twice);
         figures = List.copyOf(figures);
         fits = List.copyOf(fits);
         refused = List.copyOf(refused);

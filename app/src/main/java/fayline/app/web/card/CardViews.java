@@ -2,6 +2,7 @@ package fayline.app.web.card;
 
 import fayline.app.pdf.CardSheet;
 import fayline.app.pdf.CardWords;
+import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.view.StandingWishes;
 import fayline.app.web.fit.FitLinks;
 import fayline.app.web.frame.Frame;
@@ -27,7 +28,8 @@ import java.util.Optional;
 final class CardViews {
     private CardViews() {}
 
-    static CardView of(Sight sight, RecordState state, String step, String person, List<String> refused, String why) {
+    static CardView of(Sight sight, ShopRecord shop, String step, String person, List<String> refused, String why) {
+        RecordState state = shop.state();
         StepResult result = sight.step(step).orElseThrow();
         Card card = CardMaker.make(sight.definition(), sight.result(), sight.plan(), step);
         CardSheet sheet =
@@ -56,6 +58,7 @@ final class CardViews {
                 signers,
                 planned.map(Plan.PlannedStep::places).orElse(List.of()),
                 CardRecord.of(sight, state, step),
+                CardRecord.twice(sight, shop, step),
                 kept.whichWay(),
                 figures(card),
                 FitLinks.of(sight, step),

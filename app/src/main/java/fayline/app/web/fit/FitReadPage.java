@@ -1,7 +1,5 @@
 package fayline.app.web.fit;
 
-import fayline.app.usecase.act.Measured;
-import fayline.app.usecase.act.TakeReading;
 import fayline.app.usecase.people.Act;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
@@ -12,24 +10,25 @@ import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
+import fayline.app.web.frame.TakesKept;
+import fayline.app.web.frame.Typed;
 import fayline.app.web.frame.Visit;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.reading.FitReading;
 import fayline.flow.reading.FitReadings;
 import io.javalin.config.RoutesConfig;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Readings entered at the bench, station after station, or many lines at once. Each is one entry, kept as typed. */
-public final class FitReadPage implements Page {
+public final class FitReadPage implements Page, TakesKept {
     private static final String READ = "/fit/{id}/read";
+    private static final Pattern FORM = Pattern.compile("/fit/([a-z0-9-]+)/read");
     private static final int MOST_LINES = 500;
     private final Sights sights;
     private final ShopRecord shop;
@@ -70,6 +69,26 @@ public final class FitReadPage implements Page {
                 Asks.to(Act.WORK));
     }
 
+    @Override
+    public Optional<Outcome> takeKept(Sight sight, String address, Typed typed, Sent sent) {
+        Matcher form = FORM.matcher(address);
+        if (!form.matches()) {
+            return Optional.empty();
+        }
+        Fit fit = fit(form.group(1), sight);
+        if (typed.field("value").isEmpty()) {
+            return Optional.of(Outcome.refused("Nothing is typed for station " + typed.field("station") + "."));
+        }
+        FitSetup setup = setup(sight, fit, typed::field);
+        boolean asTyped = setup.state().equals(typed.field("state"))
+                && String.valueOf(setup.round()).equals(typed.field("round"));
+        return Optional.of(
+                asTyped
+                        ? new FitTaking(shop, sight, fit, setup).keptBefore(typed, sent)
+                        : Outcome.refused("State \"" + typed.field("state") + "\", round " + typed.field("round")
+                                + ": the fit has no such state or round now."));
+    }
+
     private void one(Visit visit, Sight sight, Fit fit) {
         FitSetup setup = setup(sight, fit, visit::field);
         String by = sight.sender(visit);
@@ -92,7 +111,7 @@ public final class FitReadPage implements Page {
                             ""));
             return;
         }
-        Outcome outcome = take(sight, fit, setup, by, station, value, nogo, visit.once());
+        Outcome outcome = new FitTaking(shop, sight, fit, setup).now(Sent.live(visit.once(), by), station, value, nogo);
         if (!outcome.stands()) {
             visit.status(outcome.kind() == Outcome.Kind.UNKNOWN ? 503 : 422);
             show(visit, sight, fit, setup, station, new FitTyped(Answers.refused(outcome), "", value, nogo, ""));
@@ -124,7 +143,8 @@ public final class FitReadPage implements Page {
             int again = seen.merge(line, 1, Integer::sum);
             Outcome outcome = value.isEmpty()
                     ? Outcome.refused("Found no value. Expected a station and a value, such as \"F1 2.8\".")
-                    : take(sight, fit, setup, by, two[0], value, "", visit.once() + again);
+                    : new FitTaking(shop, sight, fit, setup)
+                            .now(Sent.live(visit.once() + again, by), two[0], value, "");
             if (outcome.stands()) {
                 kept.add(two[0]);
             } else {
@@ -146,38 +166,6 @@ public final class FitReadPage implements Page {
             refused.add("Nothing is typed. Write a station and a value on each line.");
         }
         show(visit, sight, fit, setup, "", new FitTyped(refused, said, "", "", String.join("\n", left)));
-    }
-
-    private Outcome take(
-            Sight sight, Fit fit, FitSetup setup, String by, String station, String value, String nogo, String once) {
-        Map<String, String> values = new HashMap<>();
-        values.put("value", setup.withUnit(value));
-        put(values, "nogo", nogo.isEmpty() ? "" : setup.withUnit(nogo));
-        put(values, "instrument", setup.instrument());
-        put(values, "temperature", setup.temperatureWithUnit());
-        put(values, "round", setup.round() > 1 ? String.valueOf(setup.round()) : "");
-        Measured measured =
-                new Measured(setup.kind().word(), fit.id(), station, setup.state(), values, Optional.empty());
-        String id = id(once, station, setup.state(), values.toString());
-        return new TakeReading(shop)
-                .take(Sent.live(id, by), sight.definition().facts().id(), measured);
-    }
-
-    /** The same reading sent twice with the same form has the same id; another value in that form has another. */
-    private static String id(String... parts) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            byte[] hash = digest.digest(String.join("\n", parts).getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(hash, 0, 20);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("this Java has no SHA-256", e);
-        }
-    }
-
-    private static void put(Map<String, String> values, String name, String value) {
-        if (!value.isEmpty()) {
-            values.put(name, value);
-        }
     }
 
     private void show(Visit visit, Sight sight, Fit fit, FitSetup setup, String at, FitTyped typed) {
@@ -203,6 +191,10 @@ public final class FitReadPage implements Page {
     }
 
     private static Fit fit(Visit visit, Sight sight) {
-        return sight.definition().fits().find(visit.inPath("id")).orElseThrow(() -> Refusal.absent("fit of that name"));
+        return fit(visit.inPath("id"), sight);
+    }
+
+    private static Fit fit(String id, Sight sight) {
+        return sight.definition().fits().find(id).orElseThrow(() -> Refusal.absent("fit of that name"));
     }
 }

@@ -88,6 +88,20 @@ public record Frame(
         return may(Act.PUBLISH_PLAN);
     }
 
+    /** The id of who is at the screen, where they are of the crew; empty while nobody said so. */
+    public String personId() {
+        return people.stream().filter(Choice::chosen).map(Choice::id).findFirst().orElse("");
+    }
+
+    /** The id of the project shown; empty for none. */
+    public String projectId() {
+        return projects.stream()
+                .filter(Choice::chosen)
+                .map(Choice::id)
+                .findFirst()
+                .orElse("");
+    }
+
     /** Whether one of the pages is this one. */
     public boolean at(String page) {
         return here.equals(page);

@@ -50,13 +50,16 @@ public final class Sights {
     /** Looks for a screen. */
     public Optional<Sight> look(Visit visit) {
         String project = visit.project();
+        Optional<Sight> asked = look(visit, project);
+        return asked.isEmpty() && !project.isEmpty() ? look(visit, "") : asked;
+    }
+
+    /** Looks at one project for a screen; empty where the shop has no such project. */
+    public Optional<Sight> look(Visit visit, String project) {
         // before anything else is looked at: what comes meanwhile is news to the page
         Latest latest = looking.latest();
         try {
             Optional<ShopView> view = looking.look(project);
-            if (view.isEmpty() && !project.isEmpty()) {
-                view = looking.look("");
-            }
             return view.map(v -> new Sight(
                     v, latest, visit.format(v.definition().facts().units()), new TimeWords(v.zone(), shop.minute())));
         } catch (UnreadableDefinitionException e) {

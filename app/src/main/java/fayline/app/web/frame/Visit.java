@@ -9,6 +9,7 @@ import io.javalin.http.SameSite;
 import java.net.URLDecoder;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +19,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** One request of one screen: who is at it, what it prefers, what it sent. */
-public final class Visit {
+public final class Visit implements Typed {
     private static final int YEAR_S = 365 * 24 * 3600;
     private static final Pattern ID = Pattern.compile("[a-z0-9][a-z0-9-]{0,79}");
     private static final Pattern ONCE = Pattern.compile("[0-9a-f-]{8,36}");
@@ -142,11 +143,13 @@ public final class Visit {
     }
 
     /** A field of a form, stripped; empty where it is not there. */
+    @Override
     public String field(String name) {
         return orEmpty(ctx.formParam(name)).strip();
     }
 
     /** A field of a form exactly as typed, with line ends as in files. */
+    @Override
     public String text(String name) {
         return orEmpty(ctx.formParam(name)).replace("\r\n", "\n");
     }
@@ -157,8 +160,15 @@ public final class Visit {
     }
 
     /** All values of a field. */
+    @Override
     public List<String> fields(String name) {
         return ctx.formParams(name);
+    }
+
+    /** A form that is sent at once is typed now. */
+    @Override
+    public Optional<Instant> moment() {
+        return Optional.empty();
     }
 
     /**

@@ -9,3 +9,4 @@ import "/static/pack.js";
 import "/static/keypad.js";
 import "/static/files.js";
 import "/static/better.js";
+import "/static/kept.js";

@@ -1,7 +1,8 @@
 // Counts down to a moment by the shop's clock, not the phone's: the page says what time it was in the shop when it was made.
 const root = document.documentElement;
 const madeAt = Date.parse(root.dataset.now || "");
-const offset = Number.isNaN(madeAt) ? 0 : madeAt - Date.now();
+// A page that was kept on the phone says when it was fetched; one that comes fresh was made now.
+const offset = Number.isNaN(madeAt) ? 0 : madeAt - Number(root.dataset.keptAt || Date.now());
 
 function words(ms) {
   const minutes = Math.floor(Math.abs(ms) / 60000);

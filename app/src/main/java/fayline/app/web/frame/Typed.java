@@ -1,0 +1,20 @@
+package fayline.app.web.frame;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/** What somebody typed into a form, whether it was sent at once or kept on a phone first. */
+public interface Typed {
+    /** A field, stripped; empty where it is not there. */
+    String field(String name);
+
+    /** A field exactly as typed, with line ends as in files. */
+    String text(String name);
+
+    /** All values of a field. */
+    List<String> fields(String name);
+
+    /** When it was typed, on a whole minute, where that is another moment than now. */
+    Optional<Instant> moment();
+}

@@ -1,0 +1,148 @@
+// What is kept on this device until it is in the record. Used by the pages and by the worker, so it is no module: it hangs its
+// functions on "self". Format 1: an entry has n (its place in the row), id, path, project, by, at, fields (name and value in turn),
+// record (the record it was kept for), state ("kept", "refused" or "sent"), and once it was answered seq and say.
+(() => {
+  const FORMAT = 1;
+  const SENT_SHOWN = 30;
+  const done = (request) => new Promise((yes, no) => {
+    request.onsuccess = () => yes(request.result);
+    request.onerror = () => no(request.error);
+  });
+
+  function open() {
+    const request = indexedDB.open("fayline-kept", 1);
+    request.onupgradeneeded = () => {
+      request.result.createObjectStore("entries", { keyPath: "n", autoIncrement: true }).createIndex("id", "id", { unique: true });
+      request.result.createObjectStore("facts");
+    };
+    return done(request);
+  }
+
+  // Resolves when the transaction is on the disk, not when it is only under way.
+  async function within(stores, mode, act) {
+    const db = await open();
+    try {
+      const t = db.transaction(stores, mode, { durability: "strict" });
+      const over = new Promise((yes, no) => {
+        t.oncomplete = yes;
+        t.onabort = t.onerror = () => no(t.error || new Error("the browser keeps nothing more"));
+      });
+      const answer = await act(...stores.map((s) => t.objectStore(s)));
+      await over;
+      return answer;
+    } finally {
+      db.close();
+    }
+  }
+
+  const fact = (name) => within(["facts"], "readonly", (facts) => done(facts.get(name)));
+  const know = (name, value) => within(["facts"], "readwrite", (facts) => done(facts.put(value, name)));
+  const all = () => within(["entries"], "readonly", (entries) => done(entries.getAll()));
+
+  // The same form twice is one entry; another text under a number that is used is another entry and gets a number of its own.
+  async function add(entry) {
+    const kept = await within(["entries"], "readwrite", async (entries) => {
+      const before = await done(entries.index("id").get(entry.id));
+      if (before && JSON.stringify([before.path, before.fields]) === JSON.stringify([entry.path, entry.fields])) return before;
+      const fresh = { ...entry, id: before ? crypto.randomUUID() : entry.id, format: FORMAT, state: "kept" };
+      fresh.n = await done(entries.add(fresh));
+      return fresh;
+    });
+    tell();
+    return kept;
+  }
+
+  async function change(n, how) {
+    await within(["entries"], "readwrite", async (entries) => {
+      const one = await done(entries.get(n));
+      if (one) await done(entries.put({ ...one, ...how(one) }));
+    });
+    tell();
+  }
+
+  async function discard(n) {
+    await within(["entries"], "readwrite", (entries) => done(entries.delete(n)));
+    tell();
+  }
+
+  // What is in the record is shown for a while; only of those the oldest go.
+  async function trim() {
+    const sent = (await all()).filter((e) => e.state === "sent");
+    for (const e of sent.slice(0, Math.max(0, sent.length - SENT_SHOWN))) await discard(e.n);
+  }
+
+  function tell() {
+    new BroadcastChannel("fayline-kept").postMessage("changed");
+  }
+
+  // The narrow JSON of the record: no spaces, keys in order.
+  function canonical(v) {
+    if (Array.isArray(v)) return `[${v.map(canonical).join(",")}]`;
+    if (v && typeof v === "object") return `{${Object.keys(v).sort().map((k) => `${JSON.stringify(k)}:${canonical(v[k])}`).join(",")}}`;
+    return JSON.stringify(v);
+  }
+
+  async function head() {
+    const answer = await fetch("/kept/head", { headers: { Accept: "application/json" }, redirect: "error", cache: "no-store" });
+    if (!answer.ok) throw new Error(`the program answered ${answer.status}`);
+    const facts = await answer.json();
+    await know("record", facts.record);
+    await know("ahead", Date.parse(facts.now) - Date.now());
+    return facts;
+  }
+
+  async function post(token, record, entries) {
+    const form = ({ id, path, project, by, at, fields }) => ({ id, path, project, by, at, fields });
+    return fetch("/kept/send", {
+      method: "POST",
+      headers: { "Content-Type": "application/json", "X-CSRF-Token": token },
+      redirect: "error",
+      body: canonical({ format: FORMAT, record, entries: entries.map(form) }),
+    });
+  }
+
+  function settled(answer) {
+    if (answer.what === "taken" || answer.what === "there") return { state: "sent", seq: answer.seq, say: answer.say, sentAt: Date.now() };
+    if (answer.what === "refused") return { state: "refused", say: answer.say };
+    return { say: answer.say };
+  }
+
+  // Sends the row in its order, a few at a time. Whatever is not answered stays for the next time.
+  async function sendRow() {
+    const facts = await head();
+    let most = 20;
+    for (;;) {
+      // where people sign in, each one's entries wait for them
+      const waiting = (await all()).filter((e) => e.state === "kept" && (!facts.person || e.by === facts.person));
+      if (waiting.length === 0) break;
+      const record = waiting[0].record || "";
+      const other = waiting.findIndex((e) => (e.record || "") !== record);
+      const some = waiting.slice(0, Math.min(most, other < 0 ? waiting.length : other));
+      const answer = await post(facts.token, record, some);
+      if ([400, 413].includes(answer.status) && some.length > 1) {
+        most = 1;
+        continue;
+      }
+      if ([400, 413].includes(answer.status)) {
+        await change(some[0].n, () => ({ state: "refused", say: "The program could not read it." }));
+        continue;
+      }
+      if (!answer.ok) throw new Error(`the program answered ${answer.status}`);
+      const { answers } = await answer.json();
+      let unknown = false;
+      for (const a of answers) {
+        const one = some.find((e) => e.id === a.id);
+        if (!one) continue;
+        unknown = unknown || a.what === "unknown";
+        await change(one.n, () => settled(a));
+      }
+      if (unknown || answers.length === 0) break;
+    }
+    await trim();
+  }
+
+  // One sender at a time on this device, so that the order holds.
+  const send = () => (navigator.locks ? navigator.locks.request("fayline-send", sendRow) : sendRow());
+
+  self.faylineKept = { fact, know, all, add, change, discard, send, head };
+})();

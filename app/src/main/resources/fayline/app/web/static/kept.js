@@ -1,0 +1,184 @@
+// What is kept on this phone, shown: the count in the head, the lines on cards and fits, the list. The worker keeps and sends.
+import "/static/kept-store.js";
+
+const store = self.faylineKept;
+const root = document.documentElement;
+const able = "serviceWorker" in navigator && "indexedDB" in self && self.isSecureContext;
+const LACKS = self.isSecureContext
+  ? "Entries cannot be kept on this phone: its browser has no service worker. Another browser or its ordinary window may."
+  : "Entries cannot be kept on this phone: the page did not come over a connection that the phone trusts (https).";
+const SEND_EVERY_MS = 15000;
+
+function put(parent, tag, text, css) {
+  const e = document.createElement(tag);
+  if (text) e.textContent = text;
+  if (css) e.className = css;
+  parent.append(e, " ");
+  return e;
+}
+
+const word = (name) => document.getElementById(`word-${name}`).content.cloneNode(true);
+const signs = { kept: "kept", refused: "refused", sent: "recorded" };
+
+function value(entry, name) {
+  const at = entry.fields.findIndex((f, i) => i % 2 === 0 && f === name);
+  return at < 0 ? "" : entry.fields[at + 1];
+}
+
+function time(entry) {
+  return new Date(entry.at).toLocaleString([], { weekday: "short", hour: "2-digit", minute: "2-digit", day: "numeric", month: "short" });
+}
+
+function what(entry) {
+  const path = entry.path.replace(/\?.*/, "").split("/");
+  if (path[1] === "fit") return `${path[2]}: station ${value(entry, "station")}, ${value(entry, "kind")} ${value(entry, "value")}`;
+  const deeds = { start: "Start", finish: "Finish", note: "Note", reading: "Reading", correct: "Correction" };
+  const said = value(entry, "text") || value(entry, "value") || value(entry, "why");
+  return `${deeds[path[5]]}, ${path[2]} ${path[3]}, ${path[4]}${said ? `: ${said}` : ""}`;
+}
+
+function row(list, entry) {
+  const li = put(list, "li");
+  li.append(word(signs[entry.state]), " ");
+  put(li, "span", what(entry));
+  put(li, "span", `${entry.by}, ${time(entry)}${entry.seq ? `, entry ${entry.seq}` : ""}`, "quiet small");
+  if (entry.say && entry.state !== "sent") put(li, "p", entry.say, "strong");
+  if (entry.say && entry.state === "sent" && entry.say.includes("Caution")) put(li, "p", entry.say);
+  return li;
+}
+
+// A person decides about what was not taken: it is sent again, changed, as a new entry with a number of its own; or it goes.
+function decide(li, entry) {
+  const form = put(li, "form");
+  const boxes = [];
+  entry.fields.forEach((f, i) => {
+    if (i % 2 || ["by", "places", "how", "entry", "kind", "unit", "state", "passed"].includes(f)) return;
+    const label = put(form, "label", `${f} `);
+    const box = document.createElement("input");
+    box.value = entry.fields[i + 1];
+    label.append(box);
+    boxes.push([i + 1, box]);
+  });
+  const label = put(form, "label", "when ");
+  const when = document.createElement("input");
+  when.value = entry.at;
+  label.append(when);
+  const buttons = put(form, "p", "", "buttons");
+  put(buttons, "button", "Send it so");
+  const away = put(buttons, "button", "Throw it away");
+  away.type = "button";
+  form.addEventListener("submit", async (event) => {
+    event.preventDefault();
+    if (Number.isNaN(Date.parse(when.value))) { when.focus(); return; }
+    const fields = [...entry.fields];
+    for (const [i, box] of boxes) fields[i] = box.value;
+    await store.change(entry.n, () => ({ fields, at: new Date(when.value).toISOString().replace(/\.\d+Z$/, "Z"), id: crypto.randomUUID(), state: "kept", say: "" }));
+    send();
+  });
+  away.addEventListener("click", async () => {
+    if (window.confirm(`Throw away "${what(entry)}"? It is only on this phone and is then gone for good.`)) await store.discard(entry.n);
+  });
+}
+
+// Where something is being typed, the lists wait: a redraw would take it away.
+const typing = (list) => list.contains(document.activeElement) && document.activeElement.tagName === "INPUT";
+
+function lists(all) {
+  const list = document.querySelector("[data-kept-list]");
+  if (!list || typing(list)) return;
+  const waiting = all.filter((e) => e.state !== "sent");
+  const sent = all.filter((e) => e.state === "sent").reverse();
+  list.replaceChildren();
+  for (const e of waiting) {
+    const li = row(list, e);
+    if (e.state === "refused") decide(li, e);
+  }
+  const old = document.querySelector("[data-kept-sent]");
+  old.replaceChildren();
+  for (const e of sent) row(old, e);
+  document.querySelector("[data-kept-none]").hidden = waiting.length > 0;
+  document.querySelector("[data-kept-none-sent]").hidden = sent.length > 0;
+  document.querySelector("[data-kept-send]").hidden = waiting.length === 0;
+}
+
+const here = (e) => e.path.replace(/\?.*/, "").replace(/\/(start|finish|note|reading|correct|read)$/, "") === location.pathname.replace(/\/read$/, "");
+
+function onPage(all) {
+  const list = document.querySelector("[data-kept-here]");
+  if (!list) return;
+  const born = Number(root.dataset.keptAt || performance.timeOrigin);
+  const mine = all.filter((e) => here(e) && (e.state !== "sent" || (e.sentAt || 0) > born));
+  list.replaceChildren();
+  for (const e of mine) row(list, e);
+  const started = mine.some((e) => e.state === "kept" && /\/start(\?|$)/.test(e.path));
+  for (const part of document.querySelectorAll("[data-kept-after=start]")) part.hidden = !started;
+  for (const part of document.querySelectorAll("#start, button[form=start]")) part.hidden = started;
+}
+
+// A form whose text is kept begins anew: what is typed next is another entry.
+function renew(all) {
+  const used = new Set(all.map((e) => e.id));
+  for (const form of document.querySelectorAll("form[data-draft]")) {
+    if (!form.elements.once || !used.has(form.elements.once.value)) continue;
+    sessionStorage.removeItem(`draft ${location.pathname} ${form.dataset.draft}`);
+    form.reset();
+    form.elements.once.value = crypto.randomUUID();
+  }
+}
+
+// On a fit without network: on to the next station that has no reading, here or kept.
+function onward(all) {
+  if (location.hash !== "#kept" || !root.dataset.keptAt) return;
+  const stations = [...document.querySelectorAll("a[data-mark]")];
+  const at = stations.findIndex((a) => a.getAttribute("aria-current"));
+  const state = new URLSearchParams(location.search).get("state");
+  const read = new Set(all.filter((e) => here(e) && e.state !== "sent" && (!state || value(e, "state") === state)).map((e) => value(e, "station")));
+  const next = [...stations.slice(at + 1), ...stations.slice(0, Math.max(at, 0))]
+    .find((a) => !read.has(a.dataset.mark) && a.querySelector(".typed")?.textContent === "not read");
+  if (at >= 0 && next) location.replace(`${next.getAttribute("href")}#kept`);
+}
+
+async function show() {
+  const all = await store.all();
+  const waiting = all.filter((e) => e.state !== "sent");
+  for (const e of document.querySelectorAll("[data-kept-count]")) e.hidden = waiting.length === 0;
+  for (const e of document.querySelectorAll("[data-kept-number]")) e.textContent = String(waiting.length);
+  renew(all);
+  lists(all);
+  onPage(all);
+  return all;
+}
+
+function line(text) {
+  const e = document.querySelector("[data-kept-line]");
+  if (e) { e.textContent = text; e.hidden = !text; }
+}
+
+async function send() {
+  const worker = (await navigator.serviceWorker.ready).active;
+  if (worker) worker.postMessage("send");
+}
+
+async function begin() {
+  await navigator.serviceWorker.register("/worker.js");
+  new BroadcastChannel("fayline-kept").addEventListener("message", show);
+  const all = await show();
+  if (root.dataset.keptAt) {
+    line(`No network. This page is as it was at ${new Date(Number(root.dataset.keptAt)).toLocaleString([], { dateStyle: "medium", timeStyle: "short" })}.`);
+    onward(all);
+  }
+  if (all.some((e) => e.state !== "sent") && navigator.storage?.persist) navigator.storage.persist();
+  send();
+  self.addEventListener("online", send);
+  document.addEventListener("visibilitychange", () => { if (!document.hidden) send(); });
+  setInterval(async () => { if ((await store.all()).some((e) => e.state === "kept")) send(); }, SEND_EVERY_MS);
+  document.querySelector("[data-kept-send]")?.addEventListener("click", send);
+  const stations = [...document.querySelectorAll("a[data-mark]")].map((a) => a.getAttribute("href"));
+  const worker = (await navigator.serviceWorker.ready).active;
+  if (stations.length > 0 && !root.dataset.keptAt && worker) worker.postMessage({ remember: stations });
+}
+
+for (const e of document.querySelectorAll("[data-kept-able]")) {
+  e.textContent = able ? "This device keeps entries while there is no network, and cards and fits that were opened on it." : LACKS;
+}
+if (able) begin().catch((e) => line(`Entries cannot be kept on this phone: ${e.message}`));

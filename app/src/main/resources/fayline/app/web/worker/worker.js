@@ -1,0 +1,179 @@
+// Runs beside the pages. Keeps pages and files for when there is no network, and keeps forms that could not be sent before the
+// screen says so. Nothing here decides about an entry: the program does, when it gets it.
+importScripts("/static/kept-store.js");
+
+const FILES = "fayline-files-1";
+const PAGES = "fayline-pages-1";
+const MOST_PAGES = 80;
+const PATIENCE_MS = 6000;
+const SHELL = [
+  "/kept", "/static/app.css", "/static/tokens.css", "/static/mark.svg", "/static/app.js", "/static/kept-store.js", "/static/kept.js",
+  "/static/better.js", "/static/clocks.js", "/static/confirm.js", "/static/drafts.js", "/static/files.js", "/static/folds.js",
+  "/static/keypad.js", "/static/door.js", "/static/lines.js", "/static/pack.js",
+  "/fonts/AtkinsonHyperlegible-Regular.ttf", "/fonts/AtkinsonHyperlegible-Bold.ttf", "/lib/htmx/dist/htmx.min.js",
+];
+const KEPT_PAGES = /^\/$|^\/kept$|^\/card\/[^/]+\/\d+\/[^/]+$|^\/fits$|^\/fit\/[^/]+(\/read)?$/;
+const FORMS = /^\/card\/[^/]+\/\d+\/[^/]+\/(start|finish|note|reading|correct)$|^\/fit\/[^/]+\/read$/;
+const OWN_FILES = /^\/(static|fonts|lib)\//;
+const NO_ENTRY_OF_FORM = ["csrf", "once", "seen-project", "seen-person"];
+
+self.addEventListener("install", (event) => {
+  event.waitUntil((async () => {
+    const files = await caches.open(FILES);
+    for (const one of SHELL) {
+      const answer = await fetch(one, { redirect: "error" });
+      if (!answer.ok) throw new Error(`${one} answered ${answer.status}`);
+      await (one === "/kept" ? remember("/kept", answer) : files.put(one, answer));
+    }
+    await self.skipWaiting();
+  })());
+});
+
+self.addEventListener("activate", (event) => {
+  event.waitUntil((async () => {
+    for (const name of await caches.keys()) if (![FILES, PAGES].includes(name)) await caches.delete(name);
+    await self.clients.claim();
+  })());
+});
+
+self.addEventListener("message", (event) => {
+  if (event.data === "send") event.waitUntil(self.faylineKept.send().catch(() => { /* it is tried again */ }));
+  if (event.data && event.data.remember) event.waitUntil(ahead(event.data.remember));
+});
+self.addEventListener("sync", (event) => event.waitUntil(self.faylineKept.send()));
+
+self.addEventListener("fetch", (event) => {
+  const url = new URL(event.request.url);
+  if (url.origin !== location.origin) return;
+  if (event.request.mode === "navigate" && event.request.method === "POST" && FORMS.test(url.pathname)) {
+    event.respondWith(submit(event, url));
+  } else if (event.request.mode === "navigate" && event.request.method === "POST" && /^\/sign-(in|out)/.test(url.pathname)) {
+    // whoever comes next opens their own pages; what was typed stays until its own person sends it
+    event.waitUntil(caches.delete(PAGES));
+  } else if (event.request.mode === "navigate" && event.request.method === "GET") {
+    event.respondWith(page(event, url));
+  } else if (event.request.method === "GET" && OWN_FILES.test(url.pathname)) {
+    event.respondWith(file(event.request));
+  }
+});
+
+function within(ms, promise) {
+  return Promise.race([promise, new Promise((yes, no) => setTimeout(() => no(new Error("no answer in time")), ms))]);
+}
+
+async function file(request) {
+  const files = await caches.open(FILES);
+  try {
+    const answer = await fetch(request);
+    if (answer.ok && answer.status === 200) await files.put(request.url, answer.clone());
+    return answer;
+  } catch (gone) {
+    return (await files.match(request.url, { ignoreVary: true })) || Promise.reject(gone);
+  }
+}
+
+// A page is kept with the moment at which it was fetched, for its clocks, and stands as the newest.
+async function remember(address, answer) {
+  const pages = await caches.open(PAGES);
+  const html = await answer.text();
+  const key = new URL(address, location.origin).href.replace(/#.*/, "");
+  await pages.delete(key, { ignoreVary: true });
+  await pages.put(key, new Response(html, {
+    headers: { "Content-Type": "text/html; charset=utf-8", "Fetched": String(Date.now()), "Content-Security-Policy": answer.headers.get("Content-Security-Policy") || "default-src 'self'" },
+  }));
+  const keys = (await pages.keys()).filter((k) => new URL(k.url).pathname !== "/kept");
+  for (const old of keys.slice(0, Math.max(0, keys.length - MOST_PAGES))) await pages.delete(old, { ignoreVary: true });
+}
+
+// Pages that one goes on to: the stations of a fit.
+async function ahead(addresses) {
+  const pages = await caches.open(PAGES);
+  for (const address of addresses.slice(0, 40)) {
+    if (await pages.match(new URL(address, location.origin).href, { ignoreVary: true })) continue;
+    const answer = await fetch(address, { redirect: "error" });
+    if (answer.ok) await remember(address, answer);
+  }
+}
+
+async function page(event, url) {
+  const stored = KEPT_PAGES.test(url.pathname) ? await kept(url) : null;
+  try {
+    const asked = fetch(event.request);
+    const answer = await (stored ? within(PATIENCE_MS, asked) : asked);
+    if (answer.ok && answer.status === 200 && KEPT_PAGES.test(url.pathname)) {
+      event.waitUntil(remember(url.href, answer.clone()));
+    }
+    return answer;
+  } catch {
+    return stored || absent();
+  }
+}
+
+// A page from the store says when it was fetched, has no news of then, and its forms have fresh numbers: what is typed into it
+// twice is two entries.
+async function kept(url) {
+  const pages = await caches.open(PAGES);
+  const found = await pages.match(url.href.replace(/#.*/, ""), { ignoreVary: true });
+  if (!found) return null;
+  const html = (await found.text())
+    .replace("<html ", `<html data-kept-at="${found.headers.get("Fetched")}" `)
+    .replace(/<div class="said" role="status"[^>]*>[^<]*<\/div>/, "")
+    .replace(/name="once" value="[^"]*"/g, () => `name="once" value="${crypto.randomUUID()}"`);
+  return new Response(html, { headers: found.headers });
+}
+
+function plain(status, title, ...sentences) {
+  const body = `<!doctype html><html lang="en" data-theme="machine" data-density="fitting"><head><meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1"><title>${title} · Fayline</title>
+<link rel="stylesheet" href="/static/app.css"></head><body><main id="main"><h1>${title}</h1>${sentences.map((s) => `<p>${s}</p>`).join("")}
+<p><a class="button" href="/">Today</a> <a class="button" href="/kept">Kept on this phone</a></p></main></body></html>`;
+  return new Response(body, { status, headers: { "Content-Type": "text/html; charset=utf-8", "Content-Security-Policy": "default-src 'self'" } });
+}
+
+function absent() {
+  return plain(503, "No network", "The program cannot be reached, and this page was not opened on this phone before, so it is not kept here.",
+    "Today, cards and fits that were opened here can be read.");
+}
+
+async function submit(event, url) {
+  const copy = event.request.clone();
+  try {
+    const answer = await within(PATIENCE_MS, fetch(event.request));
+    // 401 and 403: the sign-in or the page is too old; 503: nobody knows whether it was taken. The number of the form tells.
+    if (![401, 403, 503].includes(answer.status)) return answer;
+  } catch { /* no network */ }
+  try {
+    await keep(copy, url);
+  } catch (e) {
+    return plain(507, "Not kept", "There is no network, and this phone could not keep the entry either. Nothing was recorded.",
+      `Go back: what was typed is still there. The browser says: ${String(e && e.name).replace(/[^A-Za-z]/g, "")}`);
+  }
+  if (self.registration.sync) self.registration.sync.register("send").catch(() => { /* the pages send it */ });
+  return Response.redirect(back(event.request, url), 303);
+}
+
+async function keep(request, url) {
+  const form = await request.formData();
+  const typed = [];
+  for (const [name, value] of form) if (!NO_ENTRY_OF_FORM.includes(name)) typed.push(name, String(value));
+  const lead = (await self.faylineKept.fact("ahead")) || 0;
+  return self.faylineKept.add({
+    id: form.get("once") || crypto.randomUUID(),
+    path: url.pathname + url.search,
+    project: String(form.get("seen-project") || ""),
+    by: String(form.get("by") || form.get("seen-person") || ""),
+    at: new Date(Date.now() + lead).toISOString().replace(/\.\d+Z$/, "Z"),
+    fields: typed,
+    record: (await self.faylineKept.fact("record")) || "",
+  });
+}
+
+// Back to the page that the form stood on.
+function back(request, url) {
+  let from = url.pathname.startsWith("/card/") ? new URL(url.pathname.replace(/\/[a-z]+$/, "") + url.search, location.origin) : null;
+  if (!from) {
+    from = new URL(request.referrer || "/", location.origin);
+    if (from.origin !== location.origin) from = new URL("/", location.origin);
+  }
+  return from.href.replace(/#.*/, "") + "#kept";
+}
