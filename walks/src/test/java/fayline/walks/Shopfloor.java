@@ -96,7 +96,8 @@ final class Shopfloor implements AutoCloseable {
                 "serve",
                 "--no-browser",
                 "--port",
-                "0",
+                // a server that comes back is at the address that phones know
+                address.isEmpty() ? "0" : address.substring(address.lastIndexOf(':') + 1),
                 "--data",
                 data.toString()));
         command.addAll(asked);

@@ -90,7 +90,11 @@ public record Frame(
 
     /** The id of who is at the screen, where they are of the crew; empty while nobody said so. */
     public String personId() {
-        return people.stream().filter(Choice::chosen).map(Choice::id).findFirst().orElse("");
+        return people.stream()
+                .filter(Choice::chosen)
+                .map(Choice::id)
+                .findFirst()
+                .orElse("");
     }
 
     /** The id of the project shown; empty for none. */

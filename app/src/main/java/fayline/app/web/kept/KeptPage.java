@@ -66,8 +66,7 @@ public final class KeptPage implements Page {
             sights.show(visit, "kept.jte", frame(visit), "");
         });
         routes.get("/kept/head", ctx -> json(ctx, head(new Visit(ctx))));
-        routes.post(
-                "/kept/send", ctx -> json(ctx, send(new Visit(ctx), ctx.body())), Asks.to(Act.WORK, Act.SIGN));
+        routes.post("/kept/send", ctx -> json(ctx, send(new Visit(ctx), ctx.body())), Asks.to(Act.WORK, Act.SIGN));
     }
 
     private fayline.app.web.frame.Frame frame(Visit visit) {

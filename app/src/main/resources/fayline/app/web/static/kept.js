@@ -160,6 +160,7 @@ async function send() {
 }
 
 async function begin() {
+  const watched = navigator.serviceWorker.controller !== null;
   await navigator.serviceWorker.register("/worker.js");
   new BroadcastChannel("fayline-kept").addEventListener("message", show);
   const all = await show();
@@ -175,6 +176,8 @@ async function begin() {
   document.querySelector("[data-kept-send]")?.addEventListener("click", send);
   const stations = [...document.querySelectorAll("a[data-mark]")].map((a) => a.getAttribute("href"));
   const worker = (await navigator.serviceWorker.ready).active;
+  // the page that was there before the worker is kept too
+  if (!watched && worker) worker.postMessage({ remember: [location.pathname + location.search] });
   if (stations.length > 0 && !root.dataset.keptAt && worker) worker.postMessage({ remember: stations });
 }
 

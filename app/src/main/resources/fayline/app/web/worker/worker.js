@@ -89,6 +89,7 @@ async function remember(address, answer) {
 async function ahead(addresses) {
   const pages = await caches.open(PAGES);
   for (const address of addresses.slice(0, 40)) {
+    if (!KEPT_PAGES.test(new URL(address, location.origin).pathname)) continue;
     if (await pages.match(new URL(address, location.origin).href, { ignoreVary: true })) continue;
     const answer = await fetch(address, { redirect: "error" });
     if (answer.ok) await remember(address, answer);

@@ -1,0 +1,194 @@
+package fayline.walks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestMethodOrder;
+
+/** A phone in a corner without network: entries are kept, survive a reload, arrive once, and conflicts are shown to both. */
+@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
+class KeptWalkTest {
+    private static final String CUT = "/card/chine-doubler-left/1/cut?project=ousel-1";
+    private static final String PREPARE = "/card/chine-doubler-left/1/prepare?project=ousel-1";
+    private static final String KEPT = "kept on this phone";
+    private static final String RECORDED = "in the record";
+
+    private static Shopfloor shop;
+
+    @BeforeAll
+    static void open() throws Exception {
+        shop = Shopfloor.open();
+    }
+
+    @AfterAll
+    static void close() throws Exception {
+        if (shop != null) {
+            shop.close();
+        }
+    }
+
+    /** A phone of somebody, with its worker at work. */
+    private static Page phoneOf(String name) {
+        Page page = shop.phone();
+        page.navigate(shop.at("/who"));
+        page.getByRole(
+                        AriaRole.BUTTON,
+                        new Page.GetByRoleOptions().setName(name).setExact(true))
+                .click();
+        page.evaluate("() => navigator.serviceWorker.ready.then(() => true)");
+        page.waitForFunction("() => navigator.serviceWorker.controller !== null");
+        return page;
+    }
+
+    private static void note(Page page, String text) {
+        page.locator("summary", new Page.LocatorOptions().setHasText("Add a note"))
+                .click();
+        page.locator("#note-text").fill(text);
+        page.locator("form[action*='/note'] button").click();
+    }
+
+    private static Locator here(Page page) {
+        return page.locator("[data-kept-here]");
+    }
+
+    private static void waitFor(Page page, String selector, String text) {
+        page.locator(selector, new Page.LocatorOptions().setHasText(text))
+                .first()
+                .waitFor();
+    }
+
+    private static int times(Page page, String path, String text) {
+        page.navigate(shop.at(path));
+        return page.locator("main").innerText().split(text, -1).length - 1;
+    }
+
+    @Test
+    @Order(1)
+    void should_keep_entries_over_a_reload_and_send_each_once_when_the_network_is_back() {
+        Page page = phoneOf("Ilse");
+        page.navigate(shop.at(PREPARE));
+        page.context().setOffline(true);
+        note(page, "Kept in the corner, one.");
+        waitFor(page, "[data-kept-here]", "corner, one");
+        assertThat(here(page).innerText()).contains(KEPT).doesNotContain(RECORDED);
+        assertThat(page.locator("[data-kept-line]").innerText()).contains("No network");
+        page.reload();
+        waitFor(page, "[data-kept-here]", "corner, one");
+        note(page, "Kept in the corner, two.");
+        waitFor(page, "[data-kept-here]", "corner, two");
+        assertThat(page.locator("[data-kept-count]").innerText()).contains("2");
+        page.navigate(shop.at("/kept"));
+        waitFor(page, "[data-kept-list]", "corner, two");
+        page.context().setOffline(false);
+        page.locator("[data-kept-send]").click();
+        waitFor(page, "[data-kept-sent]", "corner, two");
+        assertThat(page.locator("[data-kept-sent]").innerText())
+                .contains(RECORDED)
+                .contains("corner, one")
+                .doesNotContain(KEPT);
+        assertThat(page.locator("[data-kept-list]").innerText()).isBlank();
+        assertThat(page.locator("[data-kept-count]").isVisible()).isFalse();
+        Page desk = shop.desk();
+        assertThat(times(desk, PREPARE, "Kept in the corner, one")).isEqualTo(1);
+        assertThat(times(desk, PREPARE, "Kept in the corner, two")).isEqualTo(1);
+        String both = desk.locator("main").innerText();
+        assertThat(both.indexOf("corner, one")).isLessThan(both.indexOf("corner, two"));
+    }
+
+    @Test
+    @Order(2)
+    void should_show_both_the_conflict_when_a_phone_comes_back_after_a_week() {
+        Page ned = phoneOf("Ned");
+        ned.navigate(shop.at(CUT));
+        ned.context().setOffline(true);
+        ned.locator("button[form=start]").click();
+        waitFor(ned, "[data-kept-here]", "Start");
+        assertThat(ned.locator("[data-kept-after=start]").isVisible()).isTrue();
+        // a week passes for what was typed
+        ned.evaluate(
+                "async () => { for (const e of await self.faylineKept.all()) await self.faylineKept.change(e.n, (o) =>"
+                        + " ({ at: new Date(Date.parse(o.at) - 7 * 86400000).toISOString().replace(/\\.\\d+Z$/, 'Z') })); }");
+        Page ilse = phoneOf("Ilse");
+        ilse.navigate(shop.at(CUT));
+        ilse.locator("button[form=start]").click();
+        ned.context().setOffline(false);
+        ned.navigate(shop.at("/kept"));
+        waitFor(ned, "[data-kept-sent]", "Start");
+        assertThat(ned.locator("[data-kept-sent]").innerText()).contains("already started");
+        for (Page page : new Page[] {ned, ilse}) {
+            page.navigate(shop.at(CUT));
+            assertThat(page.locator("main").innerText())
+                    .contains("The start that Ilse recorded")
+                    .contains("The start that Ned recorded")
+                    .contains("without effect");
+        }
+    }
+
+    @Test
+    @Order(3)
+    void should_go_on_from_station_to_station_without_network_and_record_each_once() {
+        Page page = phoneOf("Tove");
+        page.navigate(shop.at("/fit/canopy-left/read?state=sealed&kind=gap&unit=mm&at=F1"));
+        page.waitForFunction("async () => (await (await caches.open('fayline-pages-1')).keys())"
+                + ".filter((k) => k.url.includes('/fit/canopy-left/read')).length >= 8");
+        page.context().setOffline(true);
+        for (String value : new String[] {"2.81", "2.92"}) {
+            page.locator("#value").fill(value);
+            page.locator("button.main").click();
+            waitFor(page, "[data-kept-here]", value);
+        }
+        page.waitForFunction("() => document.querySelector('h1').textContent.includes('S1')");
+        page.context().setOffline(false);
+        page.navigate(shop.at("/kept"));
+        waitFor(page, "[data-kept-sent]", "2.92");
+        assertThat(page.locator("[data-kept-list]").innerText()).isBlank();
+        assertThat(times(shop.desk(), "/fit/canopy-left/read?state=sealed&kind=gap&unit=mm&at=S1", "2.81 mm"))
+                .isEqualTo(1);
+    }
+
+    @Test
+    @Order(4)
+    void should_send_what_was_kept_when_the_server_was_killed_and_is_back() throws Exception {
+        Page page = phoneOf("Ilse");
+        page.navigate(shop.at(PREPARE));
+        shop.kill();
+        note(page, "Written while it was dark.");
+        waitFor(page, "[data-kept-here]", "while it was dark");
+        assertThat(here(page).innerText()).contains(KEPT);
+        shop.start();
+        page.navigate(shop.at("/kept"));
+        waitFor(page, "[data-kept-sent]", "while it was dark");
+        assertThat(times(page, PREPARE, "Written while it was dark")).isEqualTo(1);
+    }
+
+    @Test
+    @Order(5)
+    void should_leave_what_was_refused_to_a_person() {
+        Page page = phoneOf("Ilse");
+        page.navigate(shop.at(CUT));
+        page.context().setOffline(true);
+        note(page, "Refused at first.");
+        waitFor(page, "[data-kept-here]", "Refused at first");
+        page.evaluate(
+                "async () => { const e = (await self.faylineKept.all()).pop(); await self.faylineKept.change(e.n, () =>"
+                        + " ({ at: '2027-01-01T00:00:00Z' })); }");
+        page.context().setOffline(false);
+        page.navigate(shop.at("/kept"));
+        waitFor(page, "[data-kept-list]", "not taken");
+        assertThat(page.locator("[data-kept-list]").innerText()).contains("the phone's clock");
+        page.locator("[data-kept-list] label", new Page.LocatorOptions().setHasText("when"))
+                .locator("input")
+                .fill("2026-03-02T06:00:00Z");
+        page.locator("[data-kept-list] button", new Page.LocatorOptions().setHasText("Send it so"))
+                .click();
+        waitFor(page, "[data-kept-sent]", "Refused at first");
+        assertThat(times(page, CUT, "Refused at first")).isEqualTo(1);
+    }
+}
