@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.MethodOrderer;
@@ -44,6 +45,8 @@ class KeptWalkTest {
                         new Page.GetByRoleOptions().setName(name).setExact(true))
                 .click();
         page.evaluate("() => navigator.serviceWorker.ready.then(() => true)");
+        // the worker may have come while the page was being loaded; the next page is its own
+        page.navigate(shop.at("/"));
         page.waitForFunction("() => navigator.serviceWorker.controller !== null");
         return page;
     }
@@ -61,6 +64,13 @@ class KeptWalkTest {
                 "async (m) => { for (const e of await self.faylineKept.all()) await self.faylineKept.change(e.n, (o) => ({ at:"
                         + " new Date(Date.parse(o.at) - m * 60000).toISOString().replace(/\\.\\d+Z$/, 'Z') })); }",
                 minutes);
+    }
+
+    private static void start(Page page) {
+        if (page.locator("#which-way").count() > 0) {
+            page.locator("#which-way").fill("Taper to the bow, left hand");
+        }
+        page.locator("button[form=start]").click();
     }
 
     private static Locator here(Page page) {
@@ -118,7 +128,7 @@ class KeptWalkTest {
         Page ned = phoneOf("Ned");
         ned.navigate(shop.at(CUT));
         shop.kill();
-        ned.locator("button[form=start]").click();
+        start(ned);
         waitFor(ned, "[data-kept-here]", "Start");
         assertThat(ned.locator("[data-kept-after=start]").isVisible()).isTrue();
         // a week passes for what was typed
@@ -127,11 +137,11 @@ class KeptWalkTest {
                         + " ({ at: new Date(Date.parse(o.at) - 7 * 86400000).toISOString().replace(/\\.\\d+Z$/, 'Z') })); }");
         Page ilse = phoneOf("Ilse");
         ilse.navigate(shop.at(CUT));
-        ilse.locator("button[form=start]").click();
+        start(ilse);
         ned.navigate(shop.at("/kept"));
         waitFor(ned, "[data-kept-sent]", "Start");
         assertThat(ned.locator("[data-kept-sent]").innerText()).contains("already started");
-        for (Page page : new Page[] {ned, ilse}) {
+        for (Page page : List.of(ned, ilse)) {
             page.navigate(shop.at(CUT));
             assertThat(page.locator("main").innerText())
                     .contains("The start that Ilse recorded")
