@@ -84,6 +84,8 @@ final class Shopfloor implements AutoCloseable {
 
     /** Starts the server and waits until it says where it is. */
     void start() throws IOException {
+        // a server that comes back is at the address that phones know
+        String port = address.isEmpty() ? "0" : address.substring(address.lastIndexOf(':') + 1);
         address = "";
         List<String> command = new ArrayList<>(List.of(
                 java,
@@ -96,8 +98,7 @@ final class Shopfloor implements AutoCloseable {
                 "serve",
                 "--no-browser",
                 "--port",
-                // a server that comes back is at the address that phones know
-                address.isEmpty() ? "0" : address.substring(address.lastIndexOf(':') + 1),
+                port,
                 "--data",
                 data.toString()));
         command.addAll(asked);

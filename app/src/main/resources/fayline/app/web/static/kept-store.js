@@ -1,5 +1,6 @@
 // What is kept on this device until it is in the record. Used by the pages and by the worker, so it is no module: it hangs its
-// functions on "self". Format 1: an entry has n (its place in the row), id, path, project, by, at, fields (name and value in turn),
+// functions on "self". Format 1: an entry has n (its place in the row), id, path, project, by, at (when, by the shop's clock as it was
+// last heard), typed (the same by this device's own clock; null where a person has said when), fields (name and value in turn),
 // record (the record it was kept for), state ("kept", "refused" or "sent"), and once it was answered seq and say.
 (() => {
   const FORMAT = 1;
@@ -44,7 +45,7 @@
     const kept = await within(["entries"], "readwrite", async (entries) => {
       const before = await done(entries.index("id").get(entry.id));
       if (before && JSON.stringify([before.path, before.fields]) === JSON.stringify([entry.path, entry.fields])) return before;
-      const fresh = { ...entry, id: before ? crypto.randomUUID() : entry.id, format: FORMAT, state: "kept" };
+      const fresh = { ...entry, id: before ? crypto.randomUUID() : entry.id, format: FORMAT, state: entry.state || "kept" };
       fresh.n = await done(entries.add(fresh));
       return fresh;
     });
@@ -88,11 +89,22 @@
     const facts = await answer.json();
     await know("record", facts.record);
     await know("ahead", Date.parse(facts.now) - Date.now());
+    await know("heard", Date.now());
     return facts;
   }
 
+  const shown = (ms) => new Date(ms).toISOString().replace(/\.\d+Z$/, "Z");
+
+  // When it is by the shop's clock. A device whose clock has gone back since it last heard the shop does not know.
+  async function shopTime(typed) {
+    const ahead = (await fact("ahead")) || 0;
+    return { at: shown(typed + ahead), sure: typed >= ((await fact("heard")) || 0) };
+  }
+
   async function post(token, record, entries) {
-    const form = ({ id, path, project, by, at, fields }) => ({ id, path, project, by, at, fields });
+    // how long ago it was typed is surer than what the shop's clock was thought to say then
+    const ahead = await fact("ahead");
+    const form = ({ id, path, project, by, at, typed, fields }) => ({ id, path, project, by, at: typed ? shown(typed + ahead) : at, fields });
     return fetch("/kept/send", {
       method: "POST",
       headers: { "Content-Type": "application/json", "X-CSRF-Token": token },
@@ -144,5 +156,5 @@
   // One sender at a time on this device, so that the order holds.
   const send = () => (navigator.locks ? navigator.locks.request("fayline-send", sendRow) : sendRow());
 
-  self.faylineKept = { fact, know, all, add, change, discard, send, head };
+  self.faylineKept = { fact, know, all, shown, shopTime, add, change, discard, send, head };
 })();

@@ -72,7 +72,7 @@ function decide(li, entry) {
     if (Number.isNaN(Date.parse(when.value))) { when.focus(); return; }
     const fields = [...entry.fields];
     for (const [i, box] of boxes) fields[i] = box.value;
-    await store.change(entry.n, () => ({ fields, at: new Date(when.value).toISOString().replace(/\.\d+Z$/, "Z"), id: crypto.randomUUID(), state: "kept", say: "" }));
+    await store.change(entry.n, () => ({ fields, at: store.shown(Date.parse(when.value)), typed: when.value === entry.at ? entry.typed : null, id: crypto.randomUUID(), state: "kept", say: "" }));
     send();
   });
   away.addEventListener("click", async () => {
@@ -133,9 +133,10 @@ function onward(all) {
   const at = stations.findIndex((a) => a.getAttribute("aria-current"));
   const state = new URLSearchParams(location.search).get("state");
   const read = new Set(all.filter((e) => here(e) && e.state !== "sent" && (!state || value(e, "state") === state)).map((e) => value(e, "station")));
+  if (at < 0 || !read.has(stations[at].dataset.mark)) return;
   const next = [...stations.slice(at + 1), ...stations.slice(0, Math.max(at, 0))]
     .find((a) => !read.has(a.dataset.mark) && a.querySelector(".typed")?.textContent === "not read");
-  if (at >= 0 && next) location.replace(`${next.getAttribute("href")}#kept`);
+  if (next) location.replace(`${next.getAttribute("href")}#kept`);
 }
 
 async function show() {

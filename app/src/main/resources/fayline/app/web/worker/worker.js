@@ -157,15 +157,18 @@ async function keep(request, url) {
   const form = await request.formData();
   const typed = [];
   for (const [name, value] of form) if (!NO_ENTRY_OF_FORM.includes(name)) typed.push(name, String(value));
-  const lead = (await self.faylineKept.fact("ahead")) || 0;
+  const now = Date.now();
+  const { at, sure } = await self.faylineKept.shopTime(now);
   return self.faylineKept.add({
     id: form.get("once") || crypto.randomUUID(),
     path: url.pathname + url.search,
     project: String(form.get("seen-project") || ""),
     by: String(form.get("by") || form.get("seen-person") || ""),
-    at: new Date(Date.now() + lead).toISOString().replace(/\.\d+Z$/, "Z"),
+    at,
+    typed: now,
     fields: typed,
     record: (await self.faylineKept.fact("record")) || "",
+    ...(sure ? {} : { state: "refused", typed: null, say: "This phone's clock has gone back. Set it, and say below when this was." }),
   });
 }
 
