@@ -72,11 +72,16 @@ final class Shopfloor implements AutoCloseable {
         assumeTrue(chromium.isPresent(), "no Chromium is installed (Debian package chromium)");
         Playwright playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        List<String> with = new ArrayList<>(QUIET);
+        if (asked.contains("--lan")) {
+            // as a phone does that was told to trust the shop's authority; without trust no page is kept
+            with.add("--ignore-certificate-errors");
+        }
         Browser browser = playwright
                 .chromium()
                 .launch(new BrowserType.LaunchOptions()
                         .setExecutablePath(chromium.orElseThrow())
-                        .setArgs(QUIET));
+                        .setArgs(with));
         Shopfloor shop = new Shopfloor(Files.createTempDirectory("fayline-walk"), asked, playwright, browser);
         shop.start();
         return shop;

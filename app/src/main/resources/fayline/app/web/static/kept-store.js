@@ -5,6 +5,8 @@
 (() => {
   const FORMAT = 1;
   const SENT_SHOWN = 30;
+  // nobody need be before the device: it is no use of a sign-in
+  const BY_ITSELF = { "Fayline-By-Itself": "yes" };
   const done = (request) => new Promise((yes, no) => {
     request.onsuccess = () => yes(request.result);
     request.onerror = () => no(request.error);
@@ -84,7 +86,7 @@
   }
 
   async function head() {
-    const answer = await fetch("/kept/head", { headers: { Accept: "application/json" }, redirect: "error", cache: "no-store" });
+    const answer = await fetch("/kept/head", { headers: { Accept: "application/json", ...BY_ITSELF }, redirect: "error", cache: "no-store" });
     if (!answer.ok) throw new Error(`the program answered ${answer.status}`);
     const facts = await answer.json();
     await know("record", facts.record);
@@ -107,7 +109,7 @@
     const form = ({ id, path, project, by, at, typed, fields }) => ({ id, path, project, by, at: typed ? shown(typed + ahead) : at, fields });
     return fetch("/kept/send", {
       method: "POST",
-      headers: { "Content-Type": "application/json", "X-CSRF-Token": token },
+      headers: { "Content-Type": "application/json", "X-CSRF-Token": token, ...BY_ITSELF },
       redirect: "error",
       body: canonical({ format: FORMAT, record, entries: entries.map(form) }),
     });

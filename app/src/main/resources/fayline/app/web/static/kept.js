@@ -4,9 +4,10 @@ import "/static/kept-store.js";
 const store = self.faylineKept;
 const root = document.documentElement;
 const able = "serviceWorker" in navigator && "indexedDB" in self && self.isSecureContext;
+const UNTRUSTED = "Entries cannot be kept on this phone: it does not trust the connection. The page /trust says how it learns to.";
 const LACKS = self.isSecureContext
   ? "Entries cannot be kept on this phone: its browser has no service worker. Another browser or its ordinary window may."
-  : "Entries cannot be kept on this phone: the page did not come over a connection that the phone trusts (https).";
+  : UNTRUSTED;
 const SEND_EVERY_MS = 15000;
 
 function put(parent, tag, text, css) {
@@ -37,9 +38,16 @@ function what(entry) {
   return `${deeds[path[5]]}, ${path[2]} ${path[3]}, ${path[4]}${said ? `: ${said}` : ""}`;
 }
 
+// Where people sign in, what somebody else typed here is theirs alone: told that it waits, and nothing of it.
+const foreign = (entry) => root.dataset.person !== undefined && entry.by !== root.dataset.person;
+
 function row(list, entry) {
   const li = put(list, "li");
   li.append(word(signs[entry.state]), " ");
+  if (foreign(entry)) {
+    put(li, "span", `An entry of ${entry.by}. It waits until ${entry.by} signs in here.`);
+    return li;
+  }
   put(li, "span", what(entry));
   put(li, "span", `${entry.by}, ${time(entry)}${entry.seq ? `, entry ${entry.seq}` : ""}`, "quiet small");
   if (entry.say && entry.state !== "sent") put(li, "p", entry.say, "strong");
@@ -87,11 +95,11 @@ function lists(all) {
   const list = document.querySelector("[data-kept-list]");
   if (!list || typing(list)) return;
   const waiting = all.filter((e) => e.state !== "sent");
-  const sent = all.filter((e) => e.state === "sent").reverse();
+  const sent = all.filter((e) => e.state === "sent" && !foreign(e)).reverse();
   list.replaceChildren();
   for (const e of waiting) {
     const li = row(list, e);
-    if (e.state === "refused") decide(li, e);
+    if (e.state === "refused" && !foreign(e)) decide(li, e);
   }
   const old = document.querySelector("[data-kept-sent]");
   old.replaceChildren();
@@ -107,11 +115,12 @@ function onPage(all) {
   const list = document.querySelector("[data-kept-here]");
   if (!list) return;
   const born = Number(root.dataset.keptAt || performance.timeOrigin);
-  const mine = all.filter((e) => here(e) && (e.state !== "sent" || (e.sentAt || 0) > born));
+  const mine = all.filter((e) => here(e) && !foreign(e) && (e.state !== "sent" || (e.sentAt || 0) > born));
   list.replaceChildren();
   for (const e of mine) row(list, e);
   const started = mine.some((e) => e.state === "kept" && /\/start(\?|$)/.test(e.path));
   for (const part of document.querySelectorAll("[data-kept-after=start]")) part.hidden = !started;
+  for (const button of document.querySelectorAll("[data-kept-after=start] button")) button.classList.toggle("main", started);
   for (const part of document.querySelectorAll("#start, button[form=start]")) part.hidden = started;
 }
 
@@ -172,6 +181,8 @@ async function begin() {
   if (all.some((e) => e.state !== "sent") && navigator.storage?.persist) navigator.storage.persist();
   send();
   self.addEventListener("online", send);
+  // a page from the store that was brought up to date is one of now
+  document.addEventListener("fayline:renewed", () => { delete root.dataset.keptAt; line(""); show(); });
   document.addEventListener("visibilitychange", () => { if (!document.hidden) send(); });
   setInterval(async () => { if ((await store.all()).some((e) => e.state === "kept")) send(); }, SEND_EVERY_MS);
   document.querySelector("[data-kept-send]")?.addEventListener("click", send);
@@ -182,7 +193,14 @@ async function begin() {
   if (stations.length > 0 && !root.dataset.keptAt && worker) worker.postMessage({ remember: stations });
 }
 
-for (const e of document.querySelectorAll("[data-kept-able]")) {
-  e.textContent = able ? "This device keeps entries while there is no network, and cards and fits that were opened on it." : LACKS;
+// Said where one asks, and where something would be kept.
+function lacks(words) {
+  for (const e of document.querySelectorAll("[data-kept-able]")) e.textContent = words;
+  if (document.querySelector("[data-kept-here]")) line(words);
 }
-if (able) begin().catch((e) => line(`Entries cannot be kept on this phone: ${e.message}`));
+
+for (const e of document.querySelectorAll("[data-kept-able]")) {
+  e.textContent = "This device keeps entries while there is no network, and cards and fits that were opened on it.";
+}
+if (able) begin().catch((e) => lacks(e.name === "SecurityError" ? UNTRUSTED : `Entries cannot be kept on this phone: ${e.message}`));
+else lacks(LACKS);

@@ -70,7 +70,13 @@ async function get(address) {
 }
 
 const about = (part) => part.querySelector("[data-about]")?.dataset.about || "";
-const whose = (page) => page.querySelector(".head-line")?.textContent.replace(/\s+/g, " ") || "";
+
+// Who and which project the page is for, without what a script tells there of this device.
+function whose(page) {
+  const head = page.querySelector(".head-line")?.cloneNode(true);
+  head?.querySelector("[data-kept-count]")?.remove();
+  return head?.textContent.replace(/\s+/g, " ").trim() || "";
+}
 
 async function refresh() {
   const page = new DOMParser().parseFromString(await get(location.pathname + location.search), "text/html");
@@ -121,7 +127,8 @@ async function ask() {
     news(await get("/live/head"));
   } catch {
     unanswered += 1;
-    if (unanswered < 3 || !line.hidden) return;
+    // a page from this device's own store says so itself
+    if (unanswered < 3 || !line.hidden || root.dataset.keptAt) return;
     say(`Nothing was heard from the program since ${new Date(heard).toTimeString().slice(0, 5)}. What stands here may be old.`);
     line.dataset.passing = "yes";
   }
@@ -164,7 +171,7 @@ function watch() {
 }
 
 if (root.dataset.live === "true") {
-  if (isOld(shown.head)) soon(); else remember();
+  if (root.dataset.keptAt || isOld(shown.head)) soon(); else remember();
   watch();
   setInterval(watch, 2000);
   document.addEventListener("visibilitychange", watch);

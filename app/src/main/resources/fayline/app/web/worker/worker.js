@@ -9,7 +9,7 @@ const PATIENCE_MS = 6000;
 const SHELL = [
   "/kept", "/static/app.css", "/static/tokens.css", "/static/mark.svg", "/static/app.js", "/static/kept-store.js", "/static/kept.js",
   "/static/better.js", "/static/clocks.js", "/static/confirm.js", "/static/drafts.js", "/static/files.js", "/static/folds.js",
-  "/static/keypad.js", "/static/door.js", "/static/lines.js", "/static/pack.js",
+  "/static/keypad.js", "/static/door.js", "/static/lines.js", "/static/live.js", "/static/pack.js", "/static/renew.js",
   "/fonts/AtkinsonHyperlegible-Regular.ttf", "/fonts/AtkinsonHyperlegible-Bold.ttf", "/lib/htmx/dist/htmx.min.js",
 ];
 const KEPT_PAGES = /^\/$|^\/kept$|^\/card\/[^/]+\/\d+\/[^/]+$|^\/fits$|^\/fit\/[^/]+(\/read)?$/;
