@@ -7,10 +7,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,7 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 
 /** The real program on a free port with the demonstration in a data folder of its own, and a real browser before it. */
 final class Shopfloor implements AutoCloseable {
@@ -31,20 +27,12 @@ final class Shopfloor implements AutoCloseable {
             "--disable-component-update",
             "--disable-sync");
 
-    private static final String CODE = "[0-9A-Z]{4}(-[0-9A-Z]{4}){2}";
-    private final Path data;
-    private final List<String> asked;
-    private final String java =
-            Path.of(System.getProperty("java.home"), "bin", "java").toString();
+    private final RunningShop server;
     private final Playwright playwright;
     private final Browser browser;
-    private @Nullable Process server;
-    private String address = "";
-    private String code = "";
 
-    private Shopfloor(Path data, List<String> asked, Playwright playwright, Browser browser) {
-        this.data = data;
-        this.asked = List.copyOf(asked);
+    private Shopfloor(RunningShop server, Playwright playwright, Browser browser) {
+        this.server = server;
         this.playwright = playwright;
         this.browser = browser;
     }
@@ -82,81 +70,32 @@ final class Shopfloor implements AutoCloseable {
                 .launch(new BrowserType.LaunchOptions()
                         .setExecutablePath(chromium.orElseThrow())
                         .setArgs(with));
-        Shopfloor shop = new Shopfloor(Files.createTempDirectory("fayline-walk"), asked, playwright, browser);
-        shop.start();
-        return shop;
+        return new Shopfloor(RunningShop.in(Files.createTempDirectory("fayline-walk"), asked), playwright, browser);
     }
 
-    /** Starts the server and waits until it says where it is. */
+    /** Starts the server again, at the address that phones know. */
     void start() throws IOException {
-        // a server that comes back is at the address that phones know
-        String port = address.isEmpty() ? "0" : address.substring(address.lastIndexOf(':') + 1);
-        address = "";
-        List<String> command = new ArrayList<>(List.of(
-                java,
-                "-XX:TieredStopAtLevel=1",
-                "-Djava.awt.headless=true",
-                "-Dfayline.home=" + root(),
-                "-cp",
-                System.getProperty("java.class.path"),
-                "fayline.app.Main",
-                "serve",
-                "--no-browser",
-                "--port",
-                port,
-                "--data",
-                data.toString()));
-        command.addAll(asked);
-        Process p = new ProcessBuilder(command).redirectErrorStream(true).start();
-        server = p;
-        List<String> said = new ArrayList<>();
-        BufferedReader out = new BufferedReader(new InputStreamReader(p.getInputStream(), StandardCharsets.UTF_8));
-        String line;
-        while ((line = out.readLine()) != null) {
-            said.add(line);
-            int at = line.indexOf("http");
-            if (at >= 0 && address.isEmpty()) {
-                address = line.substring(at).strip().replaceAll("/+$", "");
-                if (asked.contains("--lan")) {
-                    // this machine under its own name: what others are told need not lead here
-                    address = address.replaceAll("//.*:", "//localhost:");
-                }
-            }
-            if (line.strip().matches(CODE)) {
-                code = line.strip();
-            }
-            if (!address.isEmpty() && (!asked.contains("--lan") || !code.isEmpty())) {
-                Thread drain = new Thread(() -> out.lines().forEach(l -> {}));
-                drain.setDaemon(true);
-                drain.start();
-                return;
-            }
-        }
-        throw new IOException("the server did not start: " + said);
+        server.start();
     }
 
     /** The code that the server printed for whoever becomes the lead. */
     String code() {
-        return code;
+        return server.code();
     }
 
     /** Kills the server as a power cut would. */
     void kill() throws InterruptedException {
-        Process p = server;
-        if (p != null) {
-            p.destroyForcibly().waitFor();
-        }
+        server.kill();
     }
 
     /** The checkout. */
     static Path root() {
-        Path here = Path.of("").toAbsolutePath();
-        return Files.exists(here.resolve("demo")) ? here : here.resolveSibling("");
+        return RunningShop.root();
     }
 
     /** The full address of a page. */
     String at(String path) {
-        return address + path;
+        return server.address() + path;
     }
 
     /** A phone at the bench: 360 px wide, touch. */
