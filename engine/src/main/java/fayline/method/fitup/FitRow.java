@@ -64,4 +64,14 @@ public record FitRow(
                 - station.ny() * move.dyMm()
                 - station.leverMm(pivot) * move.turnRad();
     }
+
+    /**
+     * The gap after a small move in space, to first order: g − m · shift − (r × m) · turn.
+     *
+     * @param move the move
+     * @param pivot its pivot
+     */
+    public double gapAfterMm(SpaceMove move, Vector pivot) {
+        return gapMm - move.alongMm(station.place(), station.normal(), pivot);
+    }
 }

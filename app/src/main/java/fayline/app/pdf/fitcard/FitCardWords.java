@@ -107,7 +107,7 @@ public record FitCardWords(QuantityFormat format, ZoneId zone, UnaryOperator<Str
                 c.name(),
                 r.side(),
                 r.outline(),
-                r.placed(),
+                r.drawn(),
                 holds,
                 c.set().map(FitCard.Setting::move),
                 c.set().map(FitCard.Setting::pivot).orElse(new Spot(0, 0)));

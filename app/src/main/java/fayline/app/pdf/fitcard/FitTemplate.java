@@ -84,7 +84,7 @@ public final class FitTemplate {
         Template.Heading heading = new Template.Heading(
                 part, state, "revision " + definition.facts().revision(), date);
         return r.outline()
-                .map(o -> Template.of(heading, r.hand(), o, cuts, r.placed()).in(units));
+                .map(o -> Template.of(heading, r.hand(), o, cuts, r.drawn()).in(units));
     }
 
     /** The template as a file. */

@@ -14,7 +14,8 @@ import java.util.Optional;
  * @param move the move in a sentence; empty for none
  * @param turn what the turn makes over the part's height and length, a sentence; empty for nothing
  * @param marks where marked places go
- * @param flush how to bring it flush, in words; empty for nothing
+ * @param flush how to bring a flat part flush, in words; empty for nothing
+ * @param flushes what the move does to the flushes of a curved part; none for a flat one
  * @param shims what to put in at each index point
  * @param shimsWhy where the page that says why finds them
  * @param shimWords what the shims leave, a sentence each
@@ -36,6 +37,7 @@ public record FitAnswer(
         String turn,
         List<String> marks,
         String flush,
+        List<FlushRow> flushes,
         List<Shim> shims,
         String shimsWhy,
         List<String> shimWords,
@@ -50,6 +52,7 @@ public record FitAnswer(
     public FitAnswer {
         outside = List.copyOf(outside);
         marks = List.copyOf(marks);
+        flushes = List.copyOf(flushes);
         shims = List.copyOf(shims);
         shimWords = List.copyOf(shimWords);
         trim = List.copyOf(trim);
@@ -123,4 +126,14 @@ public record FitAnswer(
             String spread,
             String shares,
             String holds) {}
+
+    /**
+     * A flush of a curved part.
+     *
+     * @param mark the station
+     * @param read as read
+     * @param moved after the move
+     * @param needs what it needs
+     */
+    public record FlushRow(String mark, String read, String moved, String needs) {}
 }

@@ -6,26 +6,31 @@ import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
 import fayline.basis.units.Amount;
 import fayline.basis.units.Length;
-import fayline.basis.units.Measure;
 import fayline.basis.units.UnitSystem;
 import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
 import fayline.flow.result.fit.StateReadings;
 import fayline.method.fitup.FitRow;
+import fayline.method.fitup.SpaceMove;
+import fayline.method.fitup.Vector;
 import fayline.method.fitup.motion.MoveWords;
 import fayline.method.fitup.motion.Reach;
-import fayline.method.fitup.move.BestMoveResult;
-import fayline.method.fitup.move.MinimaxMove;
+import fayline.method.fitup.motion.SpaceWords;
+import fayline.method.fitup.motion.Wanted;
 import fayline.method.fitup.move.MoveStatus;
 import fayline.method.fitup.shim.ShimResult;
 import fayline.method.fitup.shim.ShimStack;
 import fayline.method.fitup.space.FlushMove;
+import fayline.method.fitup.space.PartMove;
+import fayline.method.fitup.space.SpaceMotionWords;
 import fayline.method.fitup.trim.TrimResult;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Words the answer: move, shims, trim. */
 final class FitAnswers {
@@ -36,8 +41,8 @@ final class FitAnswers {
     /** The best move in a line; empty where there is none. */
     static String move(Sight sight, FitResult r) {
         return r.advice()
-                .flatMap(a ->
-                        a.best().minimax().map(m -> FitWords.move(sight, r.side(), m.move(), a.pivot(), a.pivotName())))
+                .filter(a -> a.best().found().isPresent())
+                .map(a -> sight.say(a.sentence()))
                 .orElse("");
     }
 
@@ -49,7 +54,7 @@ final class FitAnswers {
             if (!a.best().outside().isEmpty()) {
                 all.add("Outside after the best move: "
                         + a.best().outside().stream()
-                                .map(BestMoveResult.Outside::station)
+                                .map(o -> o.wanted().named())
                                 .collect(Collectors.joining(", ")));
             }
         });
@@ -66,7 +71,7 @@ final class FitAnswers {
     }
 
     static FitAnswer of(Sight sight, FitResult r, FitAdvice a, boolean assume) {
-        Optional<MinimaxMove> best = a.best().minimax();
+        Optional<PartMove.Found> best = a.best().found();
         List<Finding> told = new ArrayList<>(a.findings());
         told.addAll(a.best().findings());
         boolean worded = a.best().status() == MoveStatus.NO_FIT;
@@ -83,13 +88,10 @@ final class FitAnswers {
                 FitSeen.of(sight, a),
                 outside(sight, a),
                 move(sight, r),
-                best.map(m -> sight.say(MoveWords.turnAcross(m.move().turnRad(), Reach.of(r.placed()))))
-                        .orElse(""),
-                best.map(m -> r.fit().marks().stream()
-                                .map(k -> FitWords.at(sight, r.side(), m.move(), a.pivot(), k))
-                                .toList())
-                        .orElse(List.of()),
+                best.map(m -> turn(sight, r, m)).orElse(""),
+                a.atMarks().stream().map(sight::say).toList(),
                 a.flush().map(f -> flush(sight, f.minimax().move(), r)).orElse(""),
+                best.map(m -> flushes(sight, m)).orElse(List.of()),
                 a.shims().map(s -> shims(sight, a, s)).orElseGet(() -> FitSeen.spacers(sight, r, a)),
                 a.shims().isPresent() ? "shims" : "gaps",
                 a.shims().map(s -> shimWords(sight, s)).orElseGet(() -> FitSeen.spacerWords(r, a)),
@@ -120,13 +122,13 @@ final class FitAnswers {
     private static String verdict(Sight sight, FitAdvice a) {
         if (a.best().status() == MoveStatus.NO_FIT) {
             int out = a.best().outside().size();
-            return "No: moving alone does not do it. " + out + " of " + a.rows().size()
-                    + (out == 1 ? " stations stays outside." : " stations stay outside.");
+            return "No: moving alone does not do it. " + out + " of " + asked(a)
+                    + (out == 1 ? " stays outside." : " stay outside.");
         }
-        if (!fits(a) || a.best().minimax().isEmpty()) {
+        if (!fits(a) || a.best().found().isEmpty()) {
             return "No move is given: see below why.";
         }
-        List<Double> gaps = a.best().minimax().get().exactGapsMm();
+        List<Double> gaps = a.best().found().get().gapsMm();
         int worst = 0;
         for (int i = 0; i < gaps.size(); i++) {
             if (off(a.rows().get(i), gaps.get(i)) > off(a.rows().get(worst), gaps.get(worst))) {
@@ -134,13 +136,53 @@ final class FitAnswers {
             }
         }
         FitRow row = a.rows().get(worst);
-        boolean lies = a.rows().stream().allMatch(x -> x.gapMm() >= x.lowerMm() && x.gapMm() <= x.upperMm());
+        List<PartMove.Flush> flushes = a.best().found().get().flushes();
+        boolean lies = a.rows().stream().allMatch(x -> x.gapMm() >= x.lowerMm() && x.gapMm() <= x.upperMm())
+                && flushes.stream().allMatch(f -> f.wanted().beyondMm(f.readMm()) == 0);
         return (lies
                         ? "It is in tolerance as it lies. Moved, the worst gap will be "
                         : "Yes, if moved: the worst gap will be ")
                 + FitWords.length(sight, gaps.get(worst)) + " at "
                 + row.station().id() + " ("
-                + needs(sight, row) + ").";
+                + needs(sight, row) + ")" + worstFlush(sight, flushes) + ".";
+    }
+
+    /** How many readings must come inside. */
+    private static String asked(FitAdvice a) {
+        int flushes = a.best().found().map(f -> f.flushes().size()).orElse(0);
+        return flushes == 0 ? a.rows().size() + " stations" : a.rows().size() + flushes + " gaps and flushes";
+    }
+
+    private static String worstFlush(Sight sight, List<PartMove.Flush> flushes) {
+        return flushes.stream()
+                .max(Comparator.comparingDouble(f ->
+                        f.wanted().weight() * Math.abs(f.afterMm() - f.wanted().nominalMm())))
+                .map(f -> ", the worst flush " + FitWords.length(sight, f.afterMm()) + " at "
+                        + f.wanted().station() + " (" + needs(sight, f.wanted()) + ")")
+                .orElse("");
+    }
+
+    private static String turn(Sight sight, FitResult r, PartMove.Found m) {
+        return Stream.of(
+                        MoveWords.turnAcross(m.move().inPlane().turnRad(), Reach.of(r.placed())),
+                        SpaceMotionWords.oneTurn(m.move(), m.pivot()))
+                .filter(p -> !p.isEmpty())
+                .map(sight::say)
+                .collect(Collectors.joining(" "));
+    }
+
+    /** The flushes of a curved part, which come with the move. */
+    private static List<FitAnswer.FlushRow> flushes(Sight sight, PartMove.Found m) {
+        return m.flushes().stream()
+                .map(f -> new FitAnswer.FlushRow(
+                        f.wanted().station(),
+                        FitWords.length(sight, f.readMm()),
+                        FitWords.length(sight, f.afterMm()),
+                        sight.say(Phrase.of(
+                                "%s to %s",
+                                Amount.bareMm(f.wanted().lowerMm(), 1),
+                                Amount.mm(f.wanted().upperMm(), 1)))))
+                .toList();
     }
 
     /** At which temperature that holds. */
@@ -155,44 +197,36 @@ final class FitAnswers {
     }
 
     static String needs(Sight sight, FitRow row) {
-        return "needs " + FitWords.length(sight, row.lowerMm()) + " to " + FitWords.length(sight, row.upperMm());
+        return needs(sight, row.lowerMm(), row.upperMm());
+    }
+
+    private static String needs(Sight sight, Wanted w) {
+        return needs(sight, w.lowerMm(), w.upperMm());
+    }
+
+    private static String needs(Sight sight, double lowerMm, double upperMm) {
+        return "needs " + FitWords.length(sight, lowerMm) + " to " + FitWords.length(sight, upperMm);
     }
 
     private static List<String> outside(Sight sight, FitAdvice a) {
-        List<String> all = new ArrayList<>();
-        for (BestMoveResult.Outside o : a.best().outside()) {
-            a.rows().stream()
-                    .filter(x -> x.station().id().equals(o.station()))
-                    .findFirst()
-                    .ifPresent(x -> all.add(o.station() + " ends at " + FitWords.length(sight, o.gapMm()) + " ("
-                            + needs(sight, x) + "): "
-                            + (Math.abs(o.beyondMm()) < LEAST_MM
-                                    ? "just"
-                                    : FitWords.length(sight, Math.abs(o.beyondMm())))
-                            + (o.beyondMm() < 0 ? " too tight" : " too wide")));
-        }
-        return all;
+        return a.best().outside().stream()
+                .map(o -> o.wanted().named() + " ends at " + FitWords.length(sight, o.valueMm()) + " ("
+                        + needs(sight, o.wanted()) + "): "
+                        + (Math.abs(o.beyondMm()) < LEAST_MM ? "just" : FitWords.length(sight, Math.abs(o.beyondMm())))
+                        + beyond(o))
+                .toList();
     }
 
-    /** How to bring it flush: shift and tilts at the farthest stations would need a height, so ways are told as tilts. */
+    private static String beyond(PartMove.Outside o) {
+        boolean below = o.beyondMm() < 0;
+        return o.wanted().flush() ? below ? " too low" : " too proud" : below ? " too tight" : " too wide";
+    }
+
+    /** How to bring a flat part flush. */
     private static String flush(Sight sight, FlushMove m, FitResult r) {
-        List<String> parts = new ArrayList<>();
-        if (Math.abs(m.dzMm()) >= LEAST_MM) {
-            parts.add(FitWords.length(sight, Math.abs(m.dzMm())) + (m.dzMm() > 0 ? " outboard" : " inboard"));
-        }
-        if (Math.abs(m.rxRad()) * 1000 >= LEAST_MM) {
-            parts.add("upper edge " + slope(sight, m.rxRad()) + (m.rxRad() < 0 ? " inboard" : " outboard"));
-        }
-        if (Math.abs(m.ryRad()) * 1000 >= LEAST_MM) {
-            boolean forwardEndOut = m.ryRad() > 0 == (r.side() == fayline.method.fitup.motion.Side.LEFT);
-            parts.add("aft end " + slope(sight, m.ryRad()) + (forwardEndOut ? " inboard" : " outboard"));
-        }
-        return parts.isEmpty() ? "It is flush as it lies." : String.join(", ", parts);
-    }
-
-    private static String slope(Sight sight, double rad) {
-        return new Amount(Measure.SLOPE, 1000 * Math.abs(rad), 1, Amount.Manner.PLAIN)
-                .in(sight.format().system());
+        SpaceMove move = new SpaceMove(new Vector(0, 0, m.dzMm()), new Vector(m.rxRad(), m.ryRad(), 0));
+        List<Phrase> parts = new SpaceWords(r.side(), Vector.ZERO, "").lift(move);
+        return parts.isEmpty() ? "It is flush as it lies." : sight.say(Phrase.joined(", ", parts));
     }
 
     private static List<FitAnswer.Shim> shims(Sight sight, FitAdvice a, ShimResult s) {
@@ -201,7 +235,7 @@ final class FitAnswers {
             int at = i;
             double exact = s.exactMm().get(i);
             all.add(new FitAnswer.Shim(
-                    a.pointNames().get(i),
+                    a.points().get(i).id(),
                     exact < 0
                             ? FitWords.length(sight, -exact) + " off: the stop is in the way"
                             : FitWords.length(sight, exact),

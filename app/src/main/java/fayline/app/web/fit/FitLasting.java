@@ -31,7 +31,7 @@ final class FitLasting {
 
     private static FitView.Later later(Sight sight, FitResult r, LaterState l) {
         List<String> change = new ArrayList<>();
-        if (l.move().shiftMm() > 0 || l.move().turnRad() != 0) {
+        if (l.move().isSome()) {
             change.add("moves it " + FitWords.move(sight, r.side(), l.move(), l.pivot(), MIDDLE));
         }
         if (l.gapMm() != 0) {

@@ -13,6 +13,7 @@ import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
 import fayline.flow.result.fit.ShopHeat;
 import fayline.method.fitup.FitRow;
+import fayline.method.fitup.Station;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -76,7 +77,7 @@ final class FitPicture {
         OptionalDouble shown = after.isPresent() ? after : before;
         return new StationPicture(
                 s.id(),
-                Optional.ofNullable(r.places().get(s.id())),
+                Optional.ofNullable(r.places().get(s.id())).map(Station::drawn),
                 before,
                 after,
                 lower,

@@ -57,7 +57,7 @@ final class FitSeen {
     }
 
     static List<String> spacerWords(FitResult r, FitAdvice a) {
-        return a.best().minimax().isEmpty() || !r.fit().holding().points().isEmpty()
+        return a.best().found().isEmpty() || !r.fit().holding().points().isEmpty()
                 ? List.of()
                 : List.of(
                         "No index points are named. Spacers of these thicknesses hold the part where it must sit: two on one"

@@ -9,10 +9,11 @@ import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitStation;
 import fayline.flow.reading.FitReading;
 import fayline.flow.reading.FitReading.Kind;
-import fayline.method.fitup.Move;
+import fayline.method.fitup.SpaceMove;
 import fayline.method.fitup.Spot;
-import fayline.method.fitup.motion.MoveWords;
+import fayline.method.fitup.Vector;
 import fayline.method.fitup.motion.Side;
+import fayline.method.fitup.motion.SpaceWords;
 
 /** Words and figures of a fit in the screen's units. */
 public final class FitWords {
@@ -60,12 +61,7 @@ public final class FitWords {
     }
 
     /** A move in the screen's units. */
-    public static String move(Sight sight, Side side, Move move, Spot pivot, String pivotName) {
-        return sight.say(new MoveWords(side, pivot, pivotName).sentence(move));
-    }
-
-    /** Where a marked place goes, in the screen's units. */
-    static String at(Sight sight, Side side, Move move, Spot pivot, Fit.Mark mark) {
-        return sight.say(new MoveWords(side, pivot, "").at(move, mark.at(), mark.name()));
+    public static String move(Sight sight, Side side, SpaceMove move, Vector pivot, String pivotName) {
+        return sight.say(new SpaceWords(side, pivot, pivotName).sentence(move));
     }
 }

@@ -15,6 +15,8 @@ import fayline.flow.result.fit.LaterState;
 import fayline.flow.result.fit.StateReadings;
 import fayline.flow.result.fit.StationValue;
 import fayline.method.fitup.FitRow;
+import fayline.method.fitup.Station;
+import fayline.method.fitup.Vector;
 import fayline.method.fitup.scheme.Assumption;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,6 +35,11 @@ record Grounds(Sight sight, FitResult result, FitLines lines, boolean assume) {
     String place(double xMm, double yMm) {
         return "x " + Amount.placeMm(xMm, 1).in(sight.format().system()) + ", y "
                 + Amount.placeMm(yMm, 1).in(sight.format().system());
+    }
+
+    String place(Vector at) {
+        return place(at.x(), at.y()) + ", z "
+                + Amount.placeMm(at.z(), 1).in(sight.format().system());
     }
 
     static WhyView.Input computed(String name, String value) {
@@ -66,6 +73,15 @@ record Grounds(Sight sight, FitResult result, FitLines lines, boolean assume) {
                     .ifPresent(g -> all.add(computed(station + ": mean of " + told, mm(g.gapMm()))));
         });
         return all;
+    }
+
+    /** Every reading of a station's flush in a state, as typed, with who took it. */
+    List<WhyView.Input> flushes(String state, String station) {
+        return value(state, station).stream()
+                .flatMap(v -> v.typed().stream())
+                .filter(t -> t.kind() == FitReading.Kind.FLUSH)
+                .map(t -> reading(state, t))
+                .toList();
     }
 
     /** A row's gap at the temperature at which the move is sought, where that is another than the shop's. */
@@ -105,12 +121,20 @@ record Grounds(Sight sight, FitResult result, FitLines lines, boolean assume) {
         }
         origin.append("; entry ").append(r.seq());
         return new WhyView.Input(
-                r.station() + ": " + (r.kind() == FitReading.Kind.CASTING ? "test casting" : "gap") + " as read",
+                r.station() + ": " + said(r.kind()) + " as read",
                 value,
                 origin.toString(),
                 false,
                 "/fit/" + Visit.encoded(result.fit().id()) + "/read?state=" + Visit.encoded(state) + "&kind="
                         + r.kind().word() + "&at=" + Visit.encoded(r.station()));
+    }
+
+    private static String said(FitReading.Kind kind) {
+        return switch (kind) {
+            case GAP -> "gap";
+            case FLUSH -> "flush";
+            case CASTING -> "test casting";
+        };
     }
 
     /** What a station must come to, and what is allowed for later states. */
@@ -125,8 +149,7 @@ record Grounds(Sight sight, FitResult result, FitLines lines, boolean assume) {
                     own(id, "gap")));
         });
         List<LaterState> later = result.later().stream()
-                .filter(l ->
-                        l.gapMm() != 0 || l.move().shiftMm() > 0 || l.move().turnRad() != 0)
+                .filter(l -> l.gapMm() != 0 || l.move().isSome())
                 .toList();
         if (!later.isEmpty()) {
             all.add(computed(
@@ -158,17 +181,26 @@ record Grounds(Sight sight, FitResult result, FitLines lines, boolean assume) {
     }
 
     WhyView.Input station(FitRow row) {
-        String id = row.station().id();
+        Station at = row.station();
+        Vector n = at.normal();
+        Vector s = at.relief().surface();
         return written(
-                id + ": place and way of the gap",
-                place(row.station().at().xMm(), row.station().at().yMm())
-                        + String.format(
-                                Locale.ROOT,
-                                "; %.3f, %.3f",
-                                row.station().nx(),
-                                row.station().ny()),
+                at.id() + ": place and way of the gap" + (at.isCurved() ? ", way the surface looks" : ""),
+                at.isCurved()
+                        ? place(at.place())
+                                + String.format(
+                                        Locale.ROOT,
+                                        "; %.3f, %.3f, %.3f; %.3f, %.3f, %.3f",
+                                        n.x(),
+                                        n.y(),
+                                        n.z(),
+                                        s.x(),
+                                        s.y(),
+                                        s.z())
+                        : place(at.at().xMm(), at.at().yMm())
+                                + String.format(Locale.ROOT, "; %.3f, %.3f", n.x(), n.y()),
                 "stations",
-                id);
+                at.id());
     }
 
     WhyView.Input reading(OptionalDouble mm, String name, String key, Assumption usual) {

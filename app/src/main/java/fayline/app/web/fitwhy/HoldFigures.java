@@ -5,10 +5,10 @@ import fayline.basis.units.Amount;
 import fayline.flow.project.fit.FitHolding;
 import fayline.flow.result.fit.FitAdvice;
 import fayline.method.fitup.FitRow;
-import fayline.method.fitup.Move;
 import fayline.method.fitup.Station;
 import fayline.method.fitup.shim.ShimResult;
 import fayline.method.fitup.shim.ShimStack;
+import fayline.method.fitup.space.PartMove;
 import fayline.method.fitup.trim.TrimResult;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,19 +25,19 @@ final class HoldFigures {
         g.result()
                 .advice()
                 .ifPresent(a -> a.best()
-                        .minimax()
+                        .found()
                         .ifPresent(m -> a.shims().ifPresent(s -> {
                             for (int j = 0; j < s.exactMm().size(); j++) {
-                                all.add(shim(g, a, m.move(), s, j));
+                                all.add(shim(g, a, m, s, j));
                             }
                         })));
         return all;
     }
 
-    private static WhyView.Shown shim(Grounds g, FitAdvice a, Move move, ShimResult s, int j) {
+    private static WhyView.Shown shim(Grounds g, FitAdvice a, PartMove.Found m, ShimResult s, int j) {
         FitHolding.Point point = g.result().fit().holding().points().get(j);
-        Station at = point.stop().contact();
-        double moved = at.nx() * move.dxMm() + at.ny() * move.dyMm() + at.leverMm(a.pivot()) * move.turnRad();
+        Station at = a.points().get(j);
+        double moved = m.move().alongMm(at.place(), at.normal(), m.pivot());
         double exact = s.exactMm().get(j);
         List<WhyView.Input> inputs = new ArrayList<>();
         inputs.add(g.written("where it stands", g.place(at.at().xMm(), at.at().yMm()), "points", at.id()));

@@ -100,7 +100,7 @@ public record FitCard(
     /**
      * How the part is set.
      *
-     * @param move the move
+     * @param move the move; of a curved part what of it lies in the plane
      * @param pivot its pivot
      * @param sentence the move in words
      * @param atMarks where marked places go, in words

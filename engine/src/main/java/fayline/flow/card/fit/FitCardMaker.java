@@ -18,11 +18,11 @@ import fayline.flow.result.fit.frame.WidthsResult;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.Station;
-import fayline.method.fitup.move.MinimaxMove;
 import fayline.method.fitup.odds.GapOdds;
 import fayline.method.fitup.scheme.SchemeComparison;
 import fayline.method.fitup.scheme.SchemeOutcome;
 import fayline.method.fitup.shim.ShimResult;
+import fayline.method.fitup.space.PartMove;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -82,7 +82,7 @@ public final class FitCardMaker {
     }
 
     private static Optional<FitCard.Setting> setting(FitAdvice a) {
-        return a.best().minimax().map(m -> new FitCard.Setting(m.move(), a.pivot(), a.sentence(), a.atMarks()));
+        return a.best().found().map(m -> new FitCard.Setting(m.move().inPlane(), a.pivot(), a.sentence(), a.atMarks()));
     }
 
     private static List<FitCard.Hold> holds(FitResult fit) {
@@ -143,13 +143,13 @@ public final class FitCardMaker {
     }
 
     private static List<FitCard.Reading> readings(FitResult fit, FitAdvice a) {
-        Optional<MinimaxMove> best = a.best().minimax();
+        Optional<PartMove.Found> best = a.best().found();
         Optional<List<Double>> expected = a.shims()
                 .flatMap(ShimResult::best)
                 .map(ShimResult.Choice::gapsMm)
-                .or(() -> best.map(MinimaxMove::exactGapsMm));
+                .or(a.best()::gapsMm);
         Set<String> deciding = new HashSet<>();
-        best.ifPresent(m -> m.deciding().forEach(d -> deciding.add(d.station())));
+        best.ifPresent(m -> deciding.addAll(m.deciding()));
         chosen(fit)
                 .flatMap(SchemeOutcome::odds)
                 .ifPresent(o -> deciding.add(o.worstStation().id()));

@@ -13,9 +13,9 @@ import fayline.flow.result.fit.StationValue;
 import fayline.flow.result.fit.frame.SprungResult;
 import fayline.flow.result.fit.frame.WidthAnswer;
 import fayline.flow.result.fit.frame.WidthsResult;
-import fayline.method.fitup.move.BestMoveResult;
 import fayline.method.fitup.shim.ShimFlag;
 import fayline.method.fitup.shim.ShimResult;
+import fayline.method.fitup.space.PartMove;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -107,10 +107,11 @@ final class FitReasons {
     }
 
     private void move(FitAdvice a) {
-        BestMoveResult best = a.best();
+        PartMove best = a.best();
         switch (best.status()) {
             case OK -> {}
-            case NO_FIT -> best.outside().forEach(o -> add(Severity.STOP, o.station(), outside(o), "the definition"));
+            case NO_FIT ->
+                best.outside().forEach(o -> add(Severity.STOP, o.wanted().station(), outside(o), "the definition"));
             case INFEASIBLE ->
                 add(
                         Severity.STOP,
@@ -135,13 +136,15 @@ final class FitReasons {
         a.shims().ifPresent(this::shims);
     }
 
-    private static Phrase outside(BestMoveResult.Outside o) {
+    private static Phrase outside(PartMove.Outside o) {
+        boolean flush = o.wanted().flush();
         return Phrase.of(
-                "Station %s ends at %s even after the best move, %s %s: trim or build up first.",
-                o.station(),
-                Amount.mm(o.gapMm(), 1),
+                "Station %s ends at %s even after the best move, %s %s: %s.",
+                o.wanted().named(),
+                Amount.mm(o.valueMm(), 1),
                 Amount.mm(Math.abs(o.beyondMm()), 1),
-                o.beyondMm() < 0 ? "too tight" : "too wide");
+                flush ? o.beyondMm() < 0 ? "too low" : "too proud" : o.beyondMm() < 0 ? "too tight" : "too wide",
+                flush ? "bring its shape right first, no trim of the edge helps" : "trim or build up first");
     }
 
     private void shims(ShimResult shims) {

@@ -7,7 +7,9 @@ import fayline.flow.project.design.Hand;
 import fayline.flow.project.fit.frame.FitFrame;
 import fayline.method.fitup.MoveLimits;
 import fayline.method.fitup.Spot;
+import fayline.method.fitup.Vector;
 import fayline.method.fitup.outline.OutlineShape;
+import fayline.method.fitup.space.LiftLimits;
 import java.util.List;
 import java.util.Optional;
 
@@ -31,6 +33,7 @@ import java.util.Optional;
  * @param cutting what may be cut
  * @param heat how part and surround grow, where it is said
  * @param frame the frame that springs, and its widths; none where nothing is said
+ * @param lift how far a curved part may be moved out of its plane
  */
 public record Fit(
         String id,
@@ -49,7 +52,8 @@ public record Fit(
         FitHolding holding,
         FitCutting cutting,
         Optional<FitHeat> heat,
-        FitFrame frame)
+        FitFrame frame,
+        LiftLimits lift)
         implements Keyed {
     /** Copies the lists. */
     public Fit {
@@ -92,7 +96,8 @@ public record Fit(
                 holding,
                 cutting,
                 heat,
-                FitFrame.NONE);
+                FitFrame.NONE,
+                LiftLimits.WIDEST);
     }
 
     /** A station by its mark. */
@@ -115,6 +120,17 @@ public record Fit(
      *
      * @param name what it is called, as {@code upper aft corner}
      * @param at where
+     * @param outMm how far outboard of the plane
      */
-    public record Mark(String name, Spot at) {}
+    public record Mark(String name, Spot at, double outMm) {
+        /** A place in the plane. */
+        public Mark(String name, Spot at) {
+            this(name, at, 0);
+        }
+
+        /** The place in space, in mm. */
+        public Vector place() {
+            return Vector.of(at, outMm);
+        }
+    }
 }

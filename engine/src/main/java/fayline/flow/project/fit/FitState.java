@@ -2,6 +2,7 @@ package fayline.flow.project.fit;
 
 import fayline.flow.project.catalog.Keyed;
 import fayline.method.fitup.Move;
+import fayline.method.fitup.SpaceMove;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -38,5 +39,10 @@ public record FitState(String id, String name, Optional<Disturbance> disturbs) i
      * @param deviationMm standard uncertainty of the change at a station, where it is known
      * @param origin who says so
      */
-    public record Disturbance(Move move, double gapMm, OptionalDouble deviationMm, String origin) {}
+    public record Disturbance(SpaceMove move, double gapMm, OptionalDouble deviationMm, String origin) {
+        /** One that moves the part in its plane alone. */
+        public Disturbance(Move move, double gapMm, OptionalDouble deviationMm, String origin) {
+            this(SpaceMove.of(move), gapMm, deviationMm, origin);
+        }
+    }
 }

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param gap gap wanted here, where it differs
  * @param gapTolerance its tolerance here, where it differs
  * @param weight how much a millimetre here counts; 1 where nothing is said
+ * @param bulge how the part stands out of its plane here
  */
 public record FitStation(
         String id,
@@ -28,8 +29,23 @@ public record FitStation(
         String against,
         Optional<Entered<Length>> gap,
         Optional<Entered<Length>> gapTolerance,
-        double weight)
+        double weight,
+        FitBulge bulge)
         implements Keyed {
+    /** A station of a flat part. */
+    public FitStation(
+            String id,
+            String where,
+            Optional<Spot> at,
+            Optional<Normal> normal,
+            String edge,
+            String against,
+            Optional<Entered<Length>> gap,
+            Optional<Entered<Length>> gapTolerance,
+            double weight) {
+        this(id, where, at, normal, edge, against, gap, gapTolerance, weight, FitBulge.NONE);
+    }
+
     /** A station of which only the mark and the words are known. */
     public static FitStation of(String id, String where) {
         return new FitStation(

@@ -8,14 +8,9 @@ import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitHolding;
 import fayline.flow.project.fit.FitStation;
 import fayline.method.fitup.FitRow;
-import fayline.method.fitup.Move;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.Station;
-import fayline.method.fitup.motion.MoveWords;
-import fayline.method.fitup.move.BestMove;
-import fayline.method.fitup.move.BestMoveCalculator;
-import fayline.method.fitup.move.BestMoveResult;
-import fayline.method.fitup.move.MinimaxMove;
+import fayline.method.fitup.motion.SpaceWords;
 import fayline.method.fitup.move.MoveStatus;
 import fayline.method.fitup.odds.GapSource;
 import fayline.method.fitup.outline.EdgeRun;
@@ -31,6 +26,10 @@ import fayline.method.fitup.shim.ShimResult;
 import fayline.method.fitup.space.FlushPlaneCalculator;
 import fayline.method.fitup.space.FlushPlaneResult;
 import fayline.method.fitup.space.FlushReading;
+import fayline.method.fitup.space.PartMove;
+import fayline.method.fitup.space.PartMoveCalculator;
+import fayline.method.fitup.space.PartQuestion;
+import fayline.method.fitup.space.SpaceReading;
 import fayline.method.fitup.trim.TrimCalculator;
 import fayline.method.fitup.trim.TrimQuestion;
 import fayline.method.fitup.trim.TrimResult;
@@ -42,7 +41,6 @@ import fayline.method.fitup.trim.cut.CutPlanResult;
 import fayline.method.fitup.trim.cut.CutSide;
 import fayline.method.fitup.trim.cut.CutStation;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -57,17 +55,18 @@ final class Advice {
     /** Moves the quasi-random points of the joint chance; the same readings give the same chance. */
     static final long SEED = 20260303;
 
-    private static final double SAME_WAY = 0.9;
     private final Fit fit;
     private final FitPlaces places;
     private final Targets targets;
     private final Certainty certainty;
+    private final HeldPoints held;
 
     Advice(Fit fit, FitPlaces places, Targets targets, Certainty certainty) {
         this.fit = fit;
         this.places = places;
         this.targets = targets;
         this.certainty = certainty;
+        this.held = new HeldPoints(places);
     }
 
     /**
@@ -91,39 +90,44 @@ final class Advice {
                 .toList();
         List<OptionalDouble> reading = read.stream().map(certainty::readingMm).toList();
         ShopHeat shop = targets.growth().shop(rows, now.temperatureDegC());
+        List<SpaceReading> flushes = targets.flushes(now.stations(), later);
+        PartQuestion question = targets.question(rows, flushes, known(u, flushes));
+        PartMove best = PartMoveCalculator.calculate(question);
         Spot pivot = places.middle();
-        BestMove question = BestMove.of(rows, fit.room()).about(pivot);
-        BestMoveResult best = BestMoveCalculator.calculate(
-                u.stream().allMatch(x -> x > 0) ? question.withUncertainties(u) : question);
         List<Finding> findings = new ArrayList<>();
-        Optional<Move> move = best.minimax().map(MinimaxMove::move);
-        MoveWords words = new MoveWords(targets.side(), pivot, Changes.MIDDLE);
+        Optional<PartMove.Found> found = best.found();
+        SpaceWords words = new SpaceWords(targets.side(), question.pivot(), Changes.MIDDLE);
         boolean trims = best.status() == MoveStatus.NO_FIT || best.status() == MoveStatus.INFEASIBLE;
         Optional<TrimResult> trim =
-                trims && !fit.cutting().forbidden() ? Optional.of(trim(rows, u, pivot)) : Optional.empty();
+                trims && !fit.cutting().forbidden() ? Optional.of(trim(rows, u, question)) : Optional.empty();
+        findings.addAll(CurvedNotes.of(fit, places, trim.isPresent()));
         return Optional.of(new FitAdvice(
                 now.state().id(),
                 rows,
                 pivot,
                 Changes.MIDDLE,
                 best,
-                move.map(words::sentence).orElse(Phrase.NONE),
-                move.map(m -> words.at(
-                                m,
-                                fit.marks().stream().map(Fit.Mark::at).toList(),
-                                fit.marks().stream().map(Fit.Mark::name).toList()))
+                found.map(f -> words.sentence(f.move())).orElse(Phrase.NONE),
+                found.map(f -> fit.marks().stream()
+                                .map(m -> words.at(f.move(), m.place(), m.name()))
+                                .toList())
                         .orElse(List.of()),
-                flush(now, pivot),
-                fit.holding().points().stream().map(p -> p.stop().id()).toList(),
-                move.flatMap(m -> shims(rows, shop, m, pivot, findings)),
+                best.curved() ? Optional.empty() : flush(now, pivot),
+                fit.holding().points().stream().map(held::contact).toList(),
+                found.flatMap(f -> shims(rows, shop, f, findings)),
                 trim,
                 trim.flatMap(t -> cut(t, rows, u)),
-                best.minimax()
-                        .flatMap(m ->
-                                schemes(new Expected(rows, m.exactGapsMm(), reading, shop.doubts()), doubted, pivot)),
+                found.flatMap(f -> schemes(new Expected(rows, f.gapsMm(), reading, shop.doubts()), doubted, pivot)),
                 shop,
                 reading,
                 findings));
+    }
+
+    /** How sure each reading is, gaps then flushes; nothing where that is not known of every one. */
+    private List<Double> known(List<Double> gapsMm, List<SpaceReading> flushes) {
+        List<Double> all = new ArrayList<>(gapsMm);
+        flushes.forEach(f -> all.add(certainty.readingMm().orElse(0)));
+        return all.stream().allMatch(x -> x > 0) ? all : List.of();
     }
 
     /** The schemes for a part that is set to its nominal gaps. */
@@ -153,17 +157,24 @@ final class Advice {
         return readings.size() < 3 ? Optional.empty() : Optional.of(FlushPlaneCalculator.calculate(readings, pivot));
     }
 
-    private Optional<ShimResult> shims(
-            List<FitRow> rows, ShopHeat shop, Move move, Spot pivot, List<Finding> findings) {
+    /**
+     * Shims at a move. What of it leads out of the plane is made by hand and eye along the surface; it is taken from every clearance
+     * and gap first, so that shims are chosen for what is left, in the plane.
+     */
+    private Optional<ShimResult> shims(List<FitRow> rows, ShopHeat shop, PartMove.Found found, List<Finding> findings) {
         List<FitRow> seen = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
-            seen.add(rows.get(i).withGap(shop.seenMm(i, rows.get(i).gapMm())));
+            FitRow r = rows.get(i);
+            seen.add(r.withGap(
+                    shop.seenMm(i, r.gapMm()) - HeldPoints.liftedMm(r.station(), found.move(), found.pivot())));
         }
         List<IndexPoint> points = new ArrayList<>();
         for (FitHolding.Point p : fit.holding().points()) {
+            Station at = held.contact(p);
             OptionalDouble clearance = p.clearanceMm().isPresent()
-                    ? p.clearanceMm()
-                    : gapNear(p.stop().contact(), seen);
+                    ? OptionalDouble.of(
+                            p.clearanceMm().getAsDouble() - HeldPoints.liftedMm(at, found.move(), found.pivot()))
+                    : gapNear(at, seen);
             if (clearance.isEmpty()) {
                 findings.add(new Finding(
                         Severity.NOTE,
@@ -173,38 +184,39 @@ final class Advice {
                         "geometry"));
                 return Optional.empty();
             }
-            points.add(IndexPoint.shim(p.stop().contact(), clearance.getAsDouble()));
+            points.add(IndexPoint.shim(at, clearance.getAsDouble()));
+        }
+        List<FitRow> left = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            FitRow r = rows.get(i);
+            left.add(r.withGap(r.gapMm() - HeldPoints.liftedMm(r.station(), found.move(), found.pivot())));
         }
         return points.isEmpty()
                 ? Optional.empty()
-                : Optional.of(ShimCalculator.calculate(
-                        new ShimQuestion(points, move, pivot, fit.holding().shims(), rows)));
+                : Optional.of(ShimCalculator.calculate(new ShimQuestion(
+                        points,
+                        found.move().inPlane(),
+                        places.middle(),
+                        fit.holding().shims(),
+                        left)));
     }
 
     /** The gap at a place from the two nearest stations that look the same way, on the straight line between them. */
     private static OptionalDouble gapNear(Station place, List<FitRow> rows) {
-        List<FitRow> alike = rows.stream()
-                .filter(r -> r.station().nx() * place.nx() + r.station().ny() * place.ny() > SAME_WAY)
-                .sorted(Comparator.comparingDouble(r -> r.station().at().distanceMm(place.at())))
-                .limit(2)
+        List<Station> near =
+                HeldPoints.alike(place, rows.stream().map(FitRow::station).toList());
+        List<Double> gaps = near.stream()
+                .flatMap(s -> rows.stream().filter(r -> r.station().equals(s)).limit(1))
+                .map(FitRow::gapMm)
                 .toList();
-        if (alike.size() < 2) {
-            return alike.stream().mapToDouble(FitRow::gapMm).findFirst();
+        if (gaps.size() < 2) {
+            return gaps.stream().mapToDouble(g -> g).findFirst();
         }
-        Spot a = alike.get(0).station().at();
-        Spot b = alike.get(1).station().at();
-        double dx = b.xMm() - a.xMm();
-        double dy = b.yMm() - a.yMm();
-        double length = dx * dx + dy * dy;
-        double t = length == 0
-                ? 0
-                : ((place.at().xMm() - a.xMm()) * dx + (place.at().yMm() - a.yMm()) * dy) / length;
-        double share = Math.max(0, Math.min(1, t));
-        return OptionalDouble.of(
-                (1 - share) * alike.get(0).gapMm() + share * alike.get(1).gapMm());
+        double share = HeldPoints.share(place, near.get(0), near.get(1));
+        return OptionalDouble.of((1 - share) * gaps.get(0) + share * gaps.get(1));
     }
 
-    private TrimResult trim(List<FitRow> rows, List<Double> u, Spot pivot) {
+    private TrimResult trim(List<FitRow> rows, List<Double> u, PartQuestion question) {
         List<String> ids = rows.stream().map(r -> r.station().id()).toList();
         List<Double> tributary = places.tributaryMm(ids);
         double most = fit.cutting().mostMm().orElse(Double.POSITIVE_INFINITY);
@@ -215,8 +227,13 @@ final class Advice {
         List<String> edges = fit.cutting().edges().isEmpty()
                 ? rows.stream().map(FitRow::edge).distinct().toList()
                 : fit.cutting().edges();
-        return TrimCalculator.calculate(
-                new TrimQuestion(trimmed, places.pairs(ids), pivot, fit.room(), TrimRules.usual(edges)));
+        return TrimCalculator.calculate(new TrimQuestion(
+                trimmed,
+                places.pairs(ids),
+                places.middle(),
+                fit.room(),
+                TrimRules.usual(edges),
+                question.curved() ? Optional.of(question) : Optional.empty()));
     }
 
     private Optional<CutPlanResult> cut(TrimResult trim, List<FitRow> rows, List<Double> u) {
@@ -281,7 +298,7 @@ final class Advice {
                 certainty.sharedMm(),
                 doubted.stream().map(LaterState::doubt).toList(),
                 expected.doubts(),
-                fit.holding().schemes(),
+                fit.holding().schemes().stream().map(held::held).toList(),
                 certainty.allowed(),
                 SEED)));
     }

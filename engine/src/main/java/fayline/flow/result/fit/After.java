@@ -45,10 +45,10 @@ final class After {
      * @param bonded the readings after it
      */
     Optional<FitAfter> of(FitAdvice before, StateReadings bonded) {
-        if (before.best().minimax().isEmpty()) {
+        if (before.best().found().isEmpty()) {
             return Optional.empty();
         }
-        List<Double> foretold = before.best().minimax().get().exactGapsMm();
+        List<Double> foretold = before.best().found().get().gapsMm();
         Optional<SchemeOutcome> scheme = before.schemes()
                 .flatMap(s -> s.schemes().stream()
                         .filter(o -> o.name().equals(fit.holding().chosen()))
@@ -146,7 +146,8 @@ final class After {
         if (scheme.isEmpty()) {
             return Optional.empty();
         }
-        SchemeMotion motion = SchemeMotionCalculator.calculate(scheme.get(), before.pivot(), certainty.allowed());
+        SchemeMotion motion = SchemeMotionCalculator.calculate(
+                new HeldPoints(targets.places()).held(scheme.get()), before.pivot(), certainty.allowed());
         if (!motion.missing().isEmpty()) {
             return Optional.empty();
         }

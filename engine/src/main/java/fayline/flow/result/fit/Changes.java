@@ -4,18 +4,20 @@ import fayline.basis.finding.Phrase;
 import fayline.basis.units.Amount;
 import fayline.flow.result.fit.StateChange.Change;
 import fayline.method.fitup.FitRow;
-import fayline.method.fitup.Move;
 import fayline.method.fitup.MoveLimits;
+import fayline.method.fitup.SpaceMove;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.Station;
-import fayline.method.fitup.motion.MoveWords;
-import fayline.method.fitup.move.BestMove;
-import fayline.method.fitup.move.BestMoveCalculator;
-import fayline.method.fitup.move.BestMoveResult;
+import fayline.method.fitup.Vector;
+import fayline.method.fitup.motion.SpaceWords;
 import fayline.method.fitup.space.FlushMove;
 import fayline.method.fitup.space.FlushPlaneCalculator;
 import fayline.method.fitup.space.FlushPlaneResult;
 import fayline.method.fitup.space.FlushReading;
+import fayline.method.fitup.space.LiftLimits;
+import fayline.method.fitup.space.PartMoveCalculator;
+import fayline.method.fitup.space.PartQuestion;
+import fayline.method.fitup.space.SpaceReading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -38,6 +40,7 @@ final class Changes {
         List<Change> gaps = new ArrayList<>();
         List<FitRow> rows = new ArrayList<>();
         List<FlushReading> flush = new ArrayList<>();
+        List<SpaceReading> flushes = new ArrayList<>();
         for (int i = 0; i < before.stations().size(); i++) {
             StationValue a = before.stations().get(i);
             StationValue b = after.stations().get(i);
@@ -51,25 +54,35 @@ final class Changes {
                 }
             }
             if (at != null && a.flushMm().isPresent() && b.flushMm().isPresent()) {
-                flush.add(FlushReading.of(
-                        a.station().id(),
-                        at.at(),
-                        a.flushMm().getAsDouble(),
-                        b.flushMm().getAsDouble()));
+                double from = a.flushMm().getAsDouble();
+                double to = b.flushMm().getAsDouble();
+                flush.add(FlushReading.of(a.station().id(), at.at(), from, to));
+                flushes.add(SpaceReading.flush(at, from, to));
             }
         }
-        Spot pivot = places.middle();
-        Optional<Move> move = rows.size() < LEAST ? Optional.empty() : move(rows, pivot);
-        double rest = move.map(m -> rest(rows, m, pivot)).orElse(0.0);
+        boolean curved = places.curved();
+        Vector pivot = places.middleInSpace();
+        Optional<PartQuestion> question = rows.size() < LEAST
+                ? Optional.empty()
+                : Optional.of(new PartQuestion(
+                        rows,
+                        curved ? flushes : List.of(),
+                        curved,
+                        pivot,
+                        MoveLimits.WIDEST,
+                        LiftLimits.WIDEST,
+                        List.of()));
+        Optional<SpaceMove> move = question.flatMap(PartMoveCalculator::leastSquares);
         return new StateChange(
                 before.state().id(),
                 after.state().id(),
                 move,
                 pivot,
                 gaps,
-                rest,
-                flush(flush, pivot),
-                move.map(m -> new MoveWords(targets.side(), pivot, MIDDLE).sentence(m))
+                question.flatMap(q -> move.map(m -> PartMoveCalculator.restMm(q, m)))
+                        .orElse(0.0),
+                curved ? Optional.empty() : flush(flush, places.middle()),
+                move.map(m -> new SpaceWords(targets.side(), pivot, MIDDLE).sentence(m))
                         .orElse(Phrase.NONE),
                 warmth.words());
     }
@@ -127,21 +140,6 @@ final class Changes {
                     ? Phrase.plain("The temperature was not noted in both states: warmth may be among these changes.")
                     : Phrase.NONE;
         }
-    }
-
-    private static Optional<Move> move(List<FitRow> rows, Spot pivot) {
-        BestMoveResult best = BestMoveCalculator.calculate(
-                BestMove.of(rows, MoveLimits.WIDEST).about(pivot));
-        return best.undetermined() ? Optional.empty() : best.leastSquares().map(l -> l.move());
-    }
-
-    private static double rest(List<FitRow> rows, Move move, Spot pivot) {
-        double sum = 0;
-        for (FitRow r : rows) {
-            double off = r.gapAfterMm(move, pivot) - r.nominalMm();
-            sum += off * off;
-        }
-        return Math.sqrt(sum / rows.size());
     }
 
     private static Optional<FlushMove> flush(List<FlushReading> readings, Spot pivot) {

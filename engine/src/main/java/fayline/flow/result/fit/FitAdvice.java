@@ -4,10 +4,11 @@ import fayline.basis.finding.Finding;
 import fayline.basis.finding.Phrase;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Spot;
-import fayline.method.fitup.move.BestMoveResult;
+import fayline.method.fitup.Station;
 import fayline.method.fitup.scheme.SchemeComparison;
 import fayline.method.fitup.shim.ShimResult;
 import fayline.method.fitup.space.FlushPlaneResult;
+import fayline.method.fitup.space.PartMove;
 import fayline.method.fitup.trim.TrimResult;
 import fayline.method.fitup.trim.cut.CutPlanResult;
 import java.util.List;
@@ -25,8 +26,8 @@ import java.util.OptionalDouble;
  * @param best the best move
  * @param sentence the move in words; empty where there is none
  * @param atMarks where marked places go, in words
- * @param flush shift and tilt that bring it flush, where three stations have a flush
- * @param pointNames the index points, in the order of the shims
+ * @param flush shift and tilt that bring a flat part flush, where three stations have a flush; of a curved part the best move does
+ * @param points where the index points touch the neighbour, in the order of the shims
  * @param shims shims at the index points that hold it there; empty without index points
  * @param trim the least trim, where a move alone does not do
  * @param cut its cut lines, where there is an outline and something to cut
@@ -41,11 +42,11 @@ public record FitAdvice(
         List<FitRow> rows,
         Spot pivot,
         String pivotName,
-        BestMoveResult best,
+        PartMove best,
         Phrase sentence,
         List<Phrase> atMarks,
         Optional<FlushPlaneResult> flush,
-        List<String> pointNames,
+        List<Station> points,
         Optional<ShimResult> shims,
         Optional<TrimResult> trim,
         Optional<CutPlanResult> cut,
@@ -57,13 +58,13 @@ public record FitAdvice(
     public FitAdvice {
         rows = List.copyOf(rows);
         atMarks = List.copyOf(atMarks);
-        pointNames = List.copyOf(pointNames);
+        points = List.copyOf(points);
         readingMm = List.copyOf(readingMm);
         findings = List.copyOf(findings);
     }
 
     /** The gaps to see in the shop after the best move, in mm, in the order of the rows; empty where there is no move. */
     public Optional<List<Double>> seenAfterMm() {
-        return best.minimax().map(m -> shop.seenMm(m.exactGapsMm()));
+        return best.gapsMm().map(shop::seenMm);
     }
 }

@@ -6,7 +6,7 @@ import fayline.basis.finding.Severity;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitState;
 import fayline.method.fitup.FitRow;
-import fayline.method.fitup.Spot;
+import fayline.method.fitup.Vector;
 import fayline.method.fitup.mirror.OppositeHand;
 import fayline.method.fitup.scheme.Assumption;
 import fayline.method.fitup.scheme.Missing;
@@ -99,7 +99,7 @@ public final class FitCalculator {
     private static List<LaterState> later(FitQuestion question, String now, FitPlaces places) {
         List<FitState> order = question.fit().states();
         int here = order.stream().map(FitState::id).toList().indexOf(now);
-        Spot middle = places.middle();
+        Vector middle = places.middleInSpace();
         List<LaterState> all = new ArrayList<>();
         for (FitState s : order.subList(here + 1, order.size())) {
             Optional<LearnedChange> learned = question.learned().stream()

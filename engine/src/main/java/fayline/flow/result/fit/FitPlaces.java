@@ -7,6 +7,7 @@ import fayline.flow.project.fit.FitHeat;
 import fayline.flow.project.fit.FitStation;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.Station;
+import fayline.method.fitup.Vector;
 import fayline.method.fitup.outline.EdgePoint;
 import fayline.method.fitup.outline.EdgeRun;
 import fayline.method.fitup.outline.OutlineCalculator;
@@ -14,6 +15,7 @@ import fayline.method.fitup.outline.OutlineResult;
 import fayline.method.fitup.outline.PartOutline;
 import fayline.method.fitup.outline.StationNormals;
 import fayline.method.fitup.outline.TributaryLengths;
+import fayline.method.fitup.space.PartQuestion;
 import fayline.method.fitup.trim.NeighbourPair;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -52,12 +54,13 @@ final class FitPlaces {
         nearest.ifPresent(e -> arcMm.put(s.id(), e.sMm()));
         if (s.normal().isPresent()) {
             FitStation.Normal n = s.normal().get();
-            stations.put(s.id(), new Station(s.id(), at, n.nx(), n.ny()));
+            stations.put(s.id(), s.bulge().station(s.id(), at, n.nx(), n.ny()));
         } else if (nearest.isPresent()) {
             Optional<Station> on =
                     outline.orElseThrow().station(s.id(), nearest.get().sMm(), s.edge());
             if (on.isPresent()) {
-                stations.put(s.id(), on.get());
+                Station flat = on.get();
+                stations.put(s.id(), s.bulge().station(s.id(), flat.at(), flat.nx(), flat.ny()));
             } else {
                 caution(s, "lies on a sharp corner: name the edge it belongs to");
             }
@@ -103,6 +106,16 @@ final class FitPlaces {
     /** The middle of the stations, about which moves are told; nought where none has a place. */
     Spot middle() {
         return stations.isEmpty() ? new Spot(0, 0) : Station.middle(List.copyOf(stations.values()));
+    }
+
+    /** The middle of the stations with their height. */
+    Vector middleInSpace() {
+        return PartQuestion.middle(List.copyOf(stations.values()));
+    }
+
+    /** Whether any station stands out of the plane: then every motion of the part counts, and the flush beside the gap. */
+    boolean curved() {
+        return stations.values().stream().anyMatch(Station::isCurved);
     }
 
     Map<String, Station> stations() {
@@ -170,6 +183,8 @@ final class FitPlaces {
     private double distanceMm(String a, String b) {
         Station one = stations.get(a);
         Station other = stations.get(b);
-        return one == null || other == null ? 0 : one.at().distanceMm(other.at());
+        return one == null || other == null
+                ? 0
+                : one.place().minus(other.place()).length();
     }
 }

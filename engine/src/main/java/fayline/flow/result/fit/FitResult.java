@@ -79,6 +79,11 @@ public record FitResult(
                 .toList();
     }
 
+    /** The same as they are drawn, seen from outside. */
+    public List<Station> drawn() {
+        return placed().stream().map(Station::drawn).toList();
+    }
+
     /** The hand whose ways its words are in. */
     public Hand hand() {
         return side == Side.RIGHT ? Hand.RIGHT : Hand.LEFT;

@@ -1,8 +1,8 @@
 package fayline.flow.result.fit;
 
 import fayline.flow.project.fit.FitState;
-import fayline.method.fitup.Move;
-import fayline.method.fitup.Spot;
+import fayline.method.fitup.SpaceMove;
+import fayline.method.fitup.Vector;
 import fayline.method.fitup.scheme.LaterDoubt;
 import java.util.OptionalDouble;
 
@@ -19,8 +19,8 @@ import java.util.OptionalDouble;
  */
 public record LaterState(
         FitState state,
-        Move move,
-        Spot pivot,
+        SpaceMove move,
+        Vector pivot,
         double gapMm,
         OptionalDouble deviationMm,
         boolean learned,

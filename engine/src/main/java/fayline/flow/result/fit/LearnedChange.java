@@ -1,7 +1,7 @@
 package fayline.flow.result.fit;
 
-import fayline.method.fitup.Move;
-import fayline.method.fitup.Spot;
+import fayline.method.fitup.SpaceMove;
+import fayline.method.fitup.Vector;
 
 /**
  * What coming into a state did to a part elsewhere.
@@ -12,4 +12,4 @@ import fayline.method.fitup.Spot;
  * @param restMm what no rigid move explains: root of the mean square
  * @param from the fit that taught it
  */
-public record LearnedChange(String state, Move move, Spot pivot, double restMm, String from) {}
+public record LearnedChange(String state, SpaceMove move, Vector pivot, double restMm, String from) {}

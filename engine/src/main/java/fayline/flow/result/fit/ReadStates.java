@@ -12,6 +12,7 @@ import fayline.method.fitup.reading.StationReadings;
 import fayline.method.fitup.reading.Suspect;
 import fayline.method.fitup.reading.SuspectReadings;
 import fayline.method.fitup.reading.SuspectReadingsCalculator;
+import fayline.method.fitup.space.SpaceReading;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -107,15 +108,18 @@ final class ReadStates {
         if (rows.isEmpty()) {
             return values;
         }
-        List<Double> u = rows.stream()
+        List<SpaceReading> flushes = targets.flushes(values, List.of());
+        List<Double> u = new ArrayList<>(rows.stream()
                 .map(r -> values.stream()
                         .filter(v -> v.station().id().equals(r.station().id()))
                         .findFirst()
                         .flatMap(StationValue::gap)
                         .map(StationGap::deviationMm)
                         .orElse(0.0))
-                .toList();
-        List<Suspect> suspects = SuspectReadingsCalculator.calculate(new SuspectReadings(rows, u));
+                .toList());
+        flushes.forEach(f -> u.add(certainty.readingMm().orElse(0)));
+        List<Suspect> suspects =
+                SuspectReadingsCalculator.calculate(new SuspectReadings(rows, u, flushes, places.curved()));
         return values.stream()
                 .map(v -> new StationValue(
                         v.station(),

@@ -7,6 +7,8 @@ import fayline.flow.project.fit.FitStation;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Station;
 import fayline.method.fitup.motion.Side;
+import fayline.method.fitup.space.PartQuestion;
+import fayline.method.fitup.space.SpaceReading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -97,6 +99,32 @@ final class Targets {
     /** How much a state to come will change the gap at a station. */
     static double changeMm(LaterState later, Station at) {
         return FitRow.of(at, later.gapMm(), 0, 0, 0).gapAfterMm(later.move(), later.pivot());
+    }
+
+    /** The flushes of a curved part, which count beside its gaps; of a flat part none, for its gaps do not know of them. */
+    List<SpaceReading> flushes(List<StationValue> values, List<LaterState> later) {
+        List<SpaceReading> all = new ArrayList<>();
+        for (StationValue v : places.curved() ? values : List.<StationValue>of()) {
+            Station at = places.stations().get(v.station().id());
+            if (at != null && v.flushMm().isPresent()) {
+                double change = later.stream()
+                        .mapToDouble(
+                                l -> l.move().alongMm(at.place(), at.relief().surface(), l.pivot()))
+                        .sum();
+                double nominal = mm(fit.wanted().flush()) - change;
+                double tolerance = mm(fit.wanted().flushTolerance());
+                all.add(SpaceReading.flush(at, v.flushMm().getAsDouble(), nominal)
+                        .within(nominal - tolerance, nominal + tolerance)
+                        .weighing(v.station().weight()));
+            }
+        }
+        return all;
+    }
+
+    /** The question where the part must sit, in its plane or, where it is curved, in space. */
+    PartQuestion question(List<FitRow> rows, List<SpaceReading> flushes, List<Double> uncertaintiesMm) {
+        return new PartQuestion(
+                rows, flushes, places.curved(), places.middleInSpace(), fit.room(), fit.lift(), uncertaintiesMm);
     }
 
     static double mm(Entered<Length> length) {

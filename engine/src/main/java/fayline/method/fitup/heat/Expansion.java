@@ -2,6 +2,7 @@ package fayline.method.fitup.heat;
 
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.Station;
+import fayline.method.fitup.Vector;
 
 /**
  * How far a material grows with temperature. Usual figures, in millionths per kelvin: acrylic 70 to 77 [acrylic-maker1],
@@ -38,9 +39,10 @@ public record Expansion(double xPerK, double yPerK, double zPerK) {
         return new Expansion(xPerK - other.xPerK, yPerK - other.yPerK, zPerK - other.zPerK);
     }
 
-    /** How far a place moves along a station's normal for one kelvin, the anchor standing still, in mm. */
-    double alongNormalMm(Station station, Spot place, Spot anchor) {
-        return station.nx() * xPerK * (place.xMm() - anchor.xMm())
-                + station.ny() * yPerK * (place.yMm() - anchor.yMm());
+    /** How far a place moves along a station's normal for one kelvin, the anchor in the plane standing still, in mm. */
+    double alongNormalMm(Station station, Vector place, Spot anchor) {
+        return station.nx() * xPerK * (place.x() - anchor.xMm())
+                + station.ny() * yPerK * (place.y() - anchor.yMm())
+                + station.relief().normalZ() * zPerK * place.z();
     }
 }

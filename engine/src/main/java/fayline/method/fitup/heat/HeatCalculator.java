@@ -7,6 +7,7 @@ import fayline.basis.finding.Severity;
 import fayline.basis.units.Amount;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.Station;
+import fayline.method.fitup.Vector;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -85,8 +86,8 @@ public final class HeatCalculator {
      * @param gapMm the gap, in mm
      */
     public static double perKelvinMm(Expansion part, Expansion surround, Spot anchor, Station station, double gapMm) {
-        Spot across = station.at().plus(gapMm * station.nx(), gapMm * station.ny());
-        return surround.alongNormalMm(station, across, anchor) - part.alongNormalMm(station, station.at(), anchor);
+        Vector across = station.place().plus(station.normal().times(gapMm));
+        return surround.alongNormalMm(station, across, anchor) - part.alongNormalMm(station, station.place(), anchor);
     }
 
     private static OptionalDouble touch(Heat heat, HeatRow row, double rate) {
@@ -180,7 +181,7 @@ public final class HeatCalculator {
         Station station = s.row().station();
         return s.row().gapMm()
                 + s.perKelvinMm() * (hottest - heat.readAtDegC())
-                - heat.part().alongNormalMm(station, station.at(), heat.anchor()) * warmer;
+                - heat.part().alongNormalMm(station, station.place(), heat.anchor()) * warmer;
     }
 
     private static double reach(Heat heat) {

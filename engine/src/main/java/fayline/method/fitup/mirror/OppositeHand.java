@@ -3,8 +3,11 @@ package fayline.method.fitup.mirror;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Move;
 import fayline.method.fitup.MoveLimits;
+import fayline.method.fitup.Relief;
+import fayline.method.fitup.SpaceMove;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.Station;
+import fayline.method.fitup.Vector;
 import fayline.method.fitup.outline.OutlineCalculator;
 import fayline.method.fitup.outline.PartOutline;
 import fayline.method.fitup.scheme.Locator;
@@ -27,7 +30,9 @@ public final class OppositeHand {
 
     /** A station; its mark stays. */
     public static Station of(Station s) {
-        return new Station(s.id(), of(s.at()), other(s.nx()), s.ny());
+        Relief r = s.relief();
+        return new Station(
+                s.id(), of(s.at()), other(s.nx()), s.ny(), new Relief(r.heightMm(), r.normalZ(), of(r.surface())));
     }
 
     /** A row; gap, limits, weight and edge stay. */
@@ -41,6 +46,17 @@ public final class OppositeHand {
                 r.minimumMm(),
                 r.weight(),
                 r.edge());
+    }
+
+    /** A place or a direction in space. */
+    public static Vector of(Vector v) {
+        return new Vector(other(v.x()), v.y(), v.z());
+    }
+
+    /** A move in space, about the mirrored pivot: a turn is an axial vector, so its parts about y and z change sign. */
+    public static SpaceMove of(SpaceMove m) {
+        Vector t = m.turnRad();
+        return new SpaceMove(of(m.shiftMm()), new Vector(t.x(), other(t.y()), other(t.z())));
     }
 
     /** A move, about the mirrored pivot. */
@@ -81,25 +97,10 @@ public final class OppositeHand {
 
     /** One thing that locates the part; its uncertainties stay. */
     public static Locator of(Locator locator) {
-        if (locator instanceof Locator.TapeMark t) {
-            return new Locator.TapeMark(of(t.stop()), t.bothWays(), t.halfWidthMm(), t.parallaxMm());
-        }
-        if (locator instanceof Locator.Spacer s) {
-            return new Locator.Spacer(of(s.stop()), s.deviationMm(), s.notPressedMm());
-        }
-        if (locator instanceof Locator.Block b) {
-            return new Locator.Block(b.stops().stream().map(OppositeHand::of).toList(), b.faceMm(), b.placeMm());
-        }
         if (locator instanceof Locator.Pins p) {
             return new Locator.Pins(p.name(), of(p.pin1()), of(p.pin2()), p.playMm(), p.positionMm());
         }
-        if (locator instanceof Locator.Known k) {
-            return new Locator.Known(of(k.stop()), k.error());
-        }
-        if (locator instanceof Locator.Together t) {
-            return new Locator.Together(t.stops().stream().map(OppositeHand::of).toList(), t.covarianceMm2());
-        }
-        throw new IllegalArgumentException("no mirror image is known of " + locator);
+        return locator.withStops(OppositeHand::of);
     }
 
     /** A locating scheme. */

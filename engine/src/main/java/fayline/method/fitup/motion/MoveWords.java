@@ -31,15 +31,20 @@ public record MoveWords(Side side, Spot pivot, Phrase pivotName) {
 
     /** The whole move, as "0.6 mm aft, 0.2 mm up, turn 0.12 deg nose-up (2.1 mm per metre), about the middle of the stations". */
     public Phrase sentence(Move move) {
-        List<Phrase> parts = new ArrayList<>();
-        parts.addAll(shift(move.dxMm(), move.dyMm()));
+        List<Phrase> parts = parts(move);
+        return parts.isEmpty()
+                ? Phrase.plain("Leave it where it is")
+                : Phrase.of("%s, about %s", Phrase.joined(", ", parts), pivotName);
+    }
+
+    /** Shift and turn, each as far as it is worth telling. */
+    List<Phrase> parts(Move move) {
+        List<Phrase> parts = shift(move.dxMm(), move.dyMm());
         Phrase turn = turn(move.turnRad());
         if (!turn.isEmpty()) {
             parts.add(turn);
         }
-        return parts.isEmpty()
-                ? Phrase.plain("Leave it where it is")
-                : Phrase.of("%s, about %s", Phrase.joined(", ", parts), pivotName);
+        return parts;
     }
 
     /** The turn alone, as "turn 0.12 deg nose-up (2.1 mm per metre)"; empty where there is none worth telling. */
@@ -95,7 +100,7 @@ public record MoveWords(Side side, Spot pivot, Phrase pivotName) {
         return List.copyOf(all);
     }
 
-    private List<Phrase> shift(double dxMm, double dyMm) {
+    List<Phrase> shift(double dxMm, double dyMm) {
         List<Phrase> parts = new ArrayList<>();
         if (Math.abs(dxMm) >= LEAST_SHIFT_MM) {
             parts.add(Phrase.of("%s %s", Amount.shiftMm(Math.abs(dxMm)), side.along(dxMm)));

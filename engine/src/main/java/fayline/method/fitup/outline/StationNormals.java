@@ -22,6 +22,7 @@ public final class StationNormals {
         }
         Spot middle = Station.middle(stations);
         long inwards = stations.stream()
+                .map(Station::drawn)
                 .filter(s -> s.nx() * (s.at().xMm() - middle.xMm()) + s.ny() * (s.at().yMm() - middle.yMm()) < 0)
                 .count();
         return 2 * inwards > stations.size()

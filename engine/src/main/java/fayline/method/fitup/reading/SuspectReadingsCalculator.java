@@ -4,23 +4,24 @@ import fayline.basis.finding.Phrase;
 import fayline.basis.numeric.DenseMatrix;
 import fayline.basis.units.Amount;
 import fayline.method.fitup.FitRow;
-import fayline.method.fitup.Spot;
-import fayline.method.fitup.Station;
+import fayline.method.fitup.motion.Wanted;
+import fayline.method.fitup.motion.WantedLines;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Looks for readings that do not agree with the rest. Against the stations beside it on the same edge: the distance from the
  * straight line between them, where it is largest, beyond max(0.3 mm, 3 u, six times the usual such distance). Against the best rigid
  * move of the part: the residual with the station itself left out of the fit, beyond max(0.3 mm, 3 u) and three times its own standard
- * error; for this seven stations are needed. Rules of this project (common practice, no source). Nothing is dropped.
+ * error; for this four readings more than motions are needed, which are seven stations of a flat part. Rules of this project (common practice, no source). Nothing is dropped.
  */
 public final class SuspectReadingsCalculator {
     private static final double LEAST_MM = 0.3;
     private static final double DEVIATIONS = 3;
     private static final double USUAL = 6;
-    private static final int LEAST_ROWS = 7;
+    private static final int SPARE_ROWS = 4;
     private static final double RANK = 1e-6;
 
     private SuspectReadingsCalculator() {}
@@ -62,29 +63,33 @@ public final class SuspectReadingsCalculator {
                     Math.max(LEAST_MM, DEVIATIONS * asked.deviationsMm().get(i)), USUAL * usual);
             boolean largest = !(Math.abs(off[i - 1]) > Math.abs(off[i])) && !(Math.abs(off[i + 1]) >= Math.abs(off[i]));
             if (Math.abs(off[i]) > limit && largest) {
-                found.add(suspect(rows.get(i), Suspect.Against.NEIGHBOURS, off[i], limit, "the stations beside it"));
+                found.add(suspect(
+                        wanted(rows.get(i)), Suspect.Against.NEIGHBOURS, off[i], limit, "the stations beside it"));
             }
         }
         return found;
     }
 
     private static List<Suspect> besideFit(SuspectReadings asked) {
-        List<FitRow> rows = asked.rows();
-        int n = rows.size();
-        if (n < LEAST_ROWS) {
+        WantedLines<?, ?> lines = asked.lines();
+        int n = lines.count();
+        if (n < lines.unknowns() + SPARE_ROWS) {
             return List.of();
         }
-        DenseMatrix.Singular svd = rows(rows).svd();
+        DenseMatrix.Singular svd = rows(lines).svd();
+        double[] off = IntStream.range(0, n)
+                .mapToDouble(i -> lines.levelMm(i) - lines.wanted(i).nominalMm())
+                .toArray();
         int rank = svd.rank(RANK);
         double[] leverage = new double[n];
         double[] residual = new double[n];
         double squares = 0;
         for (int i = 0; i < n; i++) {
-            residual[i] = deviation(rows.get(i));
+            residual[i] = off[i];
             for (int k = 0; k < rank; k++) {
                 double along = 0;
                 for (int j = 0; j < n; j++) {
-                    along += svd.u().get(j, k) * deviation(rows.get(j));
+                    along += svd.u().get(j, k) * off[j];
                 }
                 residual[i] -= svd.u().get(i, k) * along;
                 leverage[i] += svd.u().get(i, k) * svd.u().get(i, k);
@@ -103,7 +108,7 @@ public final class SuspectReadingsCalculator {
             double standardError = Math.sqrt(others / open);
             if (Math.abs(without) > limit && Math.abs(without) > DEVIATIONS * standardError) {
                 found.add(suspect(
-                        rows.get(i),
+                        lines.wanted(i),
                         Suspect.Against.BEST_FIT,
                         without,
                         Math.max(limit, DEVIATIONS * standardError),
@@ -113,32 +118,28 @@ public final class SuspectReadingsCalculator {
         return found;
     }
 
-    private static DenseMatrix rows(List<FitRow> rows) {
-        Spot middle = Station.middle(rows.stream().map(FitRow::station).toList());
-        double length = Math.sqrt(rows.stream()
-                .mapToDouble(r -> Math.pow(r.station().at().distanceMm(middle), 2))
-                .average()
-                .orElseThrow());
-        return DenseMatrix.of(rows.stream()
-                .map(r -> new double[] {
-                    r.station().nx(), r.station().ny(), r.station().leverMm(middle) / (length > 0 ? length : 1)
-                })
-                .toArray(double[][]::new));
+    private static DenseMatrix rows(WantedLines<?, ?> lines) {
+        return DenseMatrix.of(
+                IntStream.range(0, lines.count()).mapToObj(lines::coefficients).toArray(double[][]::new));
     }
 
     private static double deviation(FitRow row) {
         return row.gapMm() - row.nominalMm();
     }
 
-    private static Suspect suspect(FitRow row, Suspect.Against against, double off, double limit, String words) {
+    private static Wanted wanted(FitRow row) {
         String id = row.station().id();
+        return new Wanted(id, id, row.lowerMm(), row.nominalMm(), row.upperMm(), row.minimumMm(), row.weight());
+    }
+
+    private static Suspect suspect(Wanted reading, Suspect.Against against, double off, double limit, String words) {
         return new Suspect(
-                id,
+                reading.station(),
                 against,
                 off,
                 limit,
                 Phrase.of(
                         "Station %s reads %s %s than %s would have it. Read it again; it counts until then.",
-                        id, Amount.mm(Math.abs(off), 1), off > 0 ? "more" : "less", words));
+                        reading.named(), Amount.mm(Math.abs(off), 1), off > 0 ? "more" : "less", words));
     }
 }

@@ -4,9 +4,13 @@ import fayline.method.fitup.Spot;
 import fayline.method.uncertainty.Distribution;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 
 /** One thing that locates the part. Its uncertainties are empty where nobody has given them. */
 public sealed interface Locator {
+    /** The same with every stop made another; pins, which are no stops but places, stay. */
+    Locator withStops(UnaryOperator<Stop> other);
+
     /**
      * The part is set by eye to a tape mark.
      *
@@ -16,7 +20,12 @@ public sealed interface Locator {
      * @param parallaxMm standard deviation of looking on a slant
      */
     record TapeMark(Stop stop, boolean bothWays, OptionalDouble halfWidthMm, OptionalDouble parallaxMm)
-            implements Locator {}
+            implements Locator {
+        @Override
+        public TapeMark withStops(UnaryOperator<Stop> other) {
+            return new TapeMark(other.apply(stop), bothWays, halfWidthMm, parallaxMm);
+        }
+    }
 
     /**
      * The part is pressed against a spacer.
@@ -32,6 +41,11 @@ public sealed interface Locator {
                 throw new IllegalArgumentException("spacer " + stop.id() + " stands off by " + notPressedMm);
             }
         }
+
+        @Override
+        public Spacer withStops(UnaryOperator<Stop> other) {
+            return new Spacer(other.apply(stop), deviationMm, notPressedMm);
+        }
     }
 
     /**
@@ -45,6 +59,11 @@ public sealed interface Locator {
         /** Copies the list. */
         public Block {
             stops = List.copyOf(stops);
+        }
+
+        @Override
+        public Block withStops(UnaryOperator<Stop> other) {
+            return new Block(stops.stream().map(other).toList(), faceMm, placeMm);
         }
     }
 
@@ -65,6 +84,11 @@ public sealed interface Locator {
                 throw new IllegalArgumentException(name + ": both pins at " + pin1.xMm() + ", " + pin1.yMm());
             }
         }
+
+        @Override
+        public Pins withStops(UnaryOperator<Stop> other) {
+            return this;
+        }
     }
 
     /**
@@ -73,7 +97,12 @@ public sealed interface Locator {
      * @param stop where
      * @param error how it is spread; a mean other than zero moves the part
      */
-    record Known(Stop stop, Distribution error) implements Locator {}
+    record Known(Stop stop, Distribution error) implements Locator {
+        @Override
+        public Known withStops(UnaryOperator<Stop> other) {
+            return new Known(other.apply(stop), error);
+        }
+    }
 
     /**
      * Stops whose normal errors go together.
@@ -90,6 +119,11 @@ public sealed interface Locator {
             if (covarianceMm2.size() != n || covarianceMm2.stream().anyMatch(r -> r.size() != n)) {
                 throw new IllegalArgumentException("covariance is not " + n + " by " + n);
             }
+        }
+
+        @Override
+        public Together withStops(UnaryOperator<Stop> other) {
+            return new Together(stops.stream().map(other).toList(), covarianceMm2);
         }
     }
 }

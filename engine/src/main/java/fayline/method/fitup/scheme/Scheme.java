@@ -2,6 +2,7 @@ package fayline.method.fitup.scheme;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 
 /**
  * A way to locate the part: any locators together.
@@ -19,5 +20,10 @@ public record Scheme(String name, List<Locator> locators, OptionalDouble creepMm
     /** A scheme whose stops hold still while the adhesive cures. */
     public static Scheme of(String name, List<Locator> locators) {
         return new Scheme(name, locators, OptionalDouble.empty());
+    }
+
+    /** The same with every stop made another. */
+    public Scheme withStops(UnaryOperator<Stop> other) {
+        return new Scheme(name, locators.stream().map(l -> l.withStops(other)).toList(), creepMm);
     }
 }

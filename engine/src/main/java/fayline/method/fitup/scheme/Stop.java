@@ -35,7 +35,9 @@ public record Stop(Station contact, double travelMm, double stiffness) {
 
     /** The same stop set along its edge, counter-clockwise seen from outside. */
     public Stop along(double byMm) {
-        Spot at = contact.at().plus(-contact.ny() * byMm, contact.nx() * byMm);
-        return new Stop(new Station(contact.id(), at, contact.nx(), contact.ny()), travelMm, stiffness);
+        Station edge = contact.drawn();
+        Spot at = contact.at().plus(-edge.ny() * byMm, edge.nx() * byMm);
+        return new Stop(
+                new Station(contact.id(), at, contact.nx(), contact.ny(), contact.relief()), travelMm, stiffness);
     }
 }

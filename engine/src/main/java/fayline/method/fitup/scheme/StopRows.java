@@ -105,7 +105,7 @@ final class StopRows {
         String id = t.stop().id();
         double half = number(t.halfWidthMm(), "half-width of the tape mark", id, Optional.of(Assumption.TAPE_MARK));
         double slant = number(t.parallaxMm(), "reading the mark on a slant", id, Optional.of(Assumption.TAPE_PARALLAX));
-        Station c = t.stop().contact();
+        Station c = t.stop().contact().drawn();
         List<Stop> rows = new ArrayList<>(List.of(t.stop()));
         if (t.bothWays()) {
             rows.add(new Stop(

@@ -2,9 +2,11 @@ package fayline.method.fitup.space;
 
 import fayline.basis.finding.Phrase;
 import fayline.basis.numeric.optimum.LeastSquares;
+import fayline.method.fitup.SpaceMove;
 import fayline.method.fitup.motion.DeterminacyCalculator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Which of the six motions the readings can know; shares and thresholds as in the plane.
@@ -66,6 +68,8 @@ public record SpaceDeterminacy(
         }
         return free.size() == 1
                 ? List.of(SpaceMotionWords.several(rank), SpaceMotionWords.free(free.get(0), rows))
-                : List.of(SpaceMotionWords.several(rank));
+                : Stream.of(SpaceMotionWords.several(rank), SpaceMotionWords.open(free, rows))
+                        .filter(w -> !w.isEmpty())
+                        .toList();
     }
 }

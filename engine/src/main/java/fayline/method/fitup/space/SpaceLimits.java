@@ -1,5 +1,8 @@
 package fayline.method.fitup.space;
 
+import fayline.method.fitup.SpaceMove;
+import fayline.method.fitup.Vector;
+
 /**
  * How far the part may be moved in space, axis by axis.
  *

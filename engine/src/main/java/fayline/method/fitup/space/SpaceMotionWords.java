@@ -2,13 +2,21 @@ package fayline.method.fitup.space;
 
 import fayline.basis.finding.Phrase;
 import fayline.basis.units.Amount;
+import fayline.method.fitup.SpaceMove;
+import fayline.method.fitup.Vector;
 import fayline.method.fitup.motion.FreeMotionWords;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 
 /** Says in plain words which motion in space the readings do not know; as in the plane where a motion is one of it. */
-final class SpaceMotionWords {
+public final class SpaceMotionWords {
     private static final double ALONG = 0.985;
     private static final double SHIFT_SHARE = 0.1;
+
+    /** A tilt of less than 0.05 mm per metre is told to nobody. */
+    private static final double LEAST_TILT_RAD = 5e-5;
 
     private SpaceMotionWords() {}
 
@@ -23,6 +31,38 @@ final class SpaceMotionWords {
                 Locale.ROOT,
                 "The readings know %d of the six motions of the part; the others were left alone.",
                 known));
+    }
+
+    /** The ways a builder would try, each with how much of it lies among the free motions. */
+    private static final List<String> WAYS = List.of(
+            "fore or aft",
+            "up or down",
+            "in or out",
+            "tilting the upper edge in or out",
+            "swinging the aft end in or out",
+            "turning nose-up or nose-down");
+
+    private static final double MOSTLY = 0.5;
+
+    /**
+     * Of several free motions together, which of the six plain ones they leave open.
+     *
+     * @param free unit moves square to each other, turns at the scale length
+     */
+    static Phrase open(List<SpaceMove> free, SpaceRows rows) {
+        double[] share = new double[WAYS.size()];
+        for (SpaceMove m : free) {
+            double[] x = rows.unknowns(m);
+            double size = Arrays.stream(x).map(v -> v * v).sum();
+            for (int k = 0; k < share.length; k++) {
+                share[k] += x[k] * x[k] / size;
+            }
+        }
+        List<String> named = IntStream.range(0, share.length)
+                .filter(k -> share[k] > MOSTLY)
+                .mapToObj(WAYS::get)
+                .toList();
+        return named.isEmpty() ? Phrase.NONE : Phrase.plain("Not known: " + String.join(", ", named) + ".");
     }
 
     static Phrase weak(SpaceMove direction, SpaceRows rows) {
@@ -46,8 +86,14 @@ final class SpaceMotionWords {
         return Math.abs(v.z()) > ALONG * size ? "in or out" : "along " + shares(v);
     }
 
-    /** The line that the part turns about, through the place on it nearest to the pivot. */
-    private static Phrase axis(SpaceMove m, Vector pivot) {
+    /**
+     * The one line that a part turns about, through the place on it nearest to the pivot, as "a line fore and aft through x 12 mm,
+     * y -80 mm, z 30 mm".
+     *
+     * @param m a move that turns
+     * @param pivot its pivot
+     */
+    public static Phrase axis(SpaceMove m, Vector pivot) {
         Vector turn = m.turnRad();
         Vector at = pivot.plus(turn.cross(m.shiftMm()).times(1 / turn.dot(turn)));
         double size = turn.length();
@@ -59,6 +105,14 @@ final class SpaceMotionWords {
         return Phrase.of(
                 "%s through x %s, y %s, z %s",
                 line, Amount.placeMm(at.x(), 0), Amount.placeMm(at.y(), 0), Amount.placeMm(at.z(), 0));
+    }
+
+    /** All turns of a move in one, as "In one turn: 0.25 deg about a line fore and aft through x 0 mm, y -80 mm, z 30 mm". */
+    public static Phrase oneTurn(SpaceMove m, Vector pivot) {
+        double flat = Math.hypot(m.turnRad().x(), m.turnRad().y());
+        return flat < LEAST_TILT_RAD
+                ? Phrase.NONE
+                : Phrase.of("All turns in one: %.2f deg about %s.", m.turnDeg().length(), axis(m, pivot));
     }
 
     private static String shares(Vector v) {

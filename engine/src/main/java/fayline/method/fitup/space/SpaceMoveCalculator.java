@@ -2,6 +2,7 @@ package fayline.method.fitup.space;
 
 import fayline.basis.numeric.optimum.Equations;
 import fayline.basis.numeric.optimum.MinimaxFit;
+import fayline.method.fitup.SpaceMove;
 import fayline.method.fitup.motion.Box;
 import fayline.method.fitup.motion.MoveSpread;
 import fayline.method.fitup.motion.Settled;

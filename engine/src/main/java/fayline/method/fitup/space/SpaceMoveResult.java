@@ -2,6 +2,8 @@ package fayline.method.fitup.space;
 
 import fayline.basis.finding.Finding;
 import fayline.basis.numeric.DenseMatrix;
+import fayline.method.fitup.SpaceMove;
+import fayline.method.fitup.Vector;
 import fayline.method.fitup.move.Misfit;
 import fayline.method.fitup.move.MoveStatus;
 import fayline.method.fitup.move.Relaxation;

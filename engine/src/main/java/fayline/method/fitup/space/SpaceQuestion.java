@@ -1,5 +1,6 @@
 package fayline.method.fitup.space;
 
+import fayline.method.fitup.Vector;
 import fayline.method.fitup.move.BestMove;
 import java.util.List;
 

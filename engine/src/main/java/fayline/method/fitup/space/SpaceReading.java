@@ -1,5 +1,8 @@
 package fayline.method.fitup.space;
 
+import fayline.method.fitup.FitRow;
+import fayline.method.fitup.Station;
+import fayline.method.fitup.Vector;
 import java.util.OptionalDouble;
 
 /**
@@ -73,6 +76,31 @@ public record SpaceReading(
                 Double.POSITIVE_INFINITY,
                 OptionalDouble.empty(),
                 1);
+    }
+
+    /** The gap of a row. */
+    public static SpaceReading gap(FitRow row) {
+        return new SpaceReading(
+                row.station().id(),
+                Kind.GAP,
+                row.station().place(),
+                row.station().normal(),
+                row.gapMm(),
+                row.lowerMm(),
+                row.nominalMm(),
+                row.upperMm(),
+                row.minimumMm(),
+                row.weight());
+    }
+
+    /** A flush along the surface normal of a station, without limits, of weight one. */
+    public static SpaceReading flush(Station at, double valueMm, double nominalMm) {
+        return of(at.id(), Kind.FLUSH, at.place(), at.relief().surface(), valueMm, nominalMm);
+    }
+
+    /** The same reading with another weight. */
+    public SpaceReading weighing(double each) {
+        return new SpaceReading(station, kind, at, normal, valueMm, lowerMm, nominalMm, upperMm, minimumMm, each);
     }
 
     /** The same reading with other limits. */

@@ -1,10 +1,14 @@
 package fayline.method.fitup.space;
 
+import fayline.method.fitup.FitRow;
+import fayline.method.fitup.SpaceMove;
+import fayline.method.fitup.Vector;
 import fayline.method.fitup.motion.Box;
 import fayline.method.fitup.motion.Wanted;
 import fayline.method.fitup.motion.WantedLines;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Readings as straight-line functions of a move in space; the unknowns are the shift and Λ times the turn, all in mm, Λ the root
@@ -51,6 +55,21 @@ public final class SpaceRows implements WantedLines<SpaceRows, SpaceMove> {
         }
         double root = Math.sqrt(square / lever.length);
         return new SpaceRows(List.copyOf(readings), pivot, root > 0 ? root : 1, lever, level);
+    }
+
+    /**
+     * The gaps of rows, then flushes; straight about no move.
+     *
+     * @param gaps rows of gaps, at least one
+     * @param flushes readings of flush
+     * @param pivot the pivot of every move here, in mm
+     * @throws IllegalArgumentException if there is no gap
+     */
+    public static SpaceRows of(List<FitRow> gaps, List<SpaceReading> flushes, Vector pivot) {
+        return of(
+                Stream.concat(gaps.stream().map(SpaceReading::gap), flushes.stream())
+                        .toList(),
+                pivot);
     }
 
     private static double sign(SpaceReading r) {
@@ -133,6 +152,11 @@ public final class SpaceRows implements WantedLines<SpaceRows, SpaceMove> {
     /** Whether a flush is among the readings. */
     boolean flush() {
         return readings.stream().anyMatch(r -> r.kind() == SpaceReading.Kind.FLUSH);
+    }
+
+    /** The readings behind it. */
+    List<SpaceReading> readings() {
+        return readings;
     }
 
     Vector pivot() {

@@ -2,26 +2,25 @@ package fayline.method.fitup.trim;
 
 import fayline.basis.numeric.optimum.CornerSearch;
 import fayline.basis.numeric.optimum.GrowingRows;
-import java.util.ArrayList;
+import fayline.method.fitup.SpaceMove;
+import fayline.method.fitup.motion.Box;
+import fayline.method.fitup.motion.WantedLines;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * Least area added, then least area cut with no more added. Adding is allowed everywhere, cutting where the question allows it.
  * For a given move the least fair heights, and the least fair depths, are each a {@link FairEnvelope}; no fair line both adds and
  * cuts more than these, for a cut asks nothing of a height where both fit. Of equal ways the one that adds on the first edges named,
- * then the shortest move. Unknowns: dx, dy, turn times Λ, mean height, mean depth, mean height weighed by the order of the edges; all
+ * then the shortest move. Unknowns: shifts, turns times Λ, mean height, mean depth, mean height weighed by the order of the edges; all
  * in mm.
  */
 final class BuildUpStages {
-    private static final int ADDED = TrimLines.MOVE;
-    private static final int CUT = ADDED + 1;
-    private static final int FIRST = CUT + 1;
-    private static final int UNKNOWNS = FIRST + 1;
     private static final double FAR_MM = 1e6;
     private static final double BROKEN_MM = 1e-10;
     private static final double BROKEN_MEAN_MM = 1e-11;
@@ -34,10 +33,21 @@ final class BuildUpStages {
     private final double[] lengths;
     private final double[] share;
     private final double[] ordered;
-    private final GrowingRows rows = new GrowingRows(UNKNOWNS, this::broken);
+    private final int moves;
+    private final int addedAt;
+    private final int cutAt;
+    private final int firstAt;
+    private final int unknowns;
+    private final GrowingRows rows;
 
     private BuildUpStages(TrimLines lines, Set<String> edges) {
         this.lines = lines;
+        moves = lines.unknowns();
+        addedAt = moves;
+        cutAt = addedAt + 1;
+        firstAt = cutAt + 1;
+        unknowns = firstAt + 1;
+        rows = new GrowingRows(unknowns, this::broken);
         heights = lines.heights(edges);
         depths = lines.depths();
         lengths = lines.lengthsMm();
@@ -47,53 +57,61 @@ final class BuildUpStages {
         ordered = Arrays.stream(lines.orderedLengthsMm()).map(l -> l / whole).toArray();
     }
 
-    static Optional<TrimResult.BuildUp> solve(TrimQuestion question) {
+    /**
+     * Solves a question.
+     *
+     * @param moving its gaps, and of a curved part its flushes, straight about no move
+     * @param box the limits of the move, finite
+     */
+    static <M> Optional<TrimResult.BuildUp> solve(
+            TrimQuestion question, WantedLines<?, M> moving, Box box, Function<M, SpaceMove> told) {
         return new BuildUpStages(
-                        new TrimLines(question, question.moving()),
+                        new TrimLines(question, moving, box),
                         new HashSet<>(question.rules().edges()))
-                .solve();
+                .solve(q -> told.apply(moving.move(q)));
     }
 
-    private Optional<TrimResult.BuildUp> solve() {
-        return least(ADDED, FAR_MM, FAR_MM).map(added -> {
+    private Optional<TrimResult.BuildUp> solve(Function<List<Double>, SpaceMove> told) {
+        return least(addedAt, FAR_MM, FAR_MM).map(added -> {
             double area = area(clean(heights.at(move(added.point()))));
-            CornerSearch.Corner cut = least(CUT, added.value(), FAR_MM).orElse(added);
-            double most = cut.point().get(CUT);
-            CornerSearch.Corner first = least(FIRST, added.value(), most).orElse(cut);
+            CornerSearch.Corner cut = least(cutAt, added.value(), FAR_MM).orElse(added);
+            double most = cut.point().get(cutAt);
+            CornerSearch.Corner first = least(firstAt, added.value(), most).orElse(cut);
             return result(
+                    told,
                     area,
-                    lines.shortest(rows, added.value(), most, first.point().get(FIRST))
+                    lines.shortest(rows, added.value(), most, first.point().get(firstAt))
                             .orElse(first.point()));
         });
     }
 
     /** The least of one unknown with those before it no more than given values; those after it do not count. */
     private Optional<CornerSearch.Corner> least(int unknown, double addedMm, double cutMm) {
-        double[] low = Arrays.copyOf(lines.limit(false), UNKNOWNS);
-        double[] high = Arrays.copyOf(lines.limit(true), UNKNOWNS);
+        double[] low = Arrays.copyOf(lines.limit(false), unknowns);
+        double[] high = Arrays.copyOf(lines.limit(true), unknowns);
         double[] most = {addedMm + SAME_MM, cutMm + SAME_MM, FAR_MM};
-        for (int k = ADDED; k < UNKNOWNS; k++) {
-            high[k] = most[k - ADDED];
+        for (int k = addedAt; k < unknowns; k++) {
+            high[k] = most[k - addedAt];
             low[k] = k > unknown ? high[k] : 0;
         }
-        double[] cost = new double[UNKNOWNS];
+        double[] cost = new double[unknowns];
         cost[unknown] = 1;
         return rows.least(cost, low, high);
     }
 
-    private TrimResult.BuildUp result(double leastMm2, List<Double> best) {
+    private TrimResult.BuildUp result(Function<List<Double>, SpaceMove> told, double leastMm2, List<Double> best) {
         double[] q = move(best);
         List<Double> added = clean(heights.at(q));
         List<Double> cut = clean(depths.at(q));
-        return new TrimResult.BuildUp(leastMm2, area(cut), added, cut, lines.move(q));
+        return new TrimResult.BuildUp(leastMm2, area(cut), added, cut, told.apply(best));
     }
 
-    private static double[] move(List<Double> x) {
+    private double[] move(List<Double> x) {
         return move(x.stream().mapToDouble(v -> v).toArray());
     }
 
-    private static double[] move(double[] x) {
-        return Arrays.copyOf(x, TrimLines.MOVE);
+    private double[] move(double[] x) {
+        return Arrays.copyOf(x, moves);
     }
 
     private double area(List<Double> each) {
@@ -114,10 +132,10 @@ final class BuildUpStages {
         double[] q = move(x);
         FairEnvelope.At up = heights.at(q);
         FairEnvelope.At down = depths.at(q);
-        List<GrowingRows.Row> all = new ArrayList<>();
-        mean(up, share, x, ADDED).ifPresent(all::add);
-        mean(down, share, x, CUT).ifPresent(all::add);
-        mean(up, ordered, x, FIRST).ifPresent(all::add);
+        List<GrowingRows.Row> all = lines.flushesBroken(q, unknowns);
+        mean(up, share, x, addedAt).ifPresent(all::add);
+        mean(down, share, x, cutAt).ifPresent(all::add);
+        mean(up, ordered, x, firstAt).ifPresent(all::add);
         // Least depth and least height may not both be above nothing: what is needed must leave room for what is added.
         double[] free = Arrays.stream(up.values()).map(v -> -v).toArray();
         double[] need = lines.needs(q);
@@ -130,19 +148,19 @@ final class BuildUpStages {
             for (int k = 0; k < a.length; k++) {
                 a[k] += lines.slope(worst)[k];
             }
-            all.add(TrimLines.row(a, OptionalInt.empty(), -up.level(worst) - lines.needLevel(worst), UNKNOWNS));
+            all.add(lines.row(a, OptionalInt.empty(), -up.level(worst) - lines.needLevel(worst), unknowns));
         }
         return all;
     }
 
     private Optional<GrowingRows.Row> mean(FairEnvelope.At at, double[] weight, double[] x, int unknown) {
         double[] line = at.sumAbove(weight);
-        double mean = line[TrimLines.MOVE];
-        for (int k = 0; k < TrimLines.MOVE; k++) {
+        double mean = line[moves];
+        for (int k = 0; k < moves; k++) {
             mean += line[k] * x[k];
         }
         return mean > x[unknown] + BROKEN_MEAN_MM
-                ? Optional.of(TrimLines.row(line, OptionalInt.of(unknown), -line[TrimLines.MOVE], UNKNOWNS))
+                ? Optional.of(lines.row(line, OptionalInt.of(unknown), -line[moves], unknowns))
                 : Optional.empty();
     }
 }

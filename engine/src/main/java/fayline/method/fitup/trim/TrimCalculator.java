@@ -4,16 +4,20 @@ import fayline.basis.finding.Finding;
 import fayline.basis.finding.Phrase;
 import fayline.basis.finding.Severity;
 import fayline.basis.units.Amount;
-import fayline.method.fitup.Move;
+import fayline.method.fitup.SpaceMove;
+import fayline.method.fitup.motion.Box;
 import fayline.method.fitup.motion.MoveRows;
 import fayline.method.fitup.motion.Settled;
+import fayline.method.fitup.motion.WantedLines;
+import fayline.method.fitup.space.PartQuestion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Least trim and its move together: minimise the sum of tributary length times depth with every gap inside its limits, depths
- * within what may come off, fair along an edge, and the move within its limits. Then by turns fewest edges, shallowest deepest
+ * within what may come off, fair along an edge, and the move within its limits; of a curved part with every flush inside its limits too. Then by turns fewest edges, shallowest deepest
  * cut, shortest move. Where the turn is large the rows are taken again at the move found, five times at most. Where no cut helps, what
  * would: cutting where it is not allowed, or adding material.
  */
@@ -30,14 +34,14 @@ public final class TrimCalculator {
         guards(question, findings);
         Optional<TrimResult.Cut> cut = cut(question);
         if (cut.isPresent()) {
-            Move m = cut.get().move();
-            boolean far = m.shiftMm() > FARTHEST_MM || Math.abs(m.turnRad()) > FARTHEST_RAD;
+            SpaceMove m = cut.get().move();
+            boolean far = m.shiftMm().length() > FARTHEST_MM || m.turnRad().length() > FARTHEST_RAD;
             findings.add(far ? far() : fits(cut.get()));
             return new TrimResult(
                     far ? TrimStatus.MOVE_TOO_LARGE : TrimStatus.OK, cut, Optional.empty(), Optional.empty(), findings);
         }
         Optional<TrimResult.Cut> free = cut(question.unbounded());
-        Optional<TrimResult.BuildUp> added = BuildUpStages.solve(question);
+        Optional<TrimResult.BuildUp> added = buildUp(question);
         findings.add(new Finding(Severity.STOP, "trim", why(free, added), SOURCE));
         return new TrimResult(TrimStatus.INFEASIBLE, Optional.empty(), free, added, findings);
     }
@@ -48,25 +52,50 @@ public final class TrimCalculator {
      * @return empty where even that does not make it fit
      */
     public static Optional<TrimResult.BuildUp> buildUp(TrimQuestion question) {
-        return BuildUpStages.solve(question);
+        if (question.curved().isPresent()) {
+            PartQuestion part = question.curved().get();
+            return BuildUpStages.solve(question, part.rows(), part.box().finite(), m -> m);
+        }
+        MoveRows plain = question.moving();
+        return BuildUpStages.solve(question, plain, plain.box(question.limits()).finite(), SpaceMove::of);
     }
 
     private static Optional<TrimResult.Cut> cut(TrimQuestion question) {
+        if (question.curved().isPresent()) {
+            PartQuestion part = question.curved().get();
+            return cut(question, part.rows(), part.box(), m -> m);
+        }
         MoveRows plain = question.moving();
-        return Settled.solve(plain, rows -> new TrimStages(question, rows).solve(), (rows, won) -> won.move())
+        return cut(question, plain, plain.box(question.limits()), SpaceMove::of);
+    }
+
+    private static <S extends WantedLines<S, M>, M> Optional<TrimResult.Cut> cut(
+            TrimQuestion question, S plain, Box box, Function<M, SpaceMove> told) {
+        return Settled.solve(
+                        plain,
+                        rows -> new TrimStages(question, rows, box.finite()).solve(),
+                        (rows, won) -> rows.move(won.move()))
                 .map(settled -> {
                     TrimStages.Won w = settled.answer();
-                    List<Double> gaps = new ArrayList<>(plain.exactMm(w.move()));
+                    List<Double> gaps = new ArrayList<>(plain.exactMm(settled.move())
+                            .subList(0, question.rows().size()));
                     for (int i = 0; i < gaps.size(); i++) {
                         gaps.set(i, gaps.get(i) + w.depthsMm().get(i));
                     }
                     return new TrimResult.Cut(
-                            w.areaMm2(), w.unique(), w.depthsMm(), w.edges(), w.move(), gaps, settled.firstErrorMm());
+                            w.areaMm2(),
+                            w.unique(),
+                            w.depthsMm(),
+                            w.edges(),
+                            told.apply(settled.move()),
+                            gaps,
+                            settled.firstErrorMm());
                 });
     }
 
     private static void guards(TrimQuestion question, List<Finding> findings) {
-        TrimLines m = new TrimLines(question, question.moving());
+        MoveRows plain = question.moving();
+        TrimLines m = new TrimLines(question, plain, plain.box(question.limits()));
         for (int i = 0; i < question.rows().size(); i++) {
             if (m.guardCut(i)) {
                 String id = question.rows().get(i).row().station().id();

@@ -2,9 +2,9 @@ package fayline.method.fitup.trim;
 
 import fayline.basis.numeric.optimum.GrowingRows;
 import fayline.method.fitup.FitRow;
-import fayline.method.fitup.Move;
 import fayline.method.fitup.motion.Box;
-import fayline.method.fitup.motion.MoveRows;
+import fayline.method.fitup.motion.Wanted;
+import fayline.method.fitup.motion.WantedLines;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -16,23 +16,29 @@ import java.util.OptionalInt;
 import java.util.Set;
 
 /**
- * A question for trimming as straight lines in the move (dx, dy, turn times Λ): what every station needs, what it has room for,
- * and which edges may give.
+ * A question for trimming as straight lines in the move (shifts, then turns times Λ): what every station needs, what it has room for,
+ * and which edges may give. Of a curved part the flushes must stay inside too, where no cut helps.
  */
 final class TrimLines {
-    /** How many unknowns a move has. */
-    static final int MOVE = 3;
-
+    private static final double BROKEN_MM = 1e-10;
     private static final double LEAST_EASE_MM = 1e-9;
     private static final double MOST_EASE_MM = 1e-6;
 
     private final TrimQuestion question;
-    private final MoveRows moving;
+    private final WantedLines<?, ?> moving;
+    private final Box box;
     private final List<FairEnvelope.Pair> pairs = new ArrayList<>();
 
-    TrimLines(TrimQuestion question, MoveRows moving) {
+    /**
+     * Takes a question.
+     *
+     * @param moving the gaps in the order of its rows, then the flushes that must stay inside, if any
+     * @param box the limits of the move, finite
+     */
+    TrimLines(TrimQuestion question, WantedLines<?, ?> moving, Box box) {
         this.question = question;
         this.moving = moving;
+        this.box = box;
         Map<String, Integer> places = new HashMap<>();
         for (int i = 0; i < count(); i++) {
             places.put(question.rows().get(i).row().station().id(), i);
@@ -48,6 +54,29 @@ final class TrimLines {
 
     int count() {
         return question.rows().size();
+    }
+
+    /** How many unknowns a move has. */
+    int unknowns() {
+        return moving.unknowns();
+    }
+
+    /** The limits of flushes that a move breaks, as rows over so many unknowns. */
+    List<GrowingRows.Row> flushesBroken(double[] q, int unknowns) {
+        List<GrowingRows.Row> all = new ArrayList<>();
+        for (int i = count(); i < moving.count(); i++) {
+            double[] a = moving.coefficients(i);
+            double value = moving.valueMm(i, q);
+            double level = moving.levelMm(i);
+            Wanted w = moving.wanted(i);
+            if (value < w.lowerMm() - BROKEN_MM) {
+                all.add(row(a, OptionalInt.empty(), level - w.lowerMm(), unknowns));
+            } else if (value > w.upperMm() + BROKEN_MM) {
+                double[] back = Arrays.stream(a).map(v -> -v).toArray();
+                all.add(row(back, OptionalInt.empty(), w.upperMm() - level, unknowns));
+            }
+        }
+        return all;
     }
 
     /** The depth that a move needs at each station: never negative, and fair along the edges. */
@@ -84,8 +113,7 @@ final class TrimLines {
     double[] room(double[] q) {
         double[] room = new double[count()];
         for (int i = 0; i < room.length; i++) {
-            double[] a = moving.coefficients(i);
-            room[i] = roomLevel(i) + a[0] * q[0] + a[1] * q[1] + a[2] * q[2];
+            room[i] = roomLevel(i) + dot(moving.coefficients(i), q);
         }
         return room;
     }
@@ -99,8 +127,7 @@ final class TrimLines {
     double[] needs(double[] q) {
         double[] need = new double[count()];
         for (int i = 0; i < need.length; i++) {
-            double[] a = moving.coefficients(i);
-            need[i] = needLevel(i) + a[0] * q[0] + a[1] * q[1] + a[2] * q[2];
+            need[i] = needLevel(i) + dot(moving.coefficients(i), q);
         }
         return need;
     }
@@ -135,7 +162,6 @@ final class TrimLines {
 
     /** Least or most of each unknown of the move, finite. */
     double[] limit(boolean most) {
-        Box box = moving.box(question.limits()).finite();
         return most ? box.highs() : box.lows();
     }
 
@@ -147,8 +173,8 @@ final class TrimLines {
     }
 
     /** The row slope · move − x ≤ most, x being another unknown of so many; without it where there is none. */
-    static GrowingRows.Row row(double[] slope, OptionalInt other, double most, int unknowns) {
-        double[] a = Arrays.copyOf(Arrays.copyOf(slope, MOVE), unknowns);
+    GrowingRows.Row row(double[] slope, OptionalInt other, double most, int unknowns) {
+        double[] a = Arrays.copyOf(Arrays.copyOf(slope, unknowns()), unknowns);
         other.ifPresent(k -> a[k] = -1);
         return new GrowingRows.Row(a, most);
     }
@@ -159,13 +185,13 @@ final class TrimLines {
      * @param held the values
      */
     Optional<List<Double>> shortest(GrowingRows rows, double... held) {
-        double[] low = Arrays.copyOf(limit(false), MOVE + held.length);
+        double[] low = Arrays.copyOf(limit(false), unknowns() + held.length);
         double[] high = Arrays.copyOf(limit(true), low.length);
         Optional<List<Double>> found = Optional.empty();
         for (double ease = LEAST_EASE_MM; ease <= MOST_EASE_MM && found.isEmpty(); ease *= 10) {
             for (int k = 0; k < held.length; k++) {
-                low[MOVE + k] = held[k] + ease;
-                high[MOVE + k] = held[k] + ease;
+                low[unknowns() + k] = held[k] + ease;
+                high[unknowns() + k] = held[k] + ease;
             }
             found = rows.nearest(new double[low.length], low, high);
         }
@@ -178,8 +204,12 @@ final class TrimLines {
         return all;
     }
 
-    Move move(double[] q) {
-        return new Move(q[0], q[1], q[2] / moving.scaleLengthMm());
+    private static double dot(double[] a, double[] q) {
+        double sum = 0;
+        for (int k = 0; k < a.length; k++) {
+            sum += a[k] * q[k];
+        }
+        return sum;
     }
 
     /** The lower limit raised by the guard, but not past the middle of the tolerance; never below the hard minimum. */

@@ -3,8 +3,10 @@ package fayline.method.fitup.trim;
 import fayline.method.fitup.MoveLimits;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.motion.MoveRows;
+import fayline.method.fitup.space.PartQuestion;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -15,9 +17,24 @@ import java.util.Set;
  * @param pivot pivot of the move
  * @param limits how far the part may be moved
  * @param rules what may be cut
+ * @param curved of a curved part the question where it must sit, whose gaps are those of the rows; empty for a flat one
  */
 public record TrimQuestion(
-        List<TrimRow> rows, List<NeighbourPair> pairs, Spot pivot, MoveLimits limits, TrimRules rules) {
+        List<TrimRow> rows,
+        List<NeighbourPair> pairs,
+        Spot pivot,
+        MoveLimits limits,
+        TrimRules rules,
+        Optional<PartQuestion> curved) {
+    /**
+     * A flat part.
+     *
+     * @throws IllegalArgumentException if there is no row, an id stands twice, or a pair names no row
+     */
+    public TrimQuestion(List<TrimRow> rows, List<NeighbourPair> pairs, Spot pivot, MoveLimits limits, TrimRules rules) {
+        this(rows, pairs, pivot, limits, rules, Optional.empty());
+    }
+
     /**
      * Copies the lists.
      *
@@ -43,7 +60,7 @@ public record TrimQuestion(
         }
     }
 
-    /** The gaps as straight-line functions of the move. */
+    /** The gaps of a flat part as straight-line functions of the move. */
     MoveRows moving() {
         return MoveRows.of(rows.stream().map(TrimRow::row).toList(), pivot);
     }
@@ -55,6 +72,6 @@ public record TrimQuestion(
                 .toList();
         List<String> all = rows.stream().map(r -> r.row().edge()).distinct().toList();
         return new TrimQuestion(
-                free, pairs, pivot, limits, new TrimRules(all, rules.slope(), rules.guard(), rules.goal()));
+                free, pairs, pivot, limits, new TrimRules(all, rules.slope(), rules.guard(), rules.goal()), curved);
     }
 }

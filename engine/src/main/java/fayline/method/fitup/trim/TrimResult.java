@@ -1,7 +1,7 @@
 package fayline.method.fitup.trim;
 
 import fayline.basis.finding.Finding;
-import fayline.method.fitup.Move;
+import fayline.method.fitup.SpaceMove;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,7 +32,7 @@ public record TrimResult(
      * @param unique whether every way to cut no more has these depths, within 1e-4 mm
      * @param depthsMm one per row
      * @param edges the edges that are cut
-     * @param move the move that goes with it
+     * @param move the move that goes with it; of a flat part it lies in the plane
      * @param gapsMm gap at each row after move and cut, exact in the turn
      * @param linearisationMm largest difference of the gaps to the first-order ones
      */
@@ -41,7 +41,7 @@ public record TrimResult(
             boolean unique,
             List<Double> depthsMm,
             List<String> edges,
-            Move move,
+            SpaceMove move,
             List<Double> gapsMm,
             double linearisationMm) {
         /** Copies the lists. */
@@ -64,10 +64,10 @@ public record TrimResult(
      * @param trimAreaMm2 sum of tributary length times depth cut
      * @param heightsMm added at each row
      * @param depthsMm cut at each row
-     * @param move the move that goes with it
+     * @param move the move that goes with it; of a flat part it lies in the plane
      */
     public record BuildUp(
-            double areaMm2, double trimAreaMm2, List<Double> heightsMm, List<Double> depthsMm, Move move) {
+            double areaMm2, double trimAreaMm2, List<Double> heightsMm, List<Double> depthsMm, SpaceMove move) {
         /** Copies the lists. */
         public BuildUp {
             heightsMm = List.copyOf(heightsMm);

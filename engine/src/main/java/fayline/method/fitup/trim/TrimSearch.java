@@ -12,13 +12,10 @@ import java.util.Set;
 /**
  * The least cut with some edges free, as a search over the move alone. For a given move the least fair depth at every station at
  * once is a {@link FairEnvelope}, so with lengths that are not negative it has the least area; that area, the deepest depth and
- * each limit are convex in the move and made of straight pieces, which are taken in one by one [kelley1960]. Unknowns: dx, dy,
- * turn times Λ, mean depth (area over the sum of lengths), deepest depth; all in mm.
+ * each limit are convex in the move and made of straight pieces, which are taken in one by one [kelley1960]. Unknowns: shifts,
+ * turns times Λ, mean depth (area over the sum of lengths), deepest depth; all in mm.
  */
 final class TrimSearch {
-    private static final int MEAN = TrimLines.MOVE;
-    private static final int DEEPEST = MEAN + 1;
-    private static final int UNKNOWNS = DEEPEST + 1;
     private static final double FAR_MM = 1e6;
     private static final double BROKEN_MM = 1e-10;
     private static final double BROKEN_MEAN_MM = 1e-11;
@@ -30,10 +27,19 @@ final class TrimSearch {
     private final double[] most;
     private final double[] share;
     private final double lengthMm;
-    private final GrowingRows rows = new GrowingRows(UNKNOWNS, this::broken);
+    private final int moves;
+    private final int mean;
+    private final int deepest;
+    private final int unknowns;
+    private final GrowingRows rows;
 
     TrimSearch(TrimLines lines, Set<String> edges) {
         this.lines = lines;
+        moves = lines.unknowns();
+        mean = moves;
+        deepest = mean + 1;
+        unknowns = deepest + 1;
+        rows = new GrowingRows(unknowns, this::broken);
         depths = lines.depths();
         most = lines.most(edges);
         double[] lengths = lines.lengthsMm();
@@ -42,7 +48,7 @@ final class TrimSearch {
         share = Arrays.stream(lengths).map(l -> l / lengthMm).toArray();
     }
 
-    /** A move (dx, dy, turn times Λ), the least fair depths of this move, and the area they cut. */
+    /** A move (shifts, turns times Λ), the least fair depths of this move, and the area they cut. */
     static final class Found {
         private final double areaMm2;
         private final double[] move;
@@ -69,17 +75,17 @@ final class TrimSearch {
 
     /** A move of least area, unless that is more than a given one. */
     Optional<Found> leastArea(double mostMm2) {
-        return rows.least(one(MEAN), low(), high(Math.min(FAR_MM, mostMm2 / lengthMm + SAME_MM), FAR_MM))
+        return rows.least(one(mean), low(), high(Math.min(FAR_MM, mostMm2 / lengthMm + SAME_MM), FAR_MM))
                 .map(this::found);
     }
 
     /** Of the moves of no more than an area, the one whose deepest cut is least, and of these the shortest. */
     Found shallowest(Found area) {
-        double mean = area.areaMm2 / lengthMm;
+        double sought = area.areaMm2 / lengthMm;
         Optional<Found> shallow =
-                rows.least(one(DEEPEST), low(0), high(mean + SAME_MM, FAR_MM)).map(this::found);
-        double deepest = Arrays.stream(shallow.orElse(area).depthsMm).max().orElse(0);
-        return lines.shortest(rows, mean, deepest).map(this::found).orElse(shallow.orElse(area));
+                rows.least(one(deepest), low(0), high(sought + SAME_MM, FAR_MM)).map(this::found);
+        double deep = Arrays.stream(shallow.orElse(area).depthsMm).max().orElse(0);
+        return lines.shortest(rows, sought, deep).map(this::found).orElse(shallow.orElse(area));
     }
 
     /**
@@ -93,7 +99,7 @@ final class TrimSearch {
             return false;
         }
         List<double[]> seen = new ArrayList<>();
-        for (int k = 0; k < TrimLines.MOVE; k++) {
+        for (int k = 0; k < moves; k++) {
             double[] way = square(seen);
             Found there = farthest(area, way, 1);
             Found back = farthest(area, way, -1);
@@ -102,7 +108,7 @@ final class TrimSearch {
                     return false;
                 }
             }
-            double[] across = new double[TrimLines.MOVE];
+            double[] across = new double[moves];
             Arrays.setAll(across, j -> there.move[j] - back.move[j]);
             seen.add(dot(across, way) > SAME_MM ? across : way);
         }
@@ -110,8 +116,8 @@ final class TrimSearch {
     }
 
     private Found farthest(Found area, double[] way, double sign) {
-        double[] cost = new double[UNKNOWNS];
-        for (int j = 0; j < TrimLines.MOVE; j++) {
+        double[] cost = new double[unknowns];
+        for (int j = 0; j < moves; j++) {
             cost[j] = -sign * way[j];
         }
         return rows.least(cost, low(), high(area.areaMm2 / lengthMm + SAME_MM, FAR_MM))
@@ -120,13 +126,13 @@ final class TrimSearch {
     }
 
     /** A unit direction square to others, which are fewer than the unknowns of a move. */
-    private static double[] square(List<double[]> others) {
+    private double[] square(List<double[]> others) {
         List<double[]> clean = new ArrayList<>();
         others.forEach(o -> clean.add(cleaned(o, clean)));
-        double[] best = new double[TrimLines.MOVE];
+        double[] best = new double[moves];
         double most = 0;
-        for (int j = 0; j < TrimLines.MOVE; j++) {
-            double[] axis = new double[TrimLines.MOVE];
+        for (int j = 0; j < moves; j++) {
+            double[] axis = new double[moves];
             axis[j] = 1;
             for (double[] c : clean) {
                 double s = dot(axis, c);
@@ -142,7 +148,7 @@ final class TrimSearch {
         return cleaned(best, clean);
     }
 
-    private static double[] cleaned(double[] vector, List<double[]> units) {
+    private double[] cleaned(double[] vector, List<double[]> units) {
         double[] v = vector.clone();
         for (double[] c : units) {
             double s = dot(v, c);
@@ -180,26 +186,26 @@ final class TrimSearch {
     }
 
     private Found found(List<Double> point) {
-        double[] q = {point.get(0), point.get(1), point.get(2)};
+        double[] q = point.stream().limit(moves).mapToDouble(v -> v).toArray();
         FairEnvelope.At at = depths.at(q);
-        double mean = 0;
+        double sum = 0;
         for (int i = 0; i < share.length; i++) {
-            mean += share[i] * at.value(i);
+            sum += share[i] * at.value(i);
         }
-        return new Found(mean * lengthMm, q, at.values());
+        return new Found(sum * lengthMm, q, at.values());
     }
 
     private List<GrowingRows.Row> broken(double[] x) {
-        double[] q = Arrays.copyOf(x, TrimLines.MOVE);
+        double[] q = Arrays.copyOf(x, moves);
         FairEnvelope.At at = depths.at(q);
-        List<GrowingRows.Row> all = new ArrayList<>();
-        double[] mean = at.sumAbove(share);
-        if (dot(mean, q) + mean[TrimLines.MOVE] > x[MEAN] + BROKEN_MEAN_MM) {
-            all.add(row(mean, OptionalInt.of(MEAN), -mean[TrimLines.MOVE]));
+        List<GrowingRows.Row> all = lines.flushesBroken(q, unknowns);
+        double[] sum = at.sumAbove(share);
+        if (dot(sum, q) + sum[moves] > x[mean] + BROKEN_MEAN_MM) {
+            all.add(row(sum, OptionalInt.of(mean), -sum[moves]));
         }
-        int deepest = at.worst(new double[most.length]);
-        if (at.value(deepest) > x[DEEPEST] + BROKEN_MM) {
-            all.add(row(at.slope(deepest), OptionalInt.of(DEEPEST), -at.level(deepest)));
+        int deep = at.worst(new double[most.length]);
+        if (at.value(deep) > x[deepest] + BROKEN_MM) {
+            all.add(row(at.slope(deep), OptionalInt.of(deepest), -at.level(deep)));
         }
         int over = at.worst(most);
         if (at.value(over) > most[over] + BROKEN_MM) {
@@ -217,12 +223,12 @@ final class TrimSearch {
         return all;
     }
 
-    private static GrowingRows.Row row(double[] slope, OptionalInt other, double most) {
-        return TrimLines.row(slope, other, most, UNKNOWNS);
+    private GrowingRows.Row row(double[] slope, OptionalInt other, double most) {
+        return lines.row(slope, other, most, unknowns);
     }
 
-    private static double[] one(int unknown) {
-        double[] c = new double[UNKNOWNS];
+    private double[] one(int unknown) {
+        double[] c = new double[unknowns];
         c[unknown] = 1;
         return c;
     }
@@ -233,21 +239,21 @@ final class TrimSearch {
     }
 
     private double[] low(double deepestMm) {
-        double[] low = Arrays.copyOf(lines.limit(false), UNKNOWNS);
-        low[DEEPEST] = deepestMm;
+        double[] low = Arrays.copyOf(lines.limit(false), unknowns);
+        low[deepest] = deepestMm;
         return low;
     }
 
     private double[] high(double meanMm, double deepestMm) {
-        double[] high = Arrays.copyOf(lines.limit(true), UNKNOWNS);
-        high[MEAN] = meanMm;
-        high[DEEPEST] = deepestMm;
+        double[] high = Arrays.copyOf(lines.limit(true), unknowns);
+        high[mean] = meanMm;
+        high[deepest] = deepestMm;
         return high;
     }
 
-    private static double dot(double[] a, double[] b) {
+    private double dot(double[] a, double[] b) {
         double s = 0;
-        for (int j = 0; j < TrimLines.MOVE; j++) {
+        for (int j = 0; j < moves; j++) {
             s += a[j] * b[j];
         }
         return s;

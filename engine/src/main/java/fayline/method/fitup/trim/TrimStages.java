@@ -1,7 +1,7 @@
 package fayline.method.fitup.trim;
 
-import fayline.method.fitup.Move;
-import fayline.method.fitup.motion.MoveRows;
+import fayline.method.fitup.motion.Box;
+import fayline.method.fitup.motion.WantedLines;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -23,9 +23,9 @@ final class TrimStages {
     private final TrimLines lines;
     private final Map<Set<String>, TrimSearch> searches = new HashMap<>();
 
-    TrimStages(TrimQuestion question, MoveRows moving) {
+    TrimStages(TrimQuestion question, WantedLines<?, ?> moving, Box box) {
         this.question = question;
-        lines = new TrimLines(question, moving);
+        lines = new TrimLines(question, moving, box);
     }
 
     /**
@@ -34,10 +34,10 @@ final class TrimStages {
      * @param areaMm2 the area cut
      * @param depthsMm depth of each row
      * @param edges the edges cut
-     * @param move the move
+     * @param move the unknowns of the move
      * @param unique whether the depths are the only ones of this area
      */
-    record Won(double areaMm2, List<Double> depthsMm, List<String> edges, Move move, boolean unique) {}
+    record Won(double areaMm2, List<Double> depthsMm, List<String> edges, List<Double> move, boolean unique) {}
 
     /** The best cut; empty where none makes it fit. */
     Optional<Won> solve() {
@@ -125,7 +125,12 @@ final class TrimStages {
                 touched.add(question.rows().get(i).row().edge());
             }
         }
-        return new Won(least.areaMm2(), depths, List.copyOf(touched), lines.move(best.move()), unique);
+        return new Won(
+                least.areaMm2(),
+                depths,
+                List.copyOf(touched),
+                Arrays.stream(best.move()).boxed().toList(),
+                unique);
     }
 
     private static double slack(double area) {

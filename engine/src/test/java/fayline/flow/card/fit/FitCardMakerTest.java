@@ -219,7 +219,8 @@ class FitCardMakerTest {
                 f.holding(),
                 f.cutting(),
                 f.heat(),
-                f.frame());
+                f.frame(),
+                f.lift());
     }
 
     private static FitCard card(Fit fit) {

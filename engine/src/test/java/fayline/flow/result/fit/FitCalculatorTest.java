@@ -241,7 +241,7 @@ class FitCalculatorTest {
         readings.addAll(read("hung", gapsAfter(hanging)));
         FitResult left = answer(fit(states, Optional.empty(), FitHolding.NONE), readings, List.of(), false);
         StateChange change = left.states().get(1).since().orElseThrow();
-        Move found = change.move().orElseThrow();
+        Move found = change.move().orElseThrow().inPlane();
         assertThat(found.dxMm()).isCloseTo(0.3, within(1e-3));
         assertThat(found.dyMm()).isCloseTo(-0.5, within(1e-3));
         assertThat(found.turnRad()).isCloseTo(hanging.turnRad(), within(1e-5));
@@ -249,7 +249,7 @@ class FitCalculatorTest {
         assertThat(change.words()).asString().contains("0.3 mm aft", "0.5 mm down", "nose-down");
         List<LearnedChange> taught = FitCalculator.teaches(left);
         assertThat(taught).hasSize(1);
-        assertThat(taught.get(0).move()).isEqualTo(OppositeHand.of(found));
+        assertThat(taught.get(0).move().inPlane()).isEqualTo(OppositeHand.of(found));
         // The right hand, dry and perfect, is told to aim off the other way: in words the same on both hands.
         FitResult right = FitCalculator.calculate(new FitQuestion(
                 fit(states, Optional.empty(), FitHolding.NONE),

@@ -49,9 +49,10 @@ class OneTemperatureTest {
         assertThat(r.advice()
                         .orElseThrow()
                         .best()
-                        .minimax()
+                        .found()
                         .orElseThrow()
                         .move()
+                        .inPlane()
                         .dxMm())
                 .isCloseTo(5 * AFT_MM_PER_K, within(1e-3));
         assertThat(r.findings())

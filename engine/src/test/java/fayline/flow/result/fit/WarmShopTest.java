@@ -14,8 +14,8 @@ import fayline.basis.finding.Finding;
 import fayline.basis.finding.Phrase;
 import fayline.flow.reading.FitReading;
 import fayline.method.fitup.FitRow;
-import fayline.method.fitup.move.MinimaxMove;
 import fayline.method.fitup.scheme.SchemeOutcome;
+import fayline.method.fitup.space.PartMove;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -49,8 +49,8 @@ class WarmShopTest {
                 .orElseThrow();
     }
 
-    private static MinimaxMove move(FitResult r) {
-        return r.advice().orElseThrow().best().minimax().orElseThrow();
+    private static PartMove.Found move(FitResult r) {
+        return r.advice().orElseThrow().best().found().orElseThrow();
     }
 
     @Test
@@ -63,9 +63,9 @@ class WarmShopTest {
         assertThat(row(a, "A").gapMm()).isCloseTo(2.45 + 0.315, within(0.001));
         assertThat(row(a, "A").lowerMm()).isEqualTo(2.5);
         assertThat(a.best().outside()).isEmpty();
-        assertThat(move(r).exactGapsMm().get(0)).isCloseTo(2.765, within(0.001));
+        assertThat(move(r).gapsMm().get(0)).isCloseTo(2.765, within(0.001));
         // what the feeler shows now after the move, and its limits there
-        assertThat(a.shop().seenMm(0, move(r).exactGapsMm().get(0))).isCloseTo(2.45, within(1e-6));
+        assertThat(a.shop().seenMm(0, move(r).gapsMm().get(0))).isCloseTo(2.45, within(1e-6));
         assertThat(a.shop().seenMm(0, row(a, "A").lowerMm())).isCloseTo(2.5 - 0.315, within(0.001));
         assertThat(r.findings())
                 .extracting(Finding::sentence)
@@ -84,8 +84,10 @@ class WarmShopTest {
                 "U", 3.1 - 10 * (72e-6 * 200 - 2e-6 * 203.1),
                 "L", 2.9 - 10 * (72e-6 * 200 - 2e-6 * 202.9));
         FitResult other = answer(fit(Optional.of(heat(FREE))), read("dry", WARM, warm));
-        assertThat(move(other).move().dxMm()).isCloseTo(move(one).move().dxMm(), within(1e-4));
-        assertThat(move(other).move().dyMm()).isCloseTo(move(one).move().dyMm(), within(1e-4));
+        assertThat(move(other).move().inPlane().dxMm())
+                .isCloseTo(move(one).move().inPlane().dxMm(), within(1e-4));
+        assertThat(move(other).move().inPlane().dyMm())
+                .isCloseTo(move(one).move().inPlane().dyMm(), within(1e-4));
         assertThat(one.advice().orElseThrow().shop().matters()).isFalse();
     }
 
@@ -110,7 +112,7 @@ class WarmShopTest {
                 .allSatisfy(g -> assertThat(Math.abs(g)).isLessThan(0.201));
         assertThat(c.gaps().get(0).changeMm()).isCloseTo(-0.2, within(NEAR));
         assertThat(c.gaps().get(3).changeMm()).isCloseTo(0, within(NEAR));
-        assertThat(c.move().orElseThrow().dxMm()).isCloseTo(0.2, within(1e-6));
+        assertThat(c.move().orElseThrow().inPlane().dxMm()).isCloseTo(0.2, within(1e-6));
         assertThat(c.restMm()).as("nothing is left for warmth").isLessThan(1e-6);
         assertThat(c.warmth().toString())
                 .contains("20 degC")

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fayline.checks.FitCase;
 import fayline.checks.FitCase.Node;
+import fayline.method.fitup.SpaceMove;
 import fayline.method.fitup.Spot;
+import fayline.method.fitup.Vector;
 import fayline.method.fitup.move.MoveStatus;
 import java.util.ArrayList;
 import java.util.List;

@@ -120,8 +120,8 @@ class TrimTest {
             assertEquals(0.5, b.heightsMm().get(at), 1e-6);
             assertEquals(0.5, b.heightsMm().get(at + 1), 1e-6);
             // the other end is brought to its 3.5 by the move: 0.2 forward, or 0.3 aft
-            assertEquals(first.equals("aft") ? -0.2 : 0.3, b.move().dxMm(), 1e-6);
-            assertEquals(0, b.move().dyMm(), 1e-6);
+            assertEquals(first.equals("aft") ? -0.2 : 0.3, b.move().inPlane().dxMm(), 1e-6);
+            assertEquals(0, b.move().inPlane().dyMm(), 1e-6);
         }
     }
 
@@ -221,9 +221,9 @@ class TrimTest {
         assertEquals(List.of(), cut.edges());
         assertTrue(cut.unique());
         // shortest move: 0.1 aft brings both ends to their limits
-        assertEquals(0.1, cut.move().dxMm(), 1e-5);
-        assertEquals(0, cut.move().dyMm(), 2e-4);
-        assertEquals(0, cut.move().turnRad(), 1e-6);
+        assertEquals(0.1, cut.move().inPlane().dxMm(), 1e-5);
+        assertEquals(0, cut.move().inPlane().dyMm(), 2e-4);
+        assertEquals(0, cut.move().inPlane().turnRad(), 1e-6);
     }
 
     @Test
@@ -294,7 +294,7 @@ class TrimTest {
         assertTrue(
                 cut.gapsMm().stream().allMatch(g -> g > 2.5 - 0.025 && g < 3.5 + 0.025),
                 cut.gapsMm().toString());
-        Move m = cut.move();
+        Move m = cut.move().inPlane();
         assertTrue(m.shiftMm() <= 8 && Math.abs(m.turnDeg()) <= 1 + 1e-9);
     }
 

@@ -12,7 +12,8 @@ import fayline.flow.project.fit.FitCutting;
 import fayline.flow.project.fit.FitHeat;
 import fayline.flow.project.fit.FitState;
 import fayline.flow.project.fit.KnownExpansion;
-import fayline.method.fitup.Move;
+import fayline.method.fitup.SpaceMove;
+import fayline.method.fitup.Vector;
 import fayline.method.fitup.heat.Expansion;
 import fayline.method.fitup.heat.Sheet;
 import fayline.method.fitup.trim.cut.CutSide;
@@ -41,6 +42,10 @@ public final class FitCare {
                             may("along", Measure.any(LENGTH), "How the part goes along x: aft on a left part."),
                             may("up", Measure.any(LENGTH), "How it goes up."),
                             may("turn", Measure.any(ANGLE), "How it turns, counter-clockwise seen from outside."),
+                            may(
+                                    "out",
+                                    Measure.any(LENGTH),
+                                    "How it goes outboard; it counts where the part is curved."),
                             may("gap", Measure.any(LENGTH), "What every gap changes by beside; negative closes."),
                             may("deviation", Measure.above(LENGTH), "Standard uncertainty of it at a station."),
                             must("origin", Forms.TEXT, "Who says so, and from what.")),
@@ -94,10 +99,15 @@ public final class FitCare {
 
     private static FitState.Disturbance disturbance(Fields d) {
         return new FitState.Disturbance(
-                new Move(
-                        FitHolds.mm(d, "along").orElse(0),
-                        FitHolds.mm(d, "up").orElse(0),
-                        d.measure("turn", ANGLE).map(Angle::radians).orElse(0.0)),
+                new SpaceMove(
+                        new Vector(
+                                FitHolds.mm(d, "along").orElse(0),
+                                FitHolds.mm(d, "up").orElse(0),
+                                FitHolds.mm(d, "out").orElse(0)),
+                        new Vector(
+                                0,
+                                0,
+                                d.measure("turn", ANGLE).map(Angle::radians).orElse(0.0))),
                 FitHolds.mm(d, "gap").orElse(0),
                 FitHolds.mm(d, "deviation"),
                 d.text("origin", ""));

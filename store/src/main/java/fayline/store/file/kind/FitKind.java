@@ -12,11 +12,13 @@ import fayline.basis.units.Length;
 import fayline.basis.units.QuantityParser;
 import fayline.flow.project.design.Hand;
 import fayline.flow.project.fit.Fit;
+import fayline.flow.project.fit.FitBulge;
 import fayline.flow.project.fit.FitGauge;
 import fayline.flow.project.fit.FitStation;
 import fayline.flow.project.fit.FitWanted;
 import fayline.method.fitup.MoveLimits;
 import fayline.method.fitup.outline.OutlineShape;
+import fayline.method.fitup.space.LiftLimits;
 import fayline.store.file.shape.Forms;
 import fayline.store.file.shape.Keys;
 import fayline.store.file.shape.Listed;
@@ -27,7 +29,9 @@ import fayline.store.file.shape.Words;
 import fayline.store.file.yaml.Tree;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * The kind {@code fits}. Places are in the part's frame, seen from outside: x aft on a left part and forward on a right one, y
@@ -39,18 +43,50 @@ public final class FitKind {
             must("id", Forms.MARK, "Its mark."),
             must("where", Forms.TEXT, "Where it is, in words."),
             may("at", PlaceText.PLACE, "Its place on the part's edge."),
-            may("normal", PlaceText.DIRECTION, "From part to neighbour, where it does not follow from the outline."),
+            may(
+                    "normal",
+                    PlaceText.WAY,
+                    "From part to neighbour, where it does not follow from the outline; a third number looks outboard."),
+            may(
+                    "out",
+                    Measure.any(LENGTH),
+                    "How far it lies outboard of the part's plane; 0 mm where nothing is said."),
+            may(
+                    "lean",
+                    Measure.any(ANGLE),
+                    "How far the surface falls away inboard towards the edge here, negative where it rises; the gap leans with it."),
+            may(
+                    "surface",
+                    PlaceText.WAY_OUT,
+                    "Which way the surface looks, instead of a lean; straight outboard where nothing is said."),
             may("edge", Forms.TEXT, "The edge it lies on, in the builder's word or the outline's, such as sill or E3."),
             may("against", Forms.REF, "The neighbour there; the first one where nothing is said."),
             may("gap", Measure.zeroUp(LENGTH), "Gap wanted here, where it differs."),
             may("gap-tolerance", Measure.zeroUp(LENGTH), "Its tolerance here, where it differs."),
             may("weight", Numeral.number(0.001, 1000, ""), "How much a millimetre here counts; 1 if not said."));
 
+    /** How far a part may be moved in its plane. */
     static final Keys ROOM = Keys.of(
             "room",
             may("along", Measure.zeroUp(LENGTH), "Along x, either way; 10 mm where not said."),
             may("up", Measure.zeroUp(LENGTH), "Up or down; 10 mm where not said."),
             may("turn", Measure.zeroUp(ANGLE), "Turned either way; 2 deg where not said."));
+
+    private static final Keys ROOM_IN_SPACE = new Keys(
+            "room",
+            Stream.concat(
+                            ROOM.keys().stream(),
+                            Stream.of(
+                                    may(
+                                            "out",
+                                            Measure.zeroUp(LENGTH),
+                                            "Of a curved part out or in, either way; 10 mm where not said."),
+                                    may(
+                                            "tilt",
+                                            Measure.zeroUp(ANGLE),
+                                            "Of a curved part tilted or swung, either way; 2 deg where not said.")))
+                    .toList(),
+            List.of());
 
     static final Keys FIT = Keys.of(
             "a fit",
@@ -78,9 +114,10 @@ public final class FitKind {
                     Listed.of(Keys.of(
                             "a marked place",
                             must("name", Forms.TEXT, "What it is called, such as upper aft corner."),
-                            must("at", PlaceText.PLACE, "Where it is on the part."))),
+                            must("at", PlaceText.PLACE, "Where it is on the part."),
+                            may("out", Measure.any(LENGTH), "How far it lies outboard of the part's plane."))),
                     "Two places at which a move is told."),
-            may("room", ROOM, "How far the part may be moved."),
+            may("room", ROOM_IN_SPACE, "How far the part may be moved."),
             may(
                     "gauge",
                     Keys.of(
@@ -142,7 +179,8 @@ public final class FitKind {
                 FitHolds.read(f, outline),
                 FitCare.cutting(f),
                 FitCare.heat(f),
-                FitFrames.read(f, stations));
+                FitFrames.read(f, stations),
+                f.below("room").map(FitKind::lift).orElse(LiftLimits.WIDEST));
     }
 
     private static FitStation station(Fields s) {
@@ -150,17 +188,32 @@ public final class FitKind {
                 s.text("id", ""),
                 s.text("where", ""),
                 s.read("at", PlaceText::place),
-                s.read("normal", PlaceText::direction).map(d -> new FitStation.Normal(d.xMm(), d.yMm())),
+                s.read("normal", PlaceText::way).map(d -> new FitStation.Normal(d.x(), d.y())),
                 s.text("edge", ""),
                 s.text("against", ""),
                 s.entered("gap", LENGTH),
                 s.entered("gap-tolerance", LENGTH),
-                s.number("weight", 1));
+                s.number("weight", 1),
+                new FitBulge(
+                        FitHolds.mm(s, "out"),
+                        s.measure("lean", ANGLE)
+                                .map(a -> OptionalDouble.of(a.radians()))
+                                .orElse(OptionalDouble.empty()),
+                        s.text("normal")
+                                .filter(PlaceText::leadsOut)
+                                .flatMap(n -> s.read("normal", PlaceText::way))
+                                .map(n -> OptionalDouble.of(n.z()))
+                                .orElse(OptionalDouble.empty()),
+                        s.read("surface", PlaceText::way)));
     }
 
     private static List<Fit.Mark> marks(Fields f) {
         return f.list("marks").stream()
-                .flatMap(m -> m.read("at", PlaceText::place).map(at -> new Fit.Mark(m.text("name", ""), at)).stream())
+                .flatMap(m -> m
+                        .read("at", PlaceText::place)
+                        .map(at -> new Fit.Mark(
+                                m.text("name", ""), at, FitHolds.mm(m, "out").orElse(0)))
+                        .stream())
                 .toList();
     }
 
@@ -172,6 +225,13 @@ public final class FitKind {
                 within(
                         r.measure("turn", ANGLE).map(Angle::radians).orElse(widest.turnHighRad()),
                         widest.turnHighRad()));
+    }
+
+    private static LiftLimits lift(Fields r) {
+        LiftLimits widest = LiftLimits.WIDEST;
+        return new LiftLimits(
+                within(FitHolds.mm(r, "out").orElse(widest.outMm()), widest.outMm()),
+                within(r.measure("tilt", ANGLE).map(Angle::radians).orElse(widest.tiltRad()), widest.tiltRad()));
     }
 
     private static double within(double asked, double most) {

@@ -134,6 +134,8 @@ final class FitRules {
         most(r, "along", QuantityKind.LENGTH, MOST_SHIFT_MM / 1000 + 1e-12, "at most 10 mm");
         most(r, "up", QuantityKind.LENGTH, MOST_SHIFT_MM / 1000 + 1e-12, "at most 10 mm");
         most(r, "turn", QuantityKind.ANGLE, MOST_TURN_RAD, "at most 2 deg");
+        most(r, "out", QuantityKind.LENGTH, MOST_SHIFT_MM / 1000 + 1e-12, "at most 10 mm");
+        most(r, "tilt", QuantityKind.ANGLE, MOST_TURN_RAD, "at most 2 deg");
     }
 
     private void most(Tree r, String key, QuantityKind<?> kind, double si, String words) {
@@ -161,6 +163,7 @@ final class FitRules {
             if (s.normal().isPresent() && s.at().isEmpty()) {
                 problems.stopAtKey(item, "at", "a normal without a place", "\"at:\" beside it", "");
             }
+            new BulgeRules(s, item, problems).check();
             if (outline.isPresent() && s.at().isPresent()) {
                 double off = outline.get().nearest(s.at().get()).at().distanceMm(s.at().get());
                 if (off > OFF_THE_EDGE_MM) {

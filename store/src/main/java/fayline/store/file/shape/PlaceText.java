@@ -1,6 +1,7 @@
 package fayline.store.file.shape;
 
 import fayline.method.fitup.Spot;
+import fayline.method.fitup.Vector;
 import fayline.store.file.yaml.Tree;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,6 +23,14 @@ public final class PlaceText {
     /** A direction. */
     public static final Text DIRECTION =
             new Text("a direction as x y, such as \"0 -1\", not \"0 0\"", PAIR, t -> direction(t));
+    /** A direction in the plane, or in space. */
+    public static final Text WAY = new Text(
+            "a direction as x y, such as \"0 -1\", or as x y out, such as \"0 -0.8 -0.6\", not all 0",
+            PAIR + "(?:\\s" + NUMBER + "\\s*)?",
+            t -> way(t));
+    /** A direction in space. */
+    public static final Text WAY_OUT = new Text(
+            "a direction as x y out, such as \"0 -0.6 0.8\", not all 0", PAIR + "\\s" + NUMBER + "\\s*", t -> way(t));
     /** Places in order. */
     public static final Text PLACES = new Text(
             "places as x y, x y, ... without units, at least three", PAIR + "(?:," + PAIR + "){2,}", t -> places(t, 1));
@@ -56,6 +65,24 @@ public final class PlaceText {
             throw new IllegalArgumentException(text);
         }
         return d;
+    }
+
+    /** A direction as two numbers, which lies in the plane, or as three; throws {@link RuntimeException} where it is none. */
+    public static Vector way(String text) {
+        String[] each = text.strip().split("\\s+", -1);
+        Vector v = new Vector(
+                Double.parseDouble(each[0]),
+                Double.parseDouble(each[1]),
+                each.length > 2 ? Double.parseDouble(each[2]) : 0);
+        if (!(v.length() > 1e-9)) {
+            throw new IllegalArgumentException(text);
+        }
+        return v;
+    }
+
+    /** Whether a direction that was checked has a third number. */
+    public static boolean leadsOut(String text) {
+        return text.strip().split("\\s+", -1).length > 2;
     }
 
     /**

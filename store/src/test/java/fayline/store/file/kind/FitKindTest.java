@@ -107,8 +107,8 @@ class FitKindTest {
     void should_read_states_with_what_they_disturb_and_the_usual_ones_where_none_are_named() {
         FitState hung = round().states().get(1);
         FitState.Disturbance d = hung.disturbs().orElseThrow();
-        assertThat(d.move().dxMm()).isEqualTo(-0.3, within(1e-12));
-        assertThat(d.move().turnDeg()).isEqualTo(0.02, within(1e-12));
+        assertThat(d.move().inPlane().dxMm()).isEqualTo(-0.3, within(1e-12));
+        assertThat(d.move().inPlane().turnDeg()).isEqualTo(0.02, within(1e-12));
         assertThat(d.gapMm()).isEqualTo(-0.2, within(1e-12));
         assertThat(d.origin()).isEqualTo("the first fairing");
         assertThat(fit(Teasel.folder(), "fairing-tip").states()).isEqualTo(FitState.USUAL);

@@ -13,6 +13,7 @@ import fayline.flow.project.fit.FitStation;
 import fayline.flow.project.fit.FitWanted;
 import fayline.flow.project.fit.frame.FitFrame;
 import fayline.method.fitup.MoveLimits;
+import fayline.method.fitup.space.LiftLimits;
 import java.util.List;
 import java.util.Optional;
 
@@ -43,6 +44,7 @@ final class Widths {
                 FitHolding.NONE,
                 FitCutting.ANY,
                 Optional.empty(),
-                frame);
+                frame,
+                LiftLimits.WIDEST);
     }
 }

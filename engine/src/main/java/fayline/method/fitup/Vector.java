@@ -1,4 +1,4 @@
-package fayline.method.fitup.space;
+package fayline.method.fitup;
 
 /**
  * Three numbers along x, y, z: a place or a shift in mm, a direction, or a small turn in rad by the right-hand rule.
@@ -16,6 +16,11 @@ public record Vector(double x, double y, double z) {
         if (!Double.isFinite(x) || !Double.isFinite(y) || !Double.isFinite(z)) {
             throw new IllegalArgumentException("no vector: " + x + ", " + y + ", " + z);
         }
+    }
+
+    /** A place in the plane, lifted. */
+    public static Vector of(Spot spot, double z) {
+        return new Vector(spot.xMm(), spot.yMm(), z);
     }
 
     /** The sum. */
