@@ -106,6 +106,57 @@ class BeginWalkTest {
         assertThat(shop.errors()).isEmpty();
     }
 
+    /** By hand in CurvedFitSiteTest: the hatch lies 0.4 mm forward and 0.5 mm in, its edges leaning by 30 degrees. */
+    @Test
+    void should_tell_how_far_out_a_bulged_part_must_go_when_its_gaps_and_flushes_are_read_on_a_phone() {
+        Page page = shop.phone();
+        page.navigate(shop.at("/fits/new"));
+        for (List<String> f : List.of(
+                List.of("#name", "Bulged hatch"),
+                List.of("#gap", "3"),
+                List.of("#tolerance", "0.5"),
+                List.of("#flush-tolerance", "0.3"))) {
+            page.locator(f.get(0)).fill(f.get(1));
+        }
+        saysWho(page);
+        page.locator("label[for='e-none']").click();
+        page.locator("label[for='s-typed']").click();
+        page.locator("#stations")
+                .fill("A1; aft, low; 300 -100; 1 0; ; 30\nA2; aft, high; 300 100; 1 0; ; 30\n"
+                        + "U; upper; 0 200; 0 1; ; 30\nF; front; -300 0; -1 0; ; 30\nL; lower; 0 -200; 0 -1; ; 30");
+        page.locator(".thumb button").click();
+        page.waitForLoadState();
+        for (String gap : List.of("3.1", "3.1", "2.75", "2.4", "2.75")) {
+            type(page, gap);
+        }
+        page.navigate(shop.at("/fit/bulged-hatch/read?kind=flush"));
+        for (String flush : List.of("-0.63", "-0.63", "-0.43", "-0.23", "-0.43")) {
+            type(page, flush);
+        }
+        page.navigate(shop.at("/fit/bulged-hatch"));
+        assertThat(page.locator("[data-move]").innerText()).startsWith("0.4 mm aft, 0.5 mm outboard");
+        assertThat(page.locator("table").allInnerTexts()).anyMatch(t -> t.contains("A1"));
+        assertThat(shop.errors()).isEmpty();
+    }
+
+    /** In an empty shop a name is typed, else it is chosen, unless it is known already. */
+    private static void saysWho(Page page) {
+        Locator by = page.locator("#by");
+        if (by.count() > 0 && by.evaluate("e => e.tagName").equals("SELECT")) {
+            by.selectOption(by.locator("option").last().getAttribute("value"));
+        } else if (by.count() > 0) {
+            by.fill("Zoe");
+        }
+    }
+
+    private static void type(Page page, String value) {
+        for (char c : value.toCharArray()) {
+            page.locator("[data-key='" + c + "']").click();
+        }
+        page.locator(".thumb button").click();
+        page.waitForLoadState();
+    }
+
     @Test
     void should_put_the_text_of_a_chosen_drawing_into_the_form() {
         Page page = shop.desk();

@@ -52,7 +52,8 @@ class DemoFitTest {
                 .extracting(s -> s.state().id())
                 .containsExactly("trimmed", "bonded", "hung", "latched", "struts");
         StateReadings hung = left.result().states().get(2);
-        assertThat(hung.since().orElseThrow().move().orElseThrow().dxMm()).isEqualTo(-0.4, within(0.15));
+        assertThat(hung.since().orElseThrow().move().orElseThrow().inPlane().dxMm())
+                .isEqualTo(-0.4, within(0.15));
         assertThat(left.result().after()).isPresent();
         assertThat(left.result().after().orElseThrow().result()).isPresent();
         assertThat(sight("pane-left").result().after().orElseThrow().result()).isPresent();
@@ -72,6 +73,7 @@ class DemoFitTest {
                         .findFirst()
                         .orElseThrow()
                         .move()
+                        .inPlane()
                         .dxMm())
                 .isEqualTo(0.4, within(0.15));
     }

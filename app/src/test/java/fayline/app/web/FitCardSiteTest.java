@@ -66,7 +66,7 @@ class FitCardSiteTest extends AtTheDemo {
                 .contains("hand tight")
                 .contains("Do not pull it in")
                 .contains("Tile crosses: P1, P2, P3");
-        advice.pointNames().forEach(p -> assertThat(card).contains(">" + p + "<"));
+        advice.points().forEach(p -> assertThat(card).contains(">" + p.id() + "<"));
         advice.shims()
                 .orElseThrow()
                 .best()

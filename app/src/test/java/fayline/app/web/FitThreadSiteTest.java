@@ -10,7 +10,7 @@ import fayline.flow.record.TakenReading;
 import fayline.flow.result.fit.FitResult;
 import fayline.flow.result.fit.StateReadings;
 import fayline.flow.result.quantity.JointResult;
-import fayline.method.fitup.motion.MoveWords;
+import fayline.method.fitup.motion.SpaceWords;
 import fayline.method.fitup.trim.cut.CutLine;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -96,7 +96,7 @@ class FitThreadSiteTest extends AtTheDemo {
         FitResult left = result("canopy-left");
         StateReadings struts = left.states().get(left.states().size() - 1);
         return "Coming into \"Struts fitted\" it moved "
-                + new MoveWords(left.side(), struts.since().orElseThrow().pivot(), "the middle of the stations")
+                + new SpaceWords(left.side(), struts.since().orElseThrow().pivot(), "the middle of the stations")
                         .sentence(struts.since().orElseThrow().move().orElseThrow())
                         .toString();
     }

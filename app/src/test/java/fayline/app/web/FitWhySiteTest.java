@@ -79,8 +79,8 @@ class FitWhySiteTest extends AtTheDemo {
         result("pane-left")
                 .advice()
                 .orElseThrow()
-                .pointNames()
-                .forEach(p -> assertThat(why).contains("Shim at " + p));
+                .points()
+                .forEach(p -> assertThat(why).contains("Shim at " + p.id()));
         assertThat(browser.page("/fit/canopy-left/why?of=shims"))
                 .contains("1.59 mm + 1.59 mm + tape 0.10 mm = 3.28 mm");
         assertThat(browser.page("/fit/canopy-left")).contains("3.28 = 1.59 + 1.59 + tape 0.10");

@@ -44,13 +44,17 @@ final class FitText {
 
     private static void station(StringBuilder t, NewFit.Marked m) {
         t.append("      - {id: ").append(quoted(m.id())).append(", where: ").append(quoted(m.where()));
-        if (!m.at().isBlank()) {
-            t.append(", at: ").append(quoted(m.at()));
-        }
-        if (!m.normal().isBlank()) {
-            t.append(", normal: ").append(quoted(m.normal()));
-        }
+        beside(t, "at", m.at());
+        beside(t, "normal", m.normal());
+        beside(t, "out", m.out());
+        beside(t, "lean", m.lean());
         t.append("}\n");
+    }
+
+    private static void beside(StringBuilder t, String key, String value) {
+        if (!value.isBlank()) {
+            t.append(", ").append(key).append(": ").append(quoted(value));
+        }
     }
 
     private static void edge(StringBuilder t, NewEdge e) {

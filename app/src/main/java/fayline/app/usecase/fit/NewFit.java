@@ -73,8 +73,15 @@ public record NewFit(
      * @param at its place as {@code x y} in mm, seen from outside; empty where it was not measured
      * @param normal direction from part to neighbour as {@code x y}; empty where there is no place, or where it follows from the
      *     edge
+     * @param out how far outboard of the plane a curved part lies here, with its unit; empty for a flat one
+     * @param lean how far its surface falls away inboard towards the edge, with its unit; empty for a flat one
      */
-    public record Marked(String id, String where, String at, String normal) {}
+    public record Marked(String id, String where, String at, String normal, String out, String lean) {
+        /** A station of a flat part. */
+        public Marked(String id, String where, String at, String normal) {
+            this(id, where, at, normal, "", "");
+        }
+    }
 
     /**
      * What gaps are read with.

@@ -143,14 +143,19 @@ final class FitBeginForm {
         }
     }
 
-    /** A line each: mark, words in quotes or none, place, direction, with semicolons between. */
+    /** A line each: mark, words in quotes or none, place, direction, height, lean, with semicolons between. */
     private static List<NewFit.Marked> stations(String text) {
         List<NewFit.Marked> all = new ArrayList<>();
         for (String line :
                 text.lines().map(String::strip).filter(l -> !l.isEmpty()).toList()) {
             String[] p = line.split(";", -1);
             all.add(new NewFit.Marked(
-                    p[0].strip(), part(p, 1).isEmpty() ? p[0].strip() : part(p, 1), part(p, 2), part(p, 3)));
+                    p[0].strip(),
+                    part(p, 1).isEmpty() ? p[0].strip() : part(p, 1),
+                    part(p, 2),
+                    part(p, 3),
+                    FitSetup.withUnit(part(p, 4), "mm"),
+                    FitSetup.withUnit(part(p, 5), "deg")));
         }
         return all;
     }

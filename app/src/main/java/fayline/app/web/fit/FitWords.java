@@ -9,6 +9,7 @@ import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitStation;
 import fayline.flow.reading.FitReading;
 import fayline.flow.reading.FitReading.Kind;
+import fayline.method.fitup.Move;
 import fayline.method.fitup.SpaceMove;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.Vector;
@@ -63,5 +64,10 @@ public final class FitWords {
     /** A move in the screen's units. */
     public static String move(Sight sight, Side side, SpaceMove move, Vector pivot, String pivotName) {
         return sight.say(new SpaceWords(side, pivot, pivotName).sentence(move));
+    }
+
+    /** A move in the plane in the screen's units. */
+    public static String move(Sight sight, Side side, Move move, Spot pivot, String pivotName) {
+        return move(sight, side, SpaceMove.of(move), Vector.of(pivot, 0), pivotName);
     }
 }

@@ -101,8 +101,8 @@ class CurvedFitTest {
         for (int k = 0; k < 12; k++) {
             SpaceMove wanted = new SpaceMove(draw(chance, 3), draw(chance, 0.015));
             Vector pivot = FitPlaces.of(Canopy.fit(Canopy.places())).middleInSpace();
-            PartMove.Found f = found(Canopy.answer(
-                    Canopy.wide(), Side.LEFT, Canopy.readings("trimmed", Canopy.needing(wanted, pivot))));
+            PartMove.Found f = found(
+                    Canopy.answer(Canopy.wide(), Side.LEFT, Canopy.readings("trimmed", Canopy.needing(wanted, pivot))));
             assertThat(f.gapsMm()).allSatisfy(g -> assertThat(g).isCloseTo(15, within(0.021)));
             assertThat(f.flushes()).allSatisfy(x -> assertThat(x.afterMm()).isCloseTo(0, within(0.021)));
             double apart = f.move().shiftMm().minus(wanted.shiftMm()).length();

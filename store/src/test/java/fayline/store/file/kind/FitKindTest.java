@@ -8,11 +8,13 @@ import fayline.flow.project.fit.FitHeat;
 import fayline.flow.project.fit.FitState;
 import fayline.flow.project.fit.FitStation;
 import fayline.method.fitup.Spot;
+import fayline.method.fitup.Vector;
 import fayline.method.fitup.heat.Sheet;
 import fayline.method.fitup.outline.RoundedPolygon;
 import fayline.method.fitup.outline.TracedLine;
 import fayline.method.fitup.scheme.Locator;
 import fayline.method.fitup.scheme.Scheme;
+import fayline.method.fitup.space.LiftLimits;
 import fayline.store.file.DefinitionFolder;
 import fayline.store.file.DefinitionReader;
 import fayline.store.file.Teasel;
@@ -136,5 +138,49 @@ class FitKindTest {
         assertThat(plain.gauge()).isEmpty();
         assertThat(plain.holding().schemes()).isEmpty();
         assertThat(plain.stations()).allMatch(s -> s.at().isEmpty() && s.weight() == 1);
+    }
+
+    @Test
+    void should_read_how_a_part_stands_out_of_its_plane() {
+        DefinitionFolder folder =
+                Teasel.changed("fits.yaml", "at: \"0 -100\"}", "at: \"0 -100\", out: 1 in, lean: 30 deg}");
+        FitStation c = fit(folder, "fairing-round").stations().get(2);
+        assertThat(c.bulge().outMm().orElseThrow()).isEqualTo(25.4, within(1e-9));
+        assertThat(c.bulge().leanRad().orElseThrow()).isEqualTo(Math.toRadians(30), within(1e-12));
+        assertThat(round().stations()).allMatch(s -> !s.bulge().isSaid());
+        Fit ways = fit(
+                Teasel.changed("fits.yaml", "normal: \"0 1\"", "normal: \"0 0.8 -0.6\", surface: \"0 0.6 0.8\""),
+                "fairing-round");
+        FitStation b = ways.stations().get(1);
+        assertThat(b.normal()).contains(new FitStation.Normal(0, 0.8));
+        assertThat(b.bulge().normalZ()).hasValue(-0.6);
+        assertThat(b.bulge().surface()).contains(new Vector(0, 0.6, 0.8));
+    }
+
+    @Test
+    void should_read_room_out_of_the_plane_a_mark_s_height_and_a_state_that_pulls_in() {
+        Fit f = fit(
+                Teasel.changed("fits.yaml", "turn: 1 deg}", "turn: 1 deg, out: 3 mm, tilt: 0.5 deg}"), "fairing-round");
+        assertThat(f.lift().outMm()).isEqualTo(3, within(1e-9));
+        assertThat(f.lift().tiltRad()).isEqualTo(Math.toRadians(0.5), within(1e-12));
+        assertThat(round().lift()).isEqualTo(LiftLimits.WIDEST);
+        Fit pulled = fit(
+                Teasel.changed("fits.yaml", "gap: -0.2 mm, deviation", "out: -0.4 mm, gap: -0.2 mm, deviation"),
+                "fairing-round");
+        assertThat(pulled.states()
+                        .get(1)
+                        .disturbs()
+                        .orElseThrow()
+                        .move()
+                        .shiftMm()
+                        .z())
+                .isEqualTo(-0.4, within(1e-9));
+        Fit high = fit(
+                Teasel.changed(
+                        "fits.yaml",
+                        "{name: upper aft corner, at: \"200 100\"}",
+                        "{name: upper aft corner, at: \"200 100\", out: 20 mm}"),
+                "fairing-round");
+        assertThat(high.marks().get(0).outMm()).isEqualTo(20, within(1e-9));
     }
 }

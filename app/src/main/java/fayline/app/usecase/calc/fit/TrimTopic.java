@@ -106,7 +106,7 @@ final class TrimTopic {
             out.put("trimUnique", c.unique());
             out.set("trim", Shapes.json(c.depthsMm()));
             c.edges().forEach(out.putArray("edges")::add);
-            out.set("move", Shapes.json(c.move()));
+            out.set("move", Shapes.json(c.move().inPlane()));
             out.set("gaps", Shapes.json(c.gapsMm()));
         });
         r.withoutCaps().ifPresent(c -> out.put("trimAreaWithEveryEdgeFree", c.areaMm2()));
@@ -133,7 +133,7 @@ final class TrimTopic {
             out.put("trimAreaAfterBuildUp", x.trimAreaMm2());
             out.set("buildUp", Shapes.json(x.heightsMm()));
             out.set("trim", Shapes.json(x.depthsMm()));
-            out.set("move", Shapes.json(x.move()));
+            out.set("move", Shapes.json(x.move().inPlane()));
         });
         if (b.isEmpty()) {
             findings.add(new Finding(

@@ -97,6 +97,14 @@ public final class FitChainCalculator {
                 .filter(f -> f.severity() != Severity.NOTE && !f.about().equals("assumed") && !marks.contains(f))
                 .toList());
         all.addAll(spread.dependence());
+        if (asked.stations().stream().anyMatch(s -> s.row().station().isCurved())) {
+            all.add(new Finding(
+                    Severity.NOTE,
+                    chain.id(),
+                    "The fit where it ends is of a curved part. A chain counts what links do in the plane: errors in and out of it are"
+                            + " not in the chance.",
+                    "geometry"));
+        }
         if (chain.links().stream().allMatch(ChainLink::done)) {
             all.add(new Finding(
                     Severity.NOTE,
