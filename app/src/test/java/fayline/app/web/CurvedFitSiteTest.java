@@ -68,7 +68,7 @@ class CurvedFitSiteTest extends AtTheDemo {
 
     @Test
     void should_answer_in_space_with_why_and_card_when_a_bulged_part_is_read() throws Exception {
-        assertThat(begin("Bulged hatch", STATIONS).body()).contains("<h1>Station A1</h1>");
+        assertThat(begin("Bulged hatch", STATIONS).body()).contains(">Station A1</h1>");
         assertThat(paste("bulged-hatch", "gap", GAPS).statusCode()).isEqualTo(200);
         assertThat(browser.page("/fit/bulged-hatch"))
                 .contains("This part is curved, and no flush is read")

@@ -123,7 +123,7 @@ class FitSiteTest extends AtTheDemo {
         assertThat(skip).contains("passed=" + m.get(0)).endsWith("at=" + m.get(1));
         HttpResponse<String> then = sendFrom(
                 browser.page(skip), READ, "sealed", "station", m.get(m.size() - 1), "value", "3.0", "passed", m.get(0));
-        assertThat(then.body()).contains("<h1>Station " + m.get(1) + "</h1>");
+        assertThat(then.body()).contains(">Station " + m.get(1) + "</h1>");
     }
 
     @Test
@@ -135,7 +135,7 @@ class FitSiteTest extends AtTheDemo {
         String last = m.get(m.size() - 1);
         HttpResponse<String> odd = send(READ, "painted", "station", last, "value", "9.0");
         assertThat(odd.body())
-                .contains("<h1>Station " + last + "</h1>")
+                .contains(">Station " + last + "</h1>")
                 .contains("Read " + last + " again.")
                 .contains("Keep it as it is");
         String keep = odd.body()
@@ -191,7 +191,7 @@ class FitSiteTest extends AtTheDemo {
     void should_begin_a_fit_from_the_form_when_its_edge_is_given_in_any_way() throws Exception {
         assertThat(begin("Way one", "edge", "rectangle", "width", "600", "height", "16 in", "radius", "20")
                         .body())
-                .contains("<h1>Station 1</h1>")
+                .contains(">Station 1</h1>")
                 .contains("value=\"taper gauge\"")
                 .contains("value=\"21\"");
         assertThat(begin(
@@ -203,7 +203,7 @@ class FitSiteTest extends AtTheDemo {
                                 "corners",
                                 "0 0\n20; 0\n20 12\n0, 12".replace(",", " "))
                         .body())
-                .contains("<h1>Station 1</h1>");
+                .contains(">Station 1</h1>");
         assertThat(begin(
                                 "Way three",
                                 "edge",
@@ -215,9 +215,9 @@ class FitSiteTest extends AtTheDemo {
                                 "corner-points",
                                 "1, 2, 3, 4")
                         .body())
-                .contains("<h1>Station 1</h1>");
+                .contains(">Station 1</h1>");
         assertThat(begin("Way six", "edge", "drawing", "drawing", SQUARE_DXF).body())
-                .contains("<h1>Station 1</h1>");
+                .contains(">Station 1</h1>");
         assertThat(outline("way-six").perimeterMm()).isCloseTo(2 * (500 + 300), within(1e-6));
         Fit two = demo.view().definition().fits().find("way-two").orElseThrow();
         assertThat(two.stations()).hasSize(6);

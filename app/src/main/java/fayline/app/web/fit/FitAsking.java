@@ -16,7 +16,7 @@ import java.util.Optional;
 
 /**
  * Which station is asked for next: one that was just read oddly again on the spot, then those not read, then others that read
- * oddly; at the end the answer.
+ * oddly; of a curved part then the flush; at the end the answer.
  */
 final class FitAsking {
     private static final int ENOUGH = 3;
@@ -25,6 +25,7 @@ final class FitAsking {
     private final Fit fit;
     private final FitSetup setup;
     private final Optional<FitResult> result;
+    private final List<FitReading> all;
     private final List<FitReading> mine;
     private final Map<String, List<String>> odd = new LinkedHashMap<>();
 
@@ -33,6 +34,7 @@ final class FitAsking {
         this.fit = fit;
         this.setup = setup;
         this.result = result;
+        this.all = all;
         this.mine = all.stream().filter(setup::holds).toList();
         result.ifPresent(this::suspect);
     }
@@ -46,10 +48,15 @@ final class FitAsking {
         r.states().stream()
                 .filter(s -> s.state().id().equals(setup.state()))
                 .flatMap(s -> s.stations().stream())
-                .filter(v -> !v.suspects().isEmpty())
-                .forEach(v -> odd.put(
-                        v.station().id(),
-                        v.suspects().stream().map(s -> sight.say(s.sentence())).toList()));
+                .forEach(v -> {
+                    List<String> again = v.suspects().stream()
+                            .filter(s -> s.flush() == (setup.kind() == FitReading.Kind.FLUSH))
+                            .map(s -> sight.say(s.sentence()))
+                            .toList();
+                    if (!again.isEmpty()) {
+                        odd.put(v.station().id(), again);
+                    }
+                });
     }
 
     /** What follows from the readings so far. */
@@ -70,9 +77,7 @@ final class FitAsking {
     /** Why a station is asked for again before going on; empty where it is not: read twice, or kept as it is. */
     List<String> again(String station) {
         boolean once = mine.stream().filter(r -> r.station().equals(station)).count() == 1;
-        return setup.kind().tellsGap() && once && !setup.passed().contains(station)
-                ? odd.getOrDefault(station, List.of())
-                : List.of();
+        return once && !setup.passed().contains(station) ? odd.getOrDefault(station, List.of()) : List.of();
     }
 
     /** The address of what comes after a station was read. */
@@ -83,7 +88,7 @@ final class FitAsking {
     /** The address of what comes when a station is passed over, unread or as it is. */
     String passing(String station) {
         FitSetup passed = setup.passing(station);
-        FitAsking then = new FitAsking(sight, fit, passed, result, mine);
+        FitAsking then = new FitAsking(sight, fit, passed, result, all);
         return then.beyond(station);
     }
 
@@ -104,9 +109,14 @@ final class FitAsking {
         return mine.stream().anyMatch(r -> r.station().equals(mark));
     }
 
-    /** The answer where these readings make one, else the list of what was read. */
+    /** The answer where these readings make one, of a curved part once its flush is read as well; else the list of what was read. */
     private String end() {
-        boolean answers = setup.kind().tellsGap()
+        boolean curved = result.filter(FitResult::curved).isPresent();
+        FitSetup flush = setup.reading(FitReading.Kind.FLUSH);
+        if (curved && setup.kind().tellsGap() && all.stream().noneMatch(flush::holds)) {
+            return flush.link(fit.id(), fit.stations().get(0).id());
+        }
+        boolean answers = (curved || setup.kind().tellsGap())
                 && result.flatMap(FitResult::advice)
                         .filter(a -> a.state().equals(setup.state()) && a.rows().size() >= ENOUGH)
                         .isPresent();

@@ -28,6 +28,11 @@ public record FitSetup(
         passed = List.copyOf(passed);
     }
 
+    /** The same for another kind of reading, nothing passed over and its instrument not said yet. */
+    FitSetup reading(Kind other) {
+        return new FitSetup(state, other, unit, round, other == kind ? instrument : "", temperature, List.of());
+    }
+
     /** The units offered. */
     static final List<String> UNITS = List.of("mm", "in", "thou");
 

@@ -79,6 +79,11 @@ public record FitResult(
                 .toList();
     }
 
+    /** Whether the part is curved, so that its flush counts beside its gaps. */
+    public boolean curved() {
+        return places.values().stream().anyMatch(Station::isCurved);
+    }
+
     /** The same as they are drawn, seen from outside. */
     public List<Station> drawn() {
         return placed().stream().map(Station::drawn).toList();

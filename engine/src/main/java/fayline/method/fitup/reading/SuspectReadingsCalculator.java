@@ -135,6 +135,7 @@ public final class SuspectReadingsCalculator {
     private static Suspect suspect(Wanted reading, Suspect.Against against, double off, double limit, String words) {
         return new Suspect(
                 reading.station(),
+                reading.flush(),
                 against,
                 off,
                 limit,
