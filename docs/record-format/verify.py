@@ -140,6 +140,27 @@ def from_lines(data):
             yield Fault(x)
 
 
+def missing(entries, is_there):
+    for e in entries:
+        for h in e["files"] if e["kind"] != "file-saved" else []:
+            if not is_there(h):
+                return "entry %d: its file %s is missing or was changed" % (e["seq"], h)
+    return None
+
+
+def in_folder(folder):
+    def is_there(h):
+        for ending in ("jpg", "png", "bin"):
+            try:
+                with open(os.path.join(folder, "files", "%s.%s" % (h, ending)), "rb") as f:
+                    if sha(f.read()) == h:
+                        return True
+            except OSError:
+                pass
+        return False
+    return is_there
+
+
 def verify_archive(path, outside):
     with zipfile.ZipFile(path) as z:
         names = z.namelist()
@@ -150,8 +171,13 @@ def verify_archive(path, outside):
             return seq, fault
         if sorted(names) != sorted(list(listed) + ["manifest.json"]):
             return seq, "the files are not those of the manifest"
+        fault = missing(from_lines(z.read("entries.jsonl")), lambda h: "files/" + h in listed)
+        if fault:
+            return seq, fault
         for name, f in listed.items():
             data = z.read(name)
+            if name.startswith("files/") and name != "files/" + f["sha256"]:
+                return seq, "%s altered" % name
             if len(data) != f["bytes"] or sha(data) != f["sha256"]:
                 return seq, "%s altered" % name
         if manifest["head"] != "%d-%s" % (seq, last):
@@ -166,6 +192,7 @@ def verify(path, outside):
         return verify_archive(path, outside)
     entries, noted = from_database(path)
     seq, last, fault = check(entries, outside)
+    fault = missing(entries[:seq], in_folder(os.path.dirname(path))) or fault
     if not fault and noted != ((seq, last) if seq else None) and not (seq == 0 and noted == (0, ZEROS)):
         at = min(seq, noted[0]) if noted else seq
         fault = "entry %d: the head noted beside the entries is another" % (at + 1)

@@ -62,9 +62,22 @@ final class VerifyRecordCommand implements Callable<Integer> {
             surroundings.out().println("sound up to " + report.head());
             return ExitCode.SAYS_NO;
         }
-        surroundings.out().println(report.entries() + " entries, all sound; head " + report.head());
+        surroundings
+                .out()
+                .println(report.entries() + " entries" + files(report.files()) + ", all sound; head " + report.head());
         surroundings.out().println("the same in short: " + report.paper());
+        if (report.strays() > 0) {
+            surroundings
+                    .out()
+                    .println(report.strays()
+                            + (report.strays() == 1 ? " file lies" : " files lie")
+                            + " there that no entry names, as a power cut can leave it: harmless");
+        }
         return ExitCode.DONE;
+    }
+
+    private static String files(int named) {
+        return named == 0 ? "" : named == 1 ? " and 1 file that they name" : " and " + named + " files that they name";
     }
 
     private Optional<KeptHead> outside() {

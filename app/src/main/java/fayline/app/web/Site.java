@@ -6,11 +6,13 @@ import fayline.app.usecase.people.People;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.view.LeastFinish;
 import fayline.app.usecase.view.LookAtShop;
+import fayline.app.usecase.view.Photos;
 import fayline.app.usecase.view.WhatIf;
 import fayline.app.usecase.view.WhyHere;
 import fayline.app.web.better.BetterPage;
 import fayline.app.web.card.CardPage;
 import fayline.app.web.card.PaperPage;
+import fayline.app.web.card.PhotoPage;
 import fayline.app.web.chain.ChainPage;
 import fayline.app.web.design.AirframePage;
 import fayline.app.web.design.HeatPage;
@@ -158,6 +160,7 @@ public final class Site implements WebServer.Pages {
                 new StoresPage(sights),
                 new RecipesPage(sights),
                 cards,
+                new PhotoPage(new Photos(shop)),
                 new ShopPage(sights, shop),
                 new DefinitionPage(sights, shop),
                 new PaperPage(sights),

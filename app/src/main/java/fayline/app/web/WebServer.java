@@ -6,6 +6,7 @@ import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Reach;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
 import io.javalin.http.staticfiles.Location;
 import io.javalin.router.Endpoint;
 import io.javalin.util.JavalinBindException;
@@ -38,6 +39,9 @@ public final class WebServer implements AutoCloseable {
     private static final String LOOPBACK = "127.0.0.1";
     private static final List<String> TLS_VERSIONS = List.of("TLSv1.3", "TLSv1.2");
     private static final int STOP_MS = 5000;
+    /** What came with a form and is longer than this waits in a file of the system's until it is read, then goes. */
+    private static final int IN_MEMORY = 200_000;
+
     private static final int SESSION_S = 24 * 3600;
     private final Javalin javalin;
     private final Listening listening;
@@ -133,8 +137,11 @@ public final class WebServer implements AutoCloseable {
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
         config.concurrency.useVirtualThreads = false;
-        config.http.maxRequestSize = Door.LONGEST;
+        config.http.maxRequestSize = Door.LONGEST_KEPT;
         config.http.generateEtags = false;
+        config.jetty.multipartConfig.maxTotalRequestSize(Door.LONGEST_WITH_PICTURES, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxFileSize(Door.LONGEST_WITH_PICTURES, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxInMemoryFileSize(IN_MEMORY, SizeUnit.BYTES);
         QueuedThreadPool threads = new QueuedThreadPool(16, 2);
         threads.setName("web");
         config.jetty.threadPool = threads;

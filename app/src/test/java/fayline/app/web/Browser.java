@@ -1,5 +1,6 @@
 package fayline.app.web;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.CookieManager;
 import java.net.HttpCookie;
@@ -116,6 +117,27 @@ final class Browser {
                 HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
     }
 
+    /** Sends a form in parts: fields as name and value in turn, then files under one name. */
+    HttpResponse<String> postParts(String path, List<byte[]> files, String... fields)
+            throws IOException, InterruptedException {
+        String edge = "edge-of-a-part-7f3a";
+        ByteArrayOutputStream body = new ByteArrayOutputStream();
+        for (int i = 0; i < fields.length; i += 2) {
+            part(body, edge, "name=\"" + fields[i] + "\"", fields[i + 1].getBytes(StandardCharsets.UTF_8));
+        }
+        for (byte[] file : files) {
+            String name = "name=\"photo\"; filename=\"../../shop.db\"\r\nContent-Type: text/html";
+            part(body, edge, name, file);
+        }
+        body.writeBytes(("--" + edge + "--\r\n").getBytes(StandardCharsets.UTF_8));
+        return client.send(
+                HttpRequest.newBuilder(home.resolve(path))
+                        .header("Content-Type", "multipart/form-data; boundary=" + edge)
+                        .POST(HttpRequest.BodyPublishers.ofByteArray(body.toByteArray()))
+                        .build(),
+                HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+    }
+
     /** Sends what a phone kept, as its script does. */
     HttpResponse<String> postJson(String path, String token, String json) throws IOException, InterruptedException {
         return client.send(
@@ -125,6 +147,32 @@ final class Browser {
                         .POST(HttpRequest.BodyPublishers.ofString(json))
                         .build(),
                 HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+    }
+
+    private static void part(ByteArrayOutputStream body, String edge, String head, byte[] content) {
+        body.writeBytes(("--" + edge + "\r\nContent-Disposition: form-data; " + head + "\r\n\r\n")
+                .getBytes(StandardCharsets.UTF_8));
+        body.writeBytes(content);
+        body.writeBytes("\r\n".getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Sends a body of a type as it is. */
+    HttpResponse<String> body(String path, String type, String body) throws IOException, InterruptedException {
+        return client.send(
+                HttpRequest.newBuilder(home.resolve(path))
+                        .header("Content-Type", type)
+                        .POST(HttpRequest.BodyPublishers.ofString(body))
+                        .build(),
+                HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+    }
+
+    /** What an address answers, with its headers. */
+    HttpResponse<byte[]> whole(String path, String... headers) throws IOException, InterruptedException {
+        HttpRequest.Builder b = HttpRequest.newBuilder(home.resolve(path));
+        for (int i = 0; i < headers.length; i += 2) {
+            b.header(headers[i], headers[i + 1]);
+        }
+        return client.send(b.build(), HttpResponse.BodyHandlers.ofByteArray());
     }
 
     /** Sends a form of a page that is looked at first: its tokens, then these fields as name and value in turn. */

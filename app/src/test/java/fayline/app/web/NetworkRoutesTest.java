@@ -110,11 +110,16 @@ class NetworkRoutesTest {
             assertThat(open ? r.statusCode() == 200 || leads : leads)
                     .as(path + " answered " + r.statusCode())
                     .isTrue();
-            assertThat(r.body()).as(path).doesNotContain(TELLING);
+            assertThat(withoutTokens(r.body())).as(path).doesNotContain(TELLING);
             assertThat(r.headers().map()).as(path).doesNotContainKey("access-control-allow-origin");
             tried++;
         }
         assertThat(tried).isGreaterThan(40);
+    }
+
+    /** A random token may hold a short name by chance. */
+    private static String withoutTokens(String page) {
+        return page.replaceAll("name=\"csrf\" value=\"[^\"]*\"", "");
     }
 
     @Test

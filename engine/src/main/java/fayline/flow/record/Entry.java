@@ -118,6 +118,11 @@ public record Entry(
         return Instant.parse(at);
     }
 
+    /** SHA-256 of each file that lies beside the record; the text of a definition file lies in the payload itself. */
+    public List<String> filesBeside() {
+        return kind.equals(EntryKind.FILE_SAVED.key()) ? List.of() : files;
+    }
+
     /** The head of a chain that ends with this entry. */
     public Head head() {
         return new Head(seq, hash);

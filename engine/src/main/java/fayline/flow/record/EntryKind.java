@@ -21,7 +21,7 @@ public enum EntryKind {
     STEP_STARTED,
     /** Hands leave a step: {@code step, at, signed, slip}. */
     STEP_FINISHED,
-    /** A note on a step: {@code step, at, text}. */
+    /** A note on a step: {@code step, at, text, photos}. */
     STEP_NOTED,
     /** An earlier entry was wrong: {@code entry, why} and either {@code with} (fields laid over) or {@code withdrawn}. */
     CORRECTED,

@@ -65,7 +65,13 @@ public record StepRecord(
      * @param seq the entry
      * @param at when
      * @param by who
-     * @param text what, as typed
+     * @param text what, as typed; empty where pictures say it
+     * @param photos pictures in order
      */
-    public record Note(long seq, Instant at, String by, String text) {}
+    public record Note(long seq, Instant at, String by, String text, List<Photo> photos) {
+        /** Copies the list. */
+        public Note {
+            photos = List.copyOf(photos);
+        }
+    }
 }

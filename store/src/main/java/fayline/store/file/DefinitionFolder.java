@@ -74,7 +74,7 @@ public final class DefinitionFolder {
     }
 
     /**
-     * Reads a folder. Hidden files and links are passed over; what is too large is told as a fault.
+     * Reads a folder. Hidden files, links and the photos of notes are passed over; what is too large is told as a fault.
      *
      * @param folder the folder
      * @throws IOException if it cannot be read
@@ -84,7 +84,8 @@ public final class DefinitionFolder {
         List<InputProblem> faults = new ArrayList<>();
         List<Path> found;
         try (Stream<Path> walk = Files.walk(folder, MAX_DEPTH)) {
-            found = walk.filter(p -> Files.isRegularFile(p, LinkOption.NOFOLLOW_LINKS))
+            Path photos = folder.resolve(HistoryPhoto.FOLDER);
+            found = walk.filter(p -> Files.isRegularFile(p, LinkOption.NOFOLLOW_LINKS) && !p.startsWith(photos))
                     .limit(MAX_FILES + 1L)
                     .sorted()
                     .toList();

@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param signed who signed the hold point
  * @param slip why a finished step took longer or came later than planned; empty where nothing is said
  * @param text a note, or the reason of a correction
+ * @param photos photos that go with a note
  * @param kind what was read, for readings
  * @param of the part, fit or step that was measured
  * @param station the station of a fit
@@ -47,6 +48,7 @@ public record HistoryEvent(
         String signed,
         String slip,
         String text,
+        List<HistoryPhoto> photos,
         String kind,
         String of,
         String station,
@@ -63,6 +65,7 @@ public record HistoryEvent(
         with = List.copyOf(with);
         people = List.copyOf(people);
         places = List.copyOf(places);
+        photos = List.copyOf(photos);
         values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
     }
 

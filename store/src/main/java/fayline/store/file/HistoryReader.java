@@ -4,6 +4,7 @@ import fayline.flow.project.Definition;
 import fayline.flow.project.catalog.Keyed;
 import fayline.flow.project.design.Made;
 import fayline.flow.project.piece.Division;
+import fayline.flow.record.Photo;
 import fayline.store.file.kind.Fields;
 import fayline.store.file.kind.HistoryKind;
 import fayline.store.file.kind.Kind;
@@ -96,6 +97,7 @@ public final class HistoryReader {
                 f.text("signed", ""),
                 f.text("slip", ""),
                 f.text("text", ""),
+                t.down("photos").items().stream().map(HistoryReader::photo).toList(),
                 f.text("kind", ""),
                 f.text("of", ""),
                 f.text("station", ""),
@@ -107,6 +109,17 @@ public final class HistoryReader {
                 f.text("instead", ""),
                 t.file(),
                 t.line());
+    }
+
+    private static HistoryPhoto photo(Tree t) {
+        Fields f = new Fields(t);
+        String file = f.text("file", "");
+        return new HistoryPhoto(
+                file,
+                f.word("people", Photo.People.class).orElse(Photo.People.UNSAID),
+                f.yes("original"),
+                f.yes("location"),
+                f.text("sent", file));
     }
 
     private static Optional<Instant> moment(Fields f, String key, ZoneId zone) {
@@ -144,7 +157,9 @@ public final class HistoryReader {
             case "start", "finish" -> needs(t, "step");
             case "note" -> {
                 needs(t, "step");
-                needs(t, "text");
+                if (t.down("photos").items().isEmpty()) {
+                    needs(t, "text");
+                }
             }
             case "reading" -> needs(t, "kind");
             case "correct" -> needs(t, "corrects");

@@ -2,8 +2,10 @@ package fayline.store.sql;
 
 import com.zaxxer.hikari.HikariDataSource;
 import com.zaxxer.hikari.pool.HikariPool;
+import fayline.flow.record.EntryFiles;
 import fayline.flow.record.EntryLog;
 import fayline.flow.record.Head;
+import fayline.store.file.FolderFiles;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
@@ -15,6 +17,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.function.Consumer;
 import javax.sql.DataSource;
 
 /**
@@ -28,6 +31,9 @@ public final class DataFolder implements AutoCloseable {
     /** Names another database: {@code url}, {@code user}, {@code password}. */
     static final String ELSEWHERE = "database.properties";
 
+    /** Where files of entries lie, unless another database holds them. */
+    static final String FILES = "files";
+
     /** Any number that other programs on one database server are unlikely to lock by. */
     private static final long SHOP_LOCK = 0x6661796c696e65L;
 
@@ -35,13 +41,21 @@ public final class DataFolder implements AutoCloseable {
     private final FolderLock lock;
     private final Optional<Connection> held;
     private final SqlEntryLog log;
+    private final EntryFiles files;
     private final PeopleTables people;
 
-    private DataFolder(Path path, FolderLock lock, Optional<Connection> held, SqlEntryLog log, PeopleTables people) {
+    private DataFolder(
+            Path path,
+            FolderLock lock,
+            Optional<Connection> held,
+            SqlEntryLog log,
+            EntryFiles files,
+            PeopleTables people) {
         this.path = path;
         this.lock = lock;
         this.held = held;
         this.log = log;
+        this.files = files;
         this.people = people;
     }
 
@@ -67,7 +81,9 @@ public final class DataFolder implements AutoCloseable {
                 held = Optional.of(holdServer(folder, source));
             }
             HikariDataSource pool = migrated(engine, source);
-            return new DataFolder(folder, lock, held, new SqlEntryLog(pool, engine), new PeopleTables(pool, engine));
+            EntryFiles files = elsewhere.isPresent() ? new TableFiles(pool) : swept(folder);
+            return new DataFolder(
+                    folder, lock, held, new SqlEntryLog(pool, engine), files, new PeopleTables(pool, engine));
         } catch (HikariPool.PoolInitializationException e) {
             release(lock, held);
             throw new StoreException("The database of " + folder + " cannot be opened: " + e.getMessage(), e);
@@ -86,6 +102,12 @@ public final class DataFolder implements AutoCloseable {
             pool.close();
             throw e;
         }
+    }
+
+    private static FolderFiles swept(Path folder) {
+        FolderFiles files = new FolderFiles(folder.resolve(FILES));
+        files.sweep();
+        return files;
     }
 
     static Optional<Properties> elsewhere(Path folder) {
@@ -137,6 +159,11 @@ public final class DataFolder implements AutoCloseable {
         return log;
     }
 
+    /** The files that its entries name. */
+    public EntryFiles files() {
+        return files;
+    }
+
     /** Who may enter from the shop's network. */
     public PeopleTables people() {
         return people;
@@ -147,16 +174,31 @@ public final class DataFolder implements AutoCloseable {
      * one transaction.
      *
      * @param kept a sound record
+     * @param attached every file that its entries name; kept before the first entry is
      * @throws StoreException if there is a record here already, or the database refuses
+     * @throws EntryFiles.CannotKeepException if a file cannot be kept
+     * @throws IOException if a file cannot be read
      */
-    public void restore(RecordSnapshot kept) {
+    public void restore(RecordSnapshot kept, Attached attached) throws IOException {
         if (!log.head().equals(Head.EMPTY)) {
             throw new StoreException(
                     "The folder " + path + " holds a record already; a backup is restored into an empty one.");
         }
+        attached.each(files::put);
         kept.people().forEach(people::put);
         kept.devices().forEach(people::add);
         log.takeWhole(kept.entries());
+    }
+
+    /** Files of a record that was kept elsewhere. */
+    @FunctionalInterface
+    public interface Attached {
+        /**
+         * Gives each file.
+         *
+         * @throws IOException if one cannot be read
+         */
+        void each(Consumer<byte[]> taker) throws IOException;
     }
 
     /** Drops the tables for reading and fills them again from the entries. */

@@ -1,17 +1,20 @@
 package fayline.store.sql;
 
 import fayline.flow.record.Chain;
+import fayline.flow.record.EntryFiles;
 import fayline.flow.record.Head;
 import fayline.flow.record.KeptHead;
 import fayline.flow.record.TreeHead;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jooq.DSLContext;
 import org.jooq.exception.DataAccessException;
 import org.jooq.impl.DSL;
 
 /**
- * Checks the chain of a data folder, whether a program has it open or not. Reads one state of the database and writes
+ * Checks the chain of a data folder and the files that its entries name, whether a program has it open or not. Reads one state of the database and writes
  * nothing.
  */
 public final class RecordCheck {
@@ -25,24 +28,30 @@ public final class RecordCheck {
      * @throws StoreException if there is no record or it cannot be reached
      */
     public static Report check(Path folder, Optional<? extends KeptHead> outside) {
-        return ReadOnly.ask(folder, db -> check(db, outside));
+        return ReadOnly.ask(folder, db -> check(db, outside, KeptFiles.of(folder, db)));
     }
 
-    private static Report check(DSLContext db, Optional<? extends KeptHead> outside) {
+    private static Report check(DSLContext db, Optional<? extends KeptHead> outside, EntryFiles files) {
         Chain chain = new Chain(outside);
+        NamedFiles named = new NamedFiles(files);
         try {
-            EntryRows.each(db, Long.MIN_VALUE, chain::next);
+            EntryRows.each(db, Long.MIN_VALUE, e -> {
+                chain.next(e);
+                if (chain.head().seq() == e.seq()) {
+                    named.next(e);
+                }
+            });
         } catch (DataAccessException e) {
             Optional<Chain.Fault> fault = chain.end();
-            return new Report(
-                    chain.head(),
-                    chain.treeHead(),
+            return Report.of(
+                    chain,
                     Optional.of(fault.filter(f -> f.seq() <= chain.head().seq())
                             .orElse(new Chain.Fault(
-                                    chain.head().seq() + 1, "the database cannot be read here: " + e.getMessage()))));
+                                    chain.head().seq() + 1, "the database cannot be read here: " + e.getMessage()))),
+                    named);
         }
         Optional<Chain.Fault> fault = chain.end();
-        return new Report(chain.head(), chain.treeHead(), fault.isPresent() ? fault : againstTable(db, chain.head()));
+        return Report.of(chain, fault.isPresent() ? fault : againstTable(db, chain.head()), named);
     }
 
     /** Finds a tail that was cut without regard for the table beside the entries. */
@@ -73,11 +82,21 @@ public final class RecordCheck {
      * @param head the head up to which the chain is sound
      * @param tree the same as a head of the tree
      * @param fault the first fault, where there is one
+     * @param files how many files the entries up to there name
+     * @param strays how many files lie there that none of them names: harmless, as a power cut can leave them
      */
-    public record Report(Head head, TreeHead tree, Optional<Chain.Fault> fault) {
-        /** What a chain was found to be, once every entry was given. */
-        public static Report of(Chain chain) {
-            return new Report(chain.head(), chain.treeHead(), chain.end());
+    public record Report(Head head, TreeHead tree, Optional<Chain.Fault> fault, int files, int strays) {
+        /**
+         * What a chain and its files were found to be, once every entry was given.
+         *
+         * @param chain the chain
+         * @param fault its first fault, where there is one
+         * @param named the files that its entries name
+         */
+        static Report of(Chain chain, Optional<Chain.Fault> fault, NamedFiles named) {
+            Optional<Chain.Fault> first = Stream.concat(fault.stream(), named.fault().stream())
+                    .min(Comparator.comparingLong(Chain.Fault::seq));
+            return new Report(chain.head(), chain.treeHead(), first, named.count(), named.strays());
         }
     }
 }

@@ -6,6 +6,7 @@ import fayline.store.sql.PeopleTables.KnownPerson;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jooq.exception.DataAccessException;
 
 /**
@@ -40,5 +41,16 @@ public record RecordSnapshot(List<Entry> entries, List<KnownPerson> people, List
         } catch (DataAccessException e) {
             throw new StoreException("The record in " + folder + " cannot be read to its end: " + e.getMessage(), e);
         }
+    }
+
+    /**
+     * A file that an entry names, if it is there and as it was kept.
+     *
+     * @param folder the data folder
+     * @param sha256 the file's hash
+     * @throws StoreException if the record cannot be reached
+     */
+    public static Optional<byte[]> file(Path folder, String sha256) {
+        return ReadOnly.ask(folder, db -> KeptFiles.of(folder, db).get(sha256));
     }
 }

@@ -119,7 +119,7 @@ abstract class EntryLogContract {
                     "",
                     "later-kind",
                     Value.Fields.NONE.with("n", 7L),
-                    List.of("ab".repeat(32), "cd".repeat(32)));
+                    List.of(shop.files().put(new byte[] {1}), shop.files().put(new byte[] {2})));
             assertThat(shop.log().append(withFiles)).isInstanceOf(Answer.Taken.class);
             before = shop.log().read(1);
         }
@@ -412,7 +412,7 @@ abstract class EntryLogContract {
             shop.people().add(new PeopleTables.KnownDevice("d-1", "Bench", "shared", "", "t1", MORNING));
             kept = RecordSnapshot.of(folder);
             rows = rowsOfReadingTables();
-            assertThatThrownBy(() -> shop.restore(kept))
+            assertThatThrownBy(() -> shop.restore(kept, taker -> {}))
                     .isInstanceOf(StoreException.class)
                     .hasMessageContaining("holds a record already");
         }
@@ -426,7 +426,7 @@ abstract class EntryLogContract {
                 "delete from known_device"));
         sql(emptied.toArray(String[]::new));
         try (DataFolder shop = DataFolder.open(folder)) {
-            shop.restore(kept);
+            shop.restore(kept, taker -> {});
             assertThat(shop.log().read(1)).isEqualTo(kept.entries());
             assertThat(shop.people().people()).isEqualTo(kept.people());
             assertThat(shop.people().devices()).isEqualTo(kept.devices());

@@ -6,6 +6,7 @@ import fayline.flow.record.RecordState;
 import fayline.store.file.archive.RecordArchive;
 import fayline.store.sql.RecordSnapshot;
 import fayline.store.sql.StoreException;
+import java.io.ByteArrayInputStream;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -56,9 +57,10 @@ public final class BackUpRecord {
                         StateTables.of(RecordState.of(kept.entries())),
                         now,
                         program),
-                hash -> {
-                    throw new FileNotFoundException("the file " + hash + ", which an entry names, is not there");
-                });
+                hash -> new ByteArrayInputStream(RecordSnapshot.file(data, hash)
+                        .orElseThrow(() -> new FileNotFoundException("the file " + hash
+                                + ", which an entry names, is not there or not as it was kept: verify-record says"
+                                + " which entry"))));
         return new Report(
                 kept.entries().size(), chain.head().toString(), chain.treeHead().paper());
     }

@@ -3,6 +3,7 @@ package fayline.app.usecase.archive;
 import fayline.app.usecase.open.CannotOpenException;
 import fayline.flow.record.Chain;
 import fayline.flow.record.Entry;
+import fayline.flow.record.EntryFiles;
 import fayline.store.file.archive.ArchiveReader;
 import fayline.store.file.archive.DamagedArchiveException;
 import fayline.store.sql.DataFolder;
@@ -13,6 +14,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 /** Makes a shop's data folder of an archive, in whichever database the folder names. */
 public final class RestoreRecord {
@@ -30,32 +33,42 @@ public final class RestoreRecord {
      * @throws IOException if the archive cannot be read
      */
     public static long into(Path file, Path data) throws IOException {
-        RecordSnapshot kept = read(file);
+        try (ArchiveReader archive = ArchiveReader.open(file)) {
+            RecordSnapshot kept = read(archive);
+            restore(archive, kept, data);
+            return kept.entries().size();
+        } catch (DamagedArchiveException e) {
+            throw new UnreadableArchiveException(e);
+        }
+    }
+
+    private static void restore(ArchiveReader archive, RecordSnapshot kept, Path data) throws IOException {
         try (DataFolder folder = DataFolder.open(data)) {
-            folder.restore(kept);
+            folder.restore(kept, archive::attached);
+        } catch (EntryFiles.CannotKeepException e) {
+            throw new IOException(e.getMessage(), e);
         } catch (FolderInUseException e) {
             throw CannotOpenException.of(e);
         } catch (StoreException e) {
             throw CannotOpenException.of(e);
         }
-        return kept.entries().size();
     }
 
-    private static RecordSnapshot read(Path file) throws IOException {
+    private static RecordSnapshot read(ArchiveReader archive) throws IOException {
         List<Entry> entries = new ArrayList<>();
         Chain chain = new Chain();
-        try (ArchiveReader archive = ArchiveReader.open(file)) {
-            archive.compareFiles();
-            archive.entries(e -> {
-                chain.next(e);
-                entries.add(e);
-            });
-            chain.end().ifPresent(f -> {
-                throw new UnsoundRecordException(f.sentence(), "nothing was restored");
-            });
-            return PeopleText.read(archive.people(), entries);
-        } catch (DamagedArchiveException e) {
-            throw new UnreadableArchiveException(e);
-        }
+        archive.compareFiles();
+        archive.entries(e -> {
+            chain.next(e);
+            entries.add(e);
+        });
+        Set<String> attached = Set.copyOf(archive.attached());
+        Optional<Chain.Fault> missing = entries.stream()
+                .flatMap(e -> VerifyRecord.missing(e, attached).stream())
+                .findFirst();
+        chain.end().or(() -> missing).ifPresent(f -> {
+            throw new UnsoundRecordException(f.sentence(), "nothing was restored");
+        });
+        return PeopleText.read(archive.people(), entries);
     }
 }

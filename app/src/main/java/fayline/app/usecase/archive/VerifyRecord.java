@@ -2,6 +2,7 @@ package fayline.app.usecase.archive;
 
 import fayline.app.usecase.open.CannotOpenException;
 import fayline.flow.record.Chain;
+import fayline.flow.record.Entry;
 import fayline.flow.record.KeptHead;
 import fayline.store.file.archive.ArchiveReader;
 import fayline.store.file.archive.DamagedArchiveException;
@@ -10,7 +11,12 @@ import fayline.store.sql.StoreException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** Checks the chain of a data folder, open in a program or not, or of an archive; writes nothing. */
 public final class VerifyRecord {
@@ -23,18 +29,35 @@ public final class VerifyRecord {
      * @param paper the same in the short form of the sheets
      * @param entries how many entries are sound
      * @param fault the first bad entry or file in a sentence, where there is one
+     * @param files how many files those entries name
+     * @param strays how many files lie in a data folder that no entry names, which is harmless
      */
-    public record Report(String head, String paper, long entries, Optional<String> fault) {
+    public record Report(
+            String head, String paper, long entries, Optional<String> fault, int files, int strays) {
         private static Report of(RecordCheck.Report r) {
             return new Report(
                     r.head().toString(),
                     r.tree().paper(),
                     r.head().seq(),
-                    r.fault().map(Chain.Fault::sentence));
+                    r.fault().map(Chain.Fault::sentence),
+                    r.files(),
+                    r.strays());
+        }
+
+        private static Report of(Chain chain, Optional<Chain.Fault> missing, int files) {
+            Optional<Chain.Fault> first = Stream.concat(chain.end().stream(), missing.stream())
+                    .min(Comparator.comparingLong(Chain.Fault::seq));
+            return new Report(
+                    chain.head().toString(),
+                    chain.treeHead().paper(),
+                    chain.head().seq(),
+                    first.map(Chain.Fault::sentence),
+                    files,
+                    0);
         }
 
         private Report orElse(Optional<String> further) {
-            return fault.isPresent() ? this : new Report(head, paper, entries, further);
+            return fault.isPresent() ? this : new Report(head, paper, entries, further, files, strays);
         }
     }
 
@@ -63,20 +86,33 @@ public final class VerifyRecord {
         try (ArchiveReader archive = ArchiveReader.open(file)) {
             Chain chain = new Chain(outside);
             Optional<String> altered = Optional.empty();
+            Set<String> attached = Set.copyOf(archive.attached());
+            List<Chain.Fault> missing = new ArrayList<>();
             try {
-                archive.entries(chain::next);
+                archive.entries(e -> {
+                    chain.next(e);
+                    missing(e, attached).filter(m -> chain.isSound()).ifPresent(missing::add);
+                });
             } catch (DamagedArchiveException e) {
                 String where = e.isOfEntry() ? "entry " + (chain.head().seq() + 1) + ": " : "";
                 altered = Optional.of(where + e.getMessage());
             }
-            Report report = Report.of(RecordCheck.Report.of(chain));
+            Report report = Report.of(chain, missing.stream().findFirst(), attached.size());
             if (altered.isPresent() && chain.isSound()) {
-                return new Report(report.head(), report.paper(), report.entries(), altered);
+                return new Report(report.head(), report.paper(), report.entries(), altered, attached.size(), 0);
             }
             return report.orElse(otherFiles(archive, report));
         } catch (DamagedArchiveException e) {
             throw new UnreadableArchiveException(e);
         }
+    }
+
+    /** The first file of an entry that is not among those there. */
+    static Optional<Chain.Fault> missing(Entry e, Set<String> there) {
+        return e.filesBeside().stream()
+                .filter(hash -> !there.contains(hash))
+                .findFirst()
+                .map(hash -> new Chain.Fault(e.seq(), "its file " + hash + " is missing"));
     }
 
     private static Optional<String> otherFiles(ArchiveReader archive, Report report) throws IOException {

@@ -2,6 +2,7 @@ package fayline.app.usecase.folder;
 
 import fayline.flow.record.Value;
 import fayline.store.file.HistoryEvent;
+import fayline.store.file.HistoryPhoto;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -54,7 +55,7 @@ final class EventIds {
         for (Map.Entry<String, String> v : e.values().entrySet()) {
             values = values.with(v.getKey(), v.getValue());
         }
-        return Value.Fields.NONE
+        Value.Fields content = Value.Fields.NONE
                 .with("project", project)
                 .with("at", e.at().toString())
                 .with("by", e.by())
@@ -76,5 +77,10 @@ final class EventIds {
                 .with("withdrawn", e.withdrawn() ? "yes" : "no")
                 .with("to", e.to().map(Object::toString).orElse(""))
                 .with("instead", e.instead());
+        // An event without photos keeps the id that it had before there were any.
+        return e.photos().isEmpty()
+                ? content
+                : content.with(
+                        "photos", e.photos().stream().map(HistoryPhoto::sha256).toList());
     }
 }

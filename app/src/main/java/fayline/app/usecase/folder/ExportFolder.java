@@ -3,7 +3,10 @@ package fayline.app.usecase.folder;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.flow.project.Definition;
 import fayline.flow.record.Entry;
+import fayline.flow.record.EntryKind;
 import fayline.store.file.DefinitionFolder;
+import fayline.store.file.FolderFiles;
+import fayline.store.file.HistoryPhoto;
 import fayline.store.file.HistoryReader;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -14,11 +17,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
  * Writes a project out as a definition folder: every file byte for byte as it stands now, and what has happened beyond its
- * history files as {@code history/record.yaml}. Read in elsewhere it gives the same files, steps, notes and readings. Earlier
+ * history files as {@code history/record.yaml}, photos of notes in {@code history/photos}. Read in elsewhere it gives the same files, steps, notes and readings. Earlier
  * texts of files and published plans stay in the record and are not written.
  */
 public final class ExportFolder {
@@ -74,7 +79,25 @@ public final class ExportFolder {
             }
         }
         DefinitionFolder files = files(project);
+        SortedSet<String> photos = photos(project);
+        for (String hash : photos) {
+            if (shop.files().get(hash).isEmpty()) {
+                throw new IOException("the file " + hash + " of a photo is missing or not as it was kept: verify-record"
+                        + " names its entry. Nothing was written");
+            }
+        }
         files.writeTo(folder);
-        return files.paths().size();
+        FolderFiles out = new FolderFiles(folder.resolve(HistoryPhoto.FOLDER));
+        photos.forEach(hash -> shop.files().get(hash).ifPresent(out::put));
+        return files.paths().size() + photos.size();
+    }
+
+    /** The files of all photos that the project's notes name, those taken back included, for their entries still do. */
+    private SortedSet<String> photos(String project) {
+        SortedSet<String> photos = new TreeSet<>();
+        shop.entries(1).stream()
+                .filter(e -> e.project().equals(project) && e.kind().equals(EntryKind.STEP_NOTED.key()))
+                .forEach(e -> photos.addAll(e.files()));
+        return photos;
     }
 }

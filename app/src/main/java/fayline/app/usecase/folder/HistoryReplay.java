@@ -20,16 +20,19 @@ import fayline.store.file.HistoryEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Does what a history tells, through the same use cases as the bench, at the events' own times. */
 final class HistoryReplay {
     private final ShopRecord shop;
     private final Definition definition;
+    private final FolderPhotos photos;
     private final List<InputProblem> problems = new ArrayList<>();
     private int recorded;
 
     HistoryReplay(ShopRecord shop, Definition definition) {
         this.shop = shop;
+        this.photos = new FolderPhotos(shop.files());
         this.definition = definition;
     }
 
@@ -50,7 +53,7 @@ final class HistoryReplay {
 
     /** What was refused, with file and line. */
     List<InputProblem> problems() {
-        return List.copyOf(problems);
+        return Stream.concat(photos.problems().stream(), problems.stream()).toList();
     }
 
     /** How many events were new. */
@@ -76,7 +79,7 @@ final class HistoryReplay {
                                 signed(e),
                                 e.slip(),
                                 Optional.of(e.at()));
-            case NOTE -> new NoteStep(shop).note(sent, step, e.text(), Optional.of(e.at()));
+            case NOTE -> new NoteStep(shop).told(sent, step, e.text(), photos.of(e), Optional.of(e.at()));
             case READING ->
                 new TakeReading(shop)
                         .take(

@@ -2,6 +2,7 @@ package fayline.app.usecase.folder;
 
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
+import fayline.flow.record.Photo;
 import fayline.flow.record.Value;
 import fayline.store.file.kind.HistoryKind;
 import java.time.Instant;
@@ -57,6 +58,7 @@ final class HistoryText {
             case STEP_NOTED -> {
                 begin(e, "note", f);
                 text("text", f.text("text"));
+                photos(Photo.allOf(f));
             }
             case READING_TAKEN -> {
                 begin(e, "reading", f);
@@ -140,6 +142,25 @@ final class HistoryText {
         text("state", f.text("state"));
         Value.Fields values = f.inner("values");
         HistoryKind.AS_TYPED.forEach(k -> text(k, values.text(k)));
+    }
+
+    private void photos(List<Photo> photos) {
+        if (!photos.isEmpty()) {
+            out.append("    photos:\n");
+        }
+        for (Photo p : photos) {
+            out.append("      - file: ").append(p.sha256()).append('\n');
+            inPhoto("people", p.people() == Photo.People.UNSAID ? "" : p.people().key());
+            inPhoto("original", p.original() ? "yes" : "");
+            inPhoto("location", p.location() ? "yes" : "");
+            inPhoto("sent", p.sent().equals(p.sha256()) ? "" : p.sent());
+        }
+    }
+
+    private void inPhoto(String key, String word) {
+        if (!word.isEmpty()) {
+            out.append("        ").append(key).append(": ").append(word).append('\n');
+        }
     }
 
     private void plain(String key, String word) {

@@ -7,8 +7,10 @@ import fayline.basis.finding.InputProblem;
 import fayline.basis.finding.Severity;
 import fayline.flow.project.Definition;
 import fayline.flow.record.Entry;
+import fayline.flow.record.EntryFiles;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.KeptFile;
+import fayline.flow.record.MemoryFiles;
 import fayline.flow.record.MemoryLog;
 import fayline.flow.record.NewEntry;
 import fayline.flow.record.RecordState;
@@ -16,7 +18,9 @@ import fayline.flow.record.Value;
 import fayline.store.file.DefinitionFolder;
 import fayline.store.file.DefinitionRead;
 import fayline.store.file.DefinitionReader;
+import fayline.store.file.FolderFiles;
 import fayline.store.file.HistoryEvent;
+import fayline.store.file.HistoryPhoto;
 import fayline.store.file.HistoryRead;
 import fayline.store.file.HistoryReader;
 import fayline.store.file.kind.Kind;
@@ -54,13 +58,28 @@ public final class ImportFolder {
      * @throws IOException if the folder cannot be read
      */
     public Imported from(Path folder, boolean takeShop) throws IOException {
-        DefinitionFolder files = DefinitionFolder.from(folder);
-        return of(files, takeShop);
+        return of(DefinitionFolder.from(folder), photosOf(folder), takeShop);
     }
 
-    /** Reads files in. */
+    /** The photos of notes that lie in a folder. */
+    public static EntryFiles photosOf(Path folder) {
+        return new FolderFiles(folder.resolve(HistoryPhoto.FOLDER));
+    }
+
+    /** Reads files in whose history names no photos. */
     public Imported of(DefinitionFolder files, boolean takeShop) {
-        return shop.deciding(() -> decide(files, takeShop, Map.of()));
+        return of(files, new MemoryFiles(), takeShop);
+    }
+
+    /**
+     * Reads files in.
+     *
+     * @param files the files
+     * @param photos the photos that their history may name; only read
+     * @param takeShop whether files of the shop that differ are taken
+     */
+    public Imported of(DefinitionFolder files, EntryFiles photos, boolean takeShop) {
+        return shop.deciding(() -> decide(files, photos, takeShop, Map.of()));
     }
 
     /**
@@ -71,10 +90,11 @@ public final class ImportFolder {
      * @param sent who sent it under which id, so that it is known again when it is sent twice
      */
     public Imported begun(DefinitionFolder files, String path, Sent sent) {
-        return shop.deciding(() -> decide(files, false, Map.of(path, sent)));
+        return shop.deciding(() -> decide(files, new MemoryFiles(), false, Map.of(path, sent)));
     }
 
-    private Imported decide(DefinitionFolder files, boolean takeShop, Map<String, Sent> senders) {
+    private Imported decide(
+            DefinitionFolder files, EntryFiles photos, boolean takeShop, Map<String, Sent> senders) {
         DefinitionRead alone = DefinitionReader.read(files);
         if (alone.definition().isEmpty()) {
             return refused("", alone.problems());
@@ -93,7 +113,7 @@ public final class ImportFolder {
             return refused(project, clashes);
         }
         List<NewEntry> changes = changes(state, project, kept, shared, senders);
-        ShopRecord trial = new ShopRecord(new MemoryLog(shop.entries(1)), shop.clock());
+        ShopRecord trial = new ShopRecord(new MemoryLog(shop.entries(1)), photos, shop.clock());
         if (!state.projects().contains(project)) {
             Value.Fields who = Value.Fields.NONE
                     .with("id", project)
@@ -152,6 +172,12 @@ public final class ImportFolder {
         List<NewEntry> fresh = trial.entries(before.head().seq() + 1).stream()
                 .map(ImportFolder::again)
                 .toList();
+        fresh.stream()
+                .filter(n -> n.kind().equals(EntryKind.STEP_NOTED.key()))
+                .flatMap(n -> n.files().stream())
+                .distinct()
+                .flatMap(hash -> trial.files().get(hash).stream())
+                .forEach(shop.files()::put);
         for (Outcome outcome : shop.append(fresh)) {
             if (!outcome.stands()) {
                 throw new IllegalStateException("the import was not recorded: " + outcome.sentence());

@@ -36,8 +36,8 @@ public final class OpenShop implements AutoCloseable {
         this.folder = folder;
         this.machine = machine;
         this.asked = asked;
-        this.shop = new ShopRecord(folder.log(), machine);
-        this.shop = new ShopRecord(folder.log(), clock(demoClock(shop.definitions())));
+        this.shop = new ShopRecord(folder.log(), folder.files(), machine);
+        this.shop = new ShopRecord(folder.log(), folder.files(), clock(demoClock(shop.definitions())));
     }
 
     /**
@@ -105,7 +105,7 @@ public final class OpenShop implements AutoCloseable {
             shop = shop.at(clock(
                     demoClock(DefinitionReader.read(files).definition().stream().toList())));
         }
-        return new ImportFolder(shop).of(files, takeShop);
+        return new ImportFolder(shop).of(files, ImportFolder.photosOf(definition), takeShop);
     }
 
     private static Optional<Instant> demoClock(List<Definition> definitions) {

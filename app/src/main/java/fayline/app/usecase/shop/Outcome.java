@@ -83,6 +83,11 @@ public record Outcome(
         return new Outcome(Kind.NOTHING, 0, sentence, List.of(), List.of());
     }
 
+    /** The same with a further sentence. */
+    public Outcome saying(String more) {
+        return new Outcome(kind, seq, sentence + " " + more, problems, cautions);
+    }
+
     /** The same with cautions. */
     public Outcome with(List<Finding> found) {
         return new Outcome(kind, seq, sentence, problems, found);

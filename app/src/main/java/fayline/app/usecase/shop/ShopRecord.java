@@ -5,9 +5,11 @@ import fayline.flow.project.Definition;
 import fayline.flow.project.piece.Divided;
 import fayline.flow.project.shop.LeadWish;
 import fayline.flow.record.Entry;
+import fayline.flow.record.EntryFiles;
 import fayline.flow.record.EntryLog;
 import fayline.flow.record.EntryLog.Answer;
 import fayline.flow.record.KeptFile;
+import fayline.flow.record.MemoryFiles;
 import fayline.flow.record.NewEntry;
 import fayline.flow.record.RecordFold;
 import fayline.flow.record.RecordState;
@@ -36,6 +38,7 @@ import java.util.stream.Stream;
  */
 public final class ShopRecord {
     private final EntryLog log;
+    private final EntryFiles files;
     private final Clock clock;
     private final Judge judge;
     private final Map<String, Version> definitions = new HashMap<>();
@@ -46,29 +49,46 @@ public final class ShopRecord {
     private String origin = "";
 
     /**
-     * A record seen at a clock.
+     * A record without files, seen at a clock.
      *
      * @param log the entries
      * @param clock the shop's clock
      */
     public ShopRecord(EntryLog log, Clock clock) {
-        this(log, clock, Judge.NONE);
+        this(log, new MemoryFiles(), clock);
     }
 
-    private ShopRecord(EntryLog log, Clock clock, Judge judge) {
+    /**
+     * A record seen at a clock.
+     *
+     * @param log the entries
+     * @param files the files that entries name
+     * @param clock the shop's clock
+     */
+    public ShopRecord(EntryLog log, EntryFiles files, Clock clock) {
+        this(log, files, clock, Judge.NONE);
+    }
+
+    private ShopRecord(EntryLog log, EntryFiles files, Clock clock, Judge judge) {
         this.log = log;
+        this.files = files;
         this.clock = clock;
         this.judge = judge;
     }
 
     /** The same record at another clock. */
     public ShopRecord at(Clock other) {
-        return new ShopRecord(log, other, judge);
+        return new ShopRecord(log, files, other, judge);
     }
 
     /** The same record, with every entry judged before it is made. */
     public ShopRecord judgedBy(Judge one) {
-        return new ShopRecord(log, clock, one);
+        return new ShopRecord(log, files, clock, one);
+    }
+
+    /** The files that entries name. */
+    public EntryFiles files() {
+        return files;
     }
 
     /** The shop's clock. */

@@ -47,7 +47,7 @@ public final class ReadFolder {
         Instant moment =
                 now.or(() -> definition.flatMap(d -> d.facts().clock())).orElseGet(machine::instant);
         ShopRecord shop = new ShopRecord(new MemoryLog(), Clock.fixed(moment, ZoneOffset.UTC));
-        Imported imported = new ImportFolder(shop).of(files, false);
+        Imported imported = new ImportFolder(shop).of(files, ImportFolder.photosOf(folder), false);
         if (!imported.taken()) {
             throw new UnreadableDefinitionException("The folder " + folder, imported.problems());
         }

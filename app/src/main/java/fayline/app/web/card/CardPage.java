@@ -5,6 +5,7 @@ import fayline.app.usecase.act.FinishStep;
 import fayline.app.usecase.act.Measured;
 import fayline.app.usecase.act.Mended;
 import fayline.app.usecase.act.NoteStep;
+import fayline.app.usecase.act.SentPicture;
 import fayline.app.usecase.act.StartStep;
 import fayline.app.usecase.act.TakeReading;
 import fayline.app.usecase.people.Act;
@@ -22,6 +23,7 @@ import fayline.app.web.frame.TakesKept;
 import fayline.app.web.frame.Typed;
 import fayline.app.web.frame.Visit;
 import fayline.app.web.plan.ReasonWords;
+import fayline.flow.record.Photo;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Instant;
@@ -137,10 +139,20 @@ public final class CardPage implements Page, TakesKept {
 
     private Outcome note(Typed typed, Sight sight, String step, Sent sent) {
         String text = typed.text("text");
-        if (text.isBlank()) {
-            return Outcome.refused("The note is empty.");
+        List<SentPicture> pictures = pictures(typed);
+        if (text.isBlank() && pictures.isEmpty()) {
+            return Outcome.refused("The note is empty: write something, or take a photo.");
         }
-        return new NoteStep(shop).note(sent, step, text.strip(), at(typed, sight));
+        return new NoteStep(shop).note(sent, step, text.strip(), pictures, at(typed, sight));
+    }
+
+    private static List<SentPicture> pictures(Typed typed) {
+        boolean original = typed.field("original").equals("yes");
+        boolean location = typed.field("location").equals("yes");
+        Photo.People people = Photo.People.of(typed.field("people")).orElse(Photo.People.UNSAID);
+        return typed.parcels("photo").stream()
+                .map(p -> new SentPicture(p.length(), p::bytes, original, location, people))
+                .toList();
     }
 
     private Outcome reading(Typed typed, Sight sight, String step, Sent sent) {

@@ -36,14 +36,14 @@ final class CardRecord {
         StepRecord kept = state.step(step);
         List<CardView.Recorded> all = new ArrayList<>();
         kept.started()
-                .ifPresent(t -> all.add(new CardView.Recorded(
+                .ifPresent(t -> all.add(CardView.Recorded.plain(
                         kept.startedBy(),
                         "Started " + sight.time().at(t) + " by " + sight.personNames(kept.people())
                                 + (kept.whichWay().isEmpty() ? "" : ". Which way round: " + kept.whichWay()),
                         "start",
                         "")));
         kept.finished()
-                .ifPresent(t -> all.add(new CardView.Recorded(
+                .ifPresent(t -> all.add(CardView.Recorded.plain(
                         kept.finishedBy(),
                         "Finished " + sight.time().at(t)
                                 + (kept.signed().isEmpty() ? "" : ", signed by " + sight.personName(kept.signed()))
@@ -53,11 +53,13 @@ final class CardRecord {
                         "finish",
                         "")));
         for (StepRecord.Note n : kept.notes()) {
+            String begins = "Note, " + sight.time().at(n.at()) + ", " + sight.personName(n.by());
             all.add(new CardView.Recorded(
                     n.seq(),
-                    "Note, " + sight.time().at(n.at()) + ", " + sight.personName(n.by()) + ": " + n.text(),
+                    n.text().isEmpty() ? begins : begins + ": " + n.text(),
                     "note",
-                    n.text()));
+                    n.text(),
+                    PhotoView.of(n, begins)));
         }
         String project = step.substring(0, step.indexOf('/'));
         String local = step.substring(project.length() + 1);
@@ -69,7 +71,7 @@ final class CardRecord {
                             .filter(s -> s.kind() == fayline.flow.project.recipe.StepKind.WEIGH)
                             .isPresent();
             if (own || weighing) {
-                all.add(new CardView.Recorded(
+                all.add(CardView.Recorded.plain(
                         r.seq(),
                         "Reading, " + sight.time().at(r.at()) + ", " + sight.personName(r.by()) + ": " + r.kind() + " "
                                 + r.value(),

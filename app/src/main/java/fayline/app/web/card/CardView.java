@@ -85,8 +85,19 @@ public record CardView(
      * @param what what it was, in a sentence
      * @param kind {@code start}, {@code finish}, {@code note} or {@code reading}
      * @param text the text or value as typed, to be mended; empty for times
+     * @param photos pictures that go with it
      */
-    public record Recorded(long entry, String what, String kind, String text) {}
+    public record Recorded(long entry, String what, String kind, String text, List<PhotoView> photos) {
+        /** Copies the list. */
+        public Recorded {
+            photos = List.copyOf(photos);
+        }
+
+        /** Something recorded without pictures. */
+        static Recorded plain(long entry, String what, String kind, String text) {
+            return new Recorded(entry, what, kind, text, List.of());
+        }
+    }
 
     /**
      * A figure.

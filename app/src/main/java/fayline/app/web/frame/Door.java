@@ -24,8 +24,16 @@ public final class Door {
     /** Longest request taken, in bytes: a definition file of some ten thousand lines. */
     public static final long LONGEST = 2_000_000;
 
-    /** How much of what is too long is still listened to. */
-    private static final long HEARD_OUT = 8 * LONGEST;
+    /** Longest request with pictures, in bytes: two originals, or six that the phone made smaller. */
+    public static final long LONGEST_WITH_PICTURES = 30_000_000;
+
+    /** Longest request of what a phone kept, in bytes: notes with six photos that it made smaller. */
+    public static final long LONGEST_KEPT = 12_000_000;
+
+    private static final String KEPT = "/kept/send";
+
+    /** Where pictures may come: notes. */
+    private static final Pattern TAKES_PICTURES = Pattern.compile("/card/[^/]+/[^/]+/[^/]+/note");
 
     private static final String POLICY = "default-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self'; "
             + "frame-ancestors 'none'; img-src 'self' data: blob:";
@@ -63,6 +71,7 @@ public final class Door {
                 return;
             }
             if (!READING.contains(ctx.method().name())) {
+                readParts(ctx);
                 token(ctx);
             }
         });
@@ -154,26 +163,55 @@ public final class Door {
     }
 
     private static void length(Context ctx) {
-        String type = ctx.header("Content-Type");
-        if (type != null && type.toLowerCase(Locale.ROOT).startsWith("multipart/")) {
+        long length = ctx.req().getContentLengthLong();
+        boolean pictures = inParts(ctx);
+        if (pictures && !TAKES_PICTURES.matcher(ctx.path()).matches()) {
             throw new Refusal(415, "Files are not taken in this form.", List.of("Paste the text into the field."));
         }
-        if (ctx.req().getContentLengthLong() > LONGEST) {
-            hearOut(ctx);
+        if (length < 0 && (pictures || ctx.header("Transfer-Encoding") != null)) {
+            throw new Refusal(411, "What was sent does not say how long it is.", List.of("Send it from the page itself."));
+        }
+        long longest = pictures ? LONGEST_WITH_PICTURES : ctx.path().equals(KEPT) ? LONGEST_KEPT : LONGEST;
+        if (length > longest) {
+            hearOut(ctx, 8 * LONGEST + longest);
             throw new Refusal(
                     413,
-                    "What was sent is longer than " + LONGEST / 1_000_000 + " MB.",
-                    List.of("Split the file into several of its kind, in a folder named for the kind."));
+                    "What was sent is longer than " + longest / 1_000_000 + " MB.",
+                    List.of(
+                            pictures
+                                    ? "Send fewer pictures at a time, or leave \"Keep the original\" unticked."
+                                    : "Split the file into several of its kind, in a folder named for the kind."));
+        }
+    }
+
+    private static boolean inParts(Context ctx) {
+        String type = ctx.header("Content-Type");
+        return !READING.contains(ctx.method().name())
+                && type != null
+                && type.toLowerCase(Locale.ROOT).startsWith("multipart/");
+    }
+
+    /** Reads what came in parts once, so that what breaks off or is malformed is told here and nowhere else. */
+    private static void readParts(Context ctx) {
+        if (inParts(ctx)) {
+            try {
+                ctx.formParamMap();
+            } catch (Exception e) {
+                throw new Refusal(
+                        400,
+                        "What was sent breaks off, or is not as a form is sent.",
+                        List.of("Send it once more.", "Send fewer pictures at a time."));
+            }
         }
     }
 
     /** Lets the sender finish, within reason: who is cut off while still sending may never see why. */
-    private static void hearOut(Context ctx) {
+    private static void hearOut(Context ctx, long most) {
         byte[] passedOver = new byte[1 << 16];
         try (InputStream in = ctx.req().getInputStream()) {
             long heard = 0;
             int read = 0;
-            while (read >= 0 && heard < HEARD_OUT) {
+            while (read >= 0 && heard < most) {
                 heard += read;
                 read = in.read(passedOver);
             }

@@ -15,6 +15,18 @@ public interface Typed {
     /** All values of a field. */
     List<String> fields(String name);
 
+    /** A file that came with a form; its name is the sender's business and is never looked at. */
+    interface Parcel {
+        /** Its length in bytes. */
+        long length();
+
+        /** The whole file. */
+        byte[] bytes();
+    }
+
+    /** The files of a field, those left empty passed over; none where the form came without files. */
+    List<Parcel> parcels(String name);
+
     /** When it was typed, on a whole minute, where that is another moment than now. */
     Optional<Instant> moment();
 }

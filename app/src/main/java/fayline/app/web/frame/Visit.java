@@ -6,6 +6,10 @@ import fayline.basis.units.UnitSystem;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.SameSite;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.net.URLDecoder;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -169,6 +173,35 @@ public final class Visit implements Typed {
     @Override
     public Optional<Instant> moment() {
         return Optional.empty();
+    }
+
+    /** The files of a field, those left empty passed over; none where the form came without files. */
+    @Override
+    public List<Parcel> parcels(String name) {
+        return ctx.isMultipartFormData()
+                ? ctx.uploadedFiles(name).stream()
+                        .filter(f -> f.size() > 0)
+                        .map(Visit::parcel)
+                        .toList()
+                : List.of();
+    }
+
+    private static Parcel parcel(UploadedFile file) {
+        return new Parcel() {
+            @Override
+            public long length() {
+                return file.size();
+            }
+
+            @Override
+            public byte[] bytes() {
+                try (InputStream in = file.content()) {
+                    return in.readAllBytes();
+                } catch (IOException e) {
+                    throw new UncheckedIOException("the file that came with the form cannot be read", e);
+                }
+            }
+        };
     }
 
     /**

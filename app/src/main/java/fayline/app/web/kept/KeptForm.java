@@ -1,7 +1,9 @@
 package fayline.app.web.kept;
 
+import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Typed;
 import java.time.Instant;
+import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 
@@ -48,11 +50,32 @@ record KeptForm(String id, String address, String project, String by, Instant ty
         }
 
         @Override
+        public List<Parcel> parcels(String name) {
+            return fields(name).stream().map(Reading::parcel).toList();
+        }
+
+        /** A file as the phone keeps it: {@code data:image/jpeg;base64,} and its bytes in Base64. */
+        private static Parcel parcel(String kept) {
+            try {
+                return new KeptFile(Base64.getDecoder().decode(kept.substring(kept.indexOf(',') + 1)));
+            } catch (IllegalArgumentException e) {
+                throw new Refusal(422, "A photo that the phone kept cannot be read.", List.of());
+            }
+        }
+
+        @Override
         public List<String> fields(String name) {
             return form.typed().stream()
                     .filter(p -> p.name().equals(name))
                     .map(Pair::value)
                     .toList();
+        }
+    }
+
+    private record KeptFile(byte[] bytes) implements Typed.Parcel {
+        @Override
+        public long length() {
+            return bytes.length;
         }
     }
 }

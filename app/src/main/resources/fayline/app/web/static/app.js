@@ -8,5 +8,6 @@ import "/static/folds.js";
 import "/static/pack.js";
 import "/static/keypad.js";
 import "/static/files.js";
+import "/static/photos.js";
 import "/static/better.js";
 import "/static/kept.js";

@@ -3,7 +3,7 @@
 const key = (form) => `draft ${location.pathname} ${form.dataset.draft}`;
 
 function fields(form) {
-  return [...form.elements].filter((e) => e.name && !["hidden", "submit", "button", "password"].includes(e.type));
+  return [...form.elements].filter((e) => e.name && !["hidden", "submit", "button", "password", "file"].includes(e.type));
 }
 
 function keep(form) {

@@ -9,6 +9,18 @@ if (wide.matches) unfold();
 wide.addEventListener("change", () => { if (wide.matches) unfold(); });
 addEventListener("beforeprint", unfold);
 
+// A link to something folded unfolds it.
+function unfoldTarget() {
+  const target = document.getElementById(decodeURIComponent(location.hash.slice(1)));
+  if (target?.tagName === "DETAILS") {
+    target.open = true;
+    target.scrollIntoView({ block: "start" });
+  }
+}
+
+unfoldTarget();
+addEventListener("hashchange", unfoldTarget);
+
 // The strip of states begins at the one that counts now.
 for (const now of document.querySelectorAll(".strip .now")) {
   const strip = now.closest(".strip");

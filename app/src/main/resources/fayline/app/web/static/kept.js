@@ -35,7 +35,9 @@ function what(entry) {
   if (path[1] === "fit") return `${path[2]}: station ${value(entry, "station")}, ${value(entry, "kind")} ${value(entry, "value")}`;
   const deeds = { start: "Start", finish: "Finish", note: "Note", reading: "Reading", correct: "Correction" };
   const said = value(entry, "text") || value(entry, "value") || value(entry, "why");
-  return `${deeds[path[5]]}, ${path[2]} ${path[3]}, ${path[4]}${said ? `: ${said}` : ""}`;
+  const photos = entry.fields.filter((f, i) => i % 2 === 0 && f === "photo").length;
+  const carried = photos === 0 ? "" : photos === 1 ? ", with a photo" : `, with ${photos} photos`;
+  return `${deeds[path[5]]}, ${path[2]} ${path[3]}, ${path[4]}${said ? `: ${said}` : ""}${carried}`;
 }
 
 // Where people sign in, what somebody else typed here is theirs alone: told that it waits, and nothing of it.
@@ -60,7 +62,7 @@ function decide(li, entry) {
   const form = put(li, "form");
   const boxes = [];
   entry.fields.forEach((f, i) => {
-    if (i % 2 || ["by", "places", "how", "entry", "kind", "unit", "state", "passed"].includes(f)) return;
+    if (i % 2 || ["by", "places", "how", "entry", "kind", "unit", "state", "passed", "photo"].includes(f)) return;
     const label = put(form, "label", `${f} `);
     const box = document.createElement("input");
     box.value = entry.fields[i + 1];

@@ -6,10 +6,15 @@ const FILES = "fayline-files-1";
 const PAGES = "fayline-pages-1";
 const MOST_PAGES = 80;
 const PATIENCE_MS = 6000;
+// photos take their time over bad wireless
+const PATIENCE_PHOTOS_MS = 45000;
+// of photos with one note, so that what is sent later is not too long at once
+const MOST_PHOTO_BYTES = 8000000;
 const SHELL = [
   "/kept", "/static/app.css", "/static/tokens.css", "/static/mark.svg", "/static/app.js", "/static/kept-store.js", "/static/kept.js",
   "/static/better.js", "/static/clocks.js", "/static/confirm.js", "/static/drafts.js", "/static/files.js", "/static/folds.js",
-  "/static/keypad.js", "/static/door.js", "/static/lines.js", "/static/live.js", "/static/pack.js", "/static/renew.js",
+  "/static/keypad.js", "/static/door.js", "/static/lines.js", "/static/live.js", "/static/pack.js", "/static/photos.js", "/static/pots.js",
+  "/static/renew.js", "/static/ring.js",
   "/fonts/AtkinsonHyperlegible-Regular.ttf", "/fonts/AtkinsonHyperlegible-Bold.ttf", "/lib/htmx/dist/htmx.min.js",
 ];
 const KEPT_PAGES = /^\/$|^\/kept$|^\/card\/[^/]+\/\d+\/[^/]+$|^\/fits$|^\/fit\/[^/]+(\/read)?$/;
@@ -138,8 +143,9 @@ function absent() {
 
 async function submit(event, url) {
   const copy = event.request.clone();
+  const photos = (event.request.headers.get("Content-Type") || "").startsWith("multipart/");
   try {
-    const answer = await within(PATIENCE_MS, fetch(event.request));
+    const answer = await within(photos ? PATIENCE_PHOTOS_MS : PATIENCE_MS, fetch(event.request));
     // 401 and 403: the sign-in or the page is too old; 503: nobody knows whether it was taken. The number of the form tells.
     if (![401, 403, 503].includes(answer.status)) return answer;
   } catch { /* no network */ }
@@ -153,10 +159,27 @@ async function submit(event, url) {
   return Response.redirect(back(event.request, url), 303);
 }
 
+// A file as text, as the program reads it again.
+async function asText(file) {
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  const pieces = [];
+  for (let i = 0; i < bytes.length; i += 32768) pieces.push(String.fromCharCode(...bytes.subarray(i, i + 32768)));
+  return `data:image/jpeg;base64,${btoa(pieces.join(""))}`;
+}
+
 async function keep(request, url) {
   const form = await request.formData();
   const typed = [];
-  for (const [name, value] of form) if (!NO_ENTRY_OF_FORM.includes(name)) typed.push(name, String(value));
+  let bytes = 0;
+  for (const [name, value] of form) {
+    if (NO_ENTRY_OF_FORM.includes(name)) continue;
+    if (typeof value === "string") typed.push(name, value);
+    else if (value.size > 0) {
+      bytes += value.size;
+      if (bytes > MOST_PHOTO_BYTES) throw new DOMException("photos", "PhotosTooLarge");
+      typed.push(name, await asText(value));
+    }
+  }
   const now = Date.now();
   const { at, sure } = await self.faylineKept.shopTime(now);
   return self.faylineKept.add({

@@ -197,8 +197,23 @@ public final class ArchiveReader implements AutoCloseable {
      * @throws DamagedArchiveException naming the first that is not as it was written
      */
     public void compareFiles() throws IOException {
-        for (String name : listed.keySet()) {
+        for (Map.Entry<String, Listed> l : listed.entrySet()) {
+            String name = l.getKey();
+            if (name.startsWith(RecordArchive.FILES) && !name.endsWith(l.getValue().sha256())) {
+                throw damaged(name + " is not what its name says: its hash is another one");
+            }
             read(name, in -> in.transferTo(java.io.OutputStream.nullOutputStream()));
+        }
+    }
+
+    /**
+     * Gives every file that belongs to entries.
+     *
+     * @throws DamagedArchiveException if one is not as it was written
+     */
+    public void attached(Consumer<byte[]> taker) throws IOException {
+        for (String hash : attached()) {
+            read(RecordArchive.FILES + hash, in -> taker.accept(in.readAllBytes()));
         }
     }
 

@@ -132,7 +132,7 @@ public final class RecordArchive {
         TreeSet<String> hashes = new TreeSet<>();
         for (Entry e : c.entries()) {
             lines.append(EntryLine.of(e)).append('\n');
-            hashes.addAll(e.files());
+            hashes.addAll(e.filesBeside());
         }
         put(ENTRIES, lines.toString());
         if (!c.people().isEmpty()) {

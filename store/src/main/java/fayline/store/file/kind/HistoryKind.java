@@ -3,6 +3,7 @@ package fayline.store.file.kind;
 import static fayline.store.file.shape.Key.may;
 import static fayline.store.file.shape.Key.must;
 
+import fayline.flow.record.Photo;
 import fayline.flow.record.Slip;
 import fayline.store.file.shape.Forms;
 import fayline.store.file.shape.Keys;
@@ -18,6 +19,16 @@ public final class HistoryKind {
     /** The keys of a reading, which are kept as typed. */
     public static final List<String> AS_TYPED = List.of(
             "value", "nogo", "round", "air", "humidity", "surface", "temperature", "probe", "instrument", "lot");
+
+    private static final Text HASH = Text.of("SHA-256 as 64 hexadecimal digits of small letters", "[0-9a-f]{64}");
+
+    private static final Keys PHOTO = Keys.of(
+            "a photo",
+            must("file", HASH, "Which file: SHA-256 of its bytes, by which it is named in history/photos."),
+            may("people", Words.of(Photo.People.keys().toArray(String[]::new)), "What was said about people in it."),
+            may("original", new YesNo(), "Yes for a photo kept as it was taken."),
+            may("location", new YesNo(), "Yes where the place was left in because that was asked for."),
+            may("sent", HASH, "SHA-256 of what was sent, where it was made smaller afterwards."));
 
     static final Keys SHAPE = Keys.of(
             "an event",
@@ -36,6 +47,7 @@ public final class HistoryKind {
                     Words.of(Slip.keys().toArray(String[]::new)),
                     "For a finish: why it took longer or came later than planned."),
             may("text", Forms.TEXT, "A note, or why something is corrected."),
+            may("photos", Listed.of(PHOTO), "For a note: photos that go with it."),
             may(
                     "corrects",
                     Forms.ID,
