@@ -116,8 +116,9 @@ public record CardSheet(
      * @param what which state of what
      * @param at when it is reached, in words
      * @param iso the same for a countdown; empty where it is reached or not within sight
+     * @param key by which a device knows the same clock again, on whatever page it stands
      */
-    public record Clock(String what, String at, String iso) {}
+    public record Clock(String what, String at, String iso, String key) {}
 
     /**
      * A mix on the scale.
@@ -157,6 +158,7 @@ public record CardSheet(
      * @param mass the whole
      * @param mixAt when weighing begins, from the first batch on
      * @param usableUntil when it must be used up, from the first batch on
+     * @param workMinutes how long it can be worked from its own mixing, in whole minutes
      */
     public record Batch(
             int number,
@@ -166,5 +168,6 @@ public record CardSheet(
             String thickener,
             String mass,
             String mixAt,
-            String usableUntil) {}
+            String usableUntil,
+            long workMinutes) {}
 }

@@ -248,7 +248,8 @@ public record CardWords(Catalog<Material> materials, UnaryOperator<String> groun
                     thickener,
                     format.scaleMass(b.mass()),
                     sinceFirst(b.mixAt()),
-                    sinceFirst(b.usableUntil())));
+                    sinceFirst(b.usableUntil()),
+                    (long) (b.usableUntil().minutes() - b.mixAt().minutes())));
         }
         return all;
     }
@@ -267,7 +268,8 @@ public record CardWords(Catalog<Material> materials, UnaryOperator<String> groun
             all.add(new CardSheet.Clock(
                     state,
                     c.reached() ? "reached by computation " + at + "; check by hand" : at,
-                    c.reached() ? "" : c.at().map(Instant::toString).orElse("")));
+                    c.reached() ? "" : c.at().map(Instant::toString).orElse(""),
+                    c.key()));
         }
         return all;
     }

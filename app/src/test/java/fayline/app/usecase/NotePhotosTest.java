@@ -81,7 +81,8 @@ class NotePhotosTest {
     @Test
     void should_make_one_entry_and_one_file_when_the_same_note_is_sent_again() {
         Sent sent = by("ada");
-        long seq = note(teasel.shop, sent, "one", SentPicture.of(photo, false, false)).seq();
+        long seq = note(teasel.shop, sent, "one", SentPicture.of(photo, false, false))
+                .seq();
         Outcome again = note(teasel.shop, sent, "one", SentPicture.of(photo, false, false));
         assertThat(again.kind()).isEqualTo(Outcome.Kind.ALREADY);
         assertThat(again.seq()).isEqualTo(seq);
@@ -126,7 +127,8 @@ class NotePhotosTest {
         assertThat(outcome.problems().get(1).expected()).isEqualTo("at most 12 MB");
         assertThat(teasel.log.head().seq()).isEqualTo(before);
         assertThat(teasel.shop.files().hashes()).isEmpty();
-        SentPicture[] seven = Collections.nCopies(7, SentPicture.of(photo, false, false)).toArray(SentPicture[]::new);
+        SentPicture[] seven =
+                Collections.nCopies(7, SentPicture.of(photo, false, false)).toArray(SentPicture[]::new);
         assertThat(note(teasel.shop, by("ada"), "seven", seven).problems())
                 .extracting(InputProblem::expected)
                 .containsExactly("at most 6 with one note");

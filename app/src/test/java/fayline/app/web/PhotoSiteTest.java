@@ -67,9 +67,7 @@ class PhotoSiteTest extends AtTheDemo {
         assertThat(notes().get(0).text()).isEqualTo("blister, dr\u00fccken");
         Photo kept = notes().get(0).photos().get(0);
         assertThat(kept.people()).isEqualTo(Photo.People.AGREED);
-        assertThat(kept.location())
-                .as("a place goes with an original only")
-                .isFalse();
+        assertThat(kept.location()).as("a place goes with an original only").isFalse();
         assertThat(r.body())
                 .contains("/photo/" + kept.sha256() + "/small")
                 .contains("alt=\"Photo 1 of 1. Note,")
@@ -106,8 +104,8 @@ class PhotoSiteTest extends AtTheDemo {
         assertThat(demo.open().shop().state().head().seq()).isEqualTo(before + 1);
         assertThat(notes()).hasSize(1);
         try (var files = Files.list(folder.resolve("data/files"))) {
-            assertThat(files.filter(f -> f.toString()
-                            .contains(notes().get(0).photos().get(0).sha256())))
+            assertThat(files.filter(f ->
+                            f.toString().contains(notes().get(0).photos().get(0).sha256())))
                     .hasSize(1);
         }
     }
@@ -135,7 +133,8 @@ class PhotoSiteTest extends AtTheDemo {
     @Test
     void should_show_no_file_that_no_note_names() throws Exception {
         String stray = demo.open().shop().files().put(photo);
-        for (String hash : List.of(stray, "0".repeat(64), "..%2fshop.db", "x", stray.toUpperCase(java.util.Locale.ROOT))) {
+        for (String hash :
+                List.of(stray, "0".repeat(64), "..%2fshop.db", "x", stray.toUpperCase(java.util.Locale.ROOT))) {
             assertThat(browser.get("/photo/" + hash).statusCode()).as(hash).isIn(400, 404);
             assertThat(browser.get("/photo/" + hash + "/small").statusCode())
                     .as(hash)
@@ -196,10 +195,12 @@ class PhotoSiteTest extends AtTheDemo {
         HttpResponse<String> cut = browser.body(card + "/note", "multipart/form-data", "no part at all");
         assertThat(cut.statusCode()).isEqualTo(400);
         assertThat(cut.body()).contains("breaks off");
-        String endless = "POST " + card + "/note HTTP/1.1\r\nHost: 127.0.0.1:" + demo.server().port()
+        String endless = "POST " + card + "/note HTTP/1.1\r\nHost: 127.0.0.1:"
+                + demo.server().port()
                 + "\r\nContent-Type: multipart/form-data; boundary=b\r\nTransfer-Encoding: chunked\r\n"
                 + "Connection: close\r\n\r\n5\r\n--b\r\n\r\n0\r\n\r\n";
-        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), demo.server().port());
+        try (Socket socket = new Socket(
+                        InetAddress.getLoopbackAddress(), demo.server().port());
                 OutputStream out = socket.getOutputStream();
                 InputStream in = socket.getInputStream()) {
             out.write(endless.getBytes(StandardCharsets.US_ASCII));

@@ -184,7 +184,8 @@ public final class RecordFold {
                         entry.by(),
                         f.text("why"),
                         f.text("withdrawn").equals("yes"))));
-        // A correction mends what was said of a step or reading; it never moves it to another one, nor changes a picture.
+        // A correction mends what was said of a step or reading; it never moves it to another one, nor changes a
+        // picture.
         Value.Fields mended = old.fields().overlaidBy(f.inner("with"));
         for (String fixed : List.of("step", "kind", "photos")) {
             Value stays = old.fields().fields().get(fixed);
@@ -289,8 +290,8 @@ public final class RecordFold {
 
         void add(Happening h) {
             if (h.kind() == EntryKind.STEP_NOTED) {
-                notes.add(new StepRecord.Note(
-                        h.seq(), h.at(), h.by(), h.fields().text("text"), Photo.allOf(h.fields())));
+                notes.add(
+                        new StepRecord.Note(h.seq(), h.at(), h.by(), h.fields().text("text"), Photo.allOf(h.fields())));
             } else if (h.kind() == EntryKind.STEP_STARTED) {
                 start = first(start, h, "started");
             } else {

@@ -60,8 +60,7 @@ public final class FolderFiles implements EntryFiles {
             return hash;
         } catch (IOException e) {
             drop(unfinished);
-            throw new CannotKeepException(
-                    "The file could not be kept in " + folder + ": " + e.getMessage() + ".", e);
+            throw new CannotKeepException("The file could not be kept in " + folder + ": " + e.getMessage() + ".", e);
         }
     }
 
@@ -77,7 +76,8 @@ public final class FolderFiles implements EntryFiles {
         if (System.getProperty("os.name", "").startsWith("Windows")) {
             return;
         }
-        for (Path p : List.of(folder, Optional.ofNullable(folder.toAbsolutePath().getParent()).orElse(folder))) {
+        for (Path p : List.of(
+                folder, Optional.ofNullable(folder.toAbsolutePath().getParent()).orElse(folder))) {
             try (FileChannel names = FileChannel.open(p, StandardOpenOption.READ)) {
                 names.force(true);
             }

@@ -56,8 +56,7 @@ interface EntryFilesContract {
         }
         try (DataFolder data = DataFolder.open(folder())) {
             assertThat(data.files().get(hash)).contains(bytes("one"));
-            assertThat(data.files().hashes())
-                    .containsExactlyInAnyOrder(hash, DefinitionFolder.hash(bytes("two")));
+            assertThat(data.files().hashes()).containsExactlyInAnyOrder(hash, DefinitionFolder.hash(bytes("two")));
             for (String none : List.of("", "../shop.db", hash.toUpperCase(java.util.Locale.ROOT), "0".repeat(64))) {
                 assertThat(data.files().get(none)).as(none).isEmpty();
             }
@@ -74,7 +73,8 @@ interface EntryFilesContract {
             two = data.files().put(bytes("two"));
             data.files().put(bytes("stray"));
             data.log()
-                    .append(List.of(naming("client-0001"), naming("client-0002", one), naming("client-0003", two, one)));
+                    .append(List.of(
+                            naming("client-0001"), naming("client-0002", one), naming("client-0003", two, one)));
         }
         assertThat(check().fault()).isEmpty();
         assertThat(check().files()).isEqualTo(2);
@@ -83,7 +83,9 @@ interface EntryFilesContract {
         assertThat(check().fault().orElseThrow().sentence())
                 .isEqualTo("entry 3: its file " + two + " is not as it was kept");
         try (DataFolder data = DataFolder.open(folder())) {
-            assertThat(data.files().get(two)).as("what was changed is never given out").isEmpty();
+            assertThat(data.files().get(two))
+                    .as("what was changed is never given out")
+                    .isEmpty();
         }
         change(one, Optional.empty());
         assertThat(check().fault().orElseThrow().sentence()).isEqualTo("entry 2: its file " + one + " is missing");
@@ -104,7 +106,8 @@ interface EntryFilesContract {
                         .getConnection();
                 Statement s = c.createStatement()) {
             String change = to.isPresent()
-                    ? "update entry_file set content = '\\x" + java.util.HexFormat.of().formatHex(to.get()) + "'"
+                    ? "update entry_file set content = '\\x"
+                            + java.util.HexFormat.of().formatHex(to.get()) + "'"
                     : "delete from entry_file";
             assertThatThrownBy(() -> s.execute(change + " where sha256 = '" + hash + "'"))
                     .hasMessageContaining("never changed or removed");

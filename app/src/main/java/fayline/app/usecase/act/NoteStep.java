@@ -96,8 +96,7 @@ public final class NoteStep {
             try {
                 files.forEach(shop.files()::put);
             } catch (EntryFiles.CannotKeepException e) {
-                return new Outcome(
-                        Outcome.Kind.UNKNOWN, 0, String.valueOf(e.getMessage()), List.of(), List.of());
+                return new Outcome(Outcome.Kind.UNKNOWN, 0, String.valueOf(e.getMessage()), List.of(), List.of());
             }
             return shop.append(entry(sent, step, when, text, photos));
         });

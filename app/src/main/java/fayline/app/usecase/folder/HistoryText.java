@@ -150,7 +150,9 @@ final class HistoryText {
         }
         for (Photo p : photos) {
             out.append("      - file: ").append(p.sha256()).append('\n');
-            inPhoto("people", p.people() == Photo.People.UNSAID ? "" : p.people().key());
+            inPhoto(
+                    "people",
+                    p.people() == Photo.People.UNSAID ? "" : p.people().key());
             inPhoto("original", p.original() ? "yes" : "");
             inPhoto("location", p.location() ? "yes" : "");
             inPhoto("sent", p.sent().equals(p.sha256()) ? "" : p.sent());

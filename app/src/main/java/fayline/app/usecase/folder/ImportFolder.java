@@ -93,8 +93,7 @@ public final class ImportFolder {
         return shop.deciding(() -> decide(files, new MemoryFiles(), false, Map.of(path, sent)));
     }
 
-    private Imported decide(
-            DefinitionFolder files, EntryFiles photos, boolean takeShop, Map<String, Sent> senders) {
+    private Imported decide(DefinitionFolder files, EntryFiles photos, boolean takeShop, Map<String, Sent> senders) {
         DefinitionRead alone = DefinitionReader.read(files);
         if (alone.definition().isEmpty()) {
             return refused("", alone.problems());

@@ -44,8 +44,7 @@ public final class Photos {
 
     /** A picture as it is kept; empty where no standing note names it, or where its file is missing or damaged. */
     public Optional<Shown> whole(String sha256) {
-        return named(sha256)
-                .flatMap(p -> shop.files().get(p.sha256()).map(bytes -> new Shown(bytes, p.sort())));
+        return named(sha256).flatMap(p -> shop.files().get(p.sha256()).map(bytes -> new Shown(bytes, p.sort())));
     }
 
     /** A picture upright and small, as JPEG; made when it is asked for first. */
@@ -64,7 +63,8 @@ public final class Photos {
             made.ifPresent(m -> keepReady(sha256, m));
             return made;
         } catch (PictureRefusedException e) {
-            // It was decoded once before it was kept: another decoder may still refuse it. The whole one is shown as it is.
+            // It was decoded once before it was kept: another decoder may still refuse it. The whole one is shown as it
+            // is.
             return Optional.empty();
         }
     }

@@ -109,6 +109,7 @@ record CuresOnToday(List<TodayView.Clock> waitedFor, List<TodayView.Clock> other
                 measured,
                 Sight.cardLink(c.step()),
                 "/why?of=clock&step=" + Visit.encoded(c.step()) + "&state="
-                        + c.state().key());
+                        + c.state().key(),
+                c.key());
     }
 }

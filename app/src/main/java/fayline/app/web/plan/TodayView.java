@@ -37,6 +37,9 @@ public record TodayView(
         List<String> troubles,
         String cards,
         boolean empty) {
+    /** How long before a window shuts its clock rings, in minutes. Common practice, no source. */
+    public static final int RINGS_BEFORE_MIN = 10;
+
     private static final int MOST_MOVED = 6;
 
     /** Copies the lists. */
@@ -130,6 +133,7 @@ public record TodayView(
      * @param measured which air it rests on
      * @param link the step's card
      * @param why how the moment came about
+     * @param key by which a device knows the same clock again, on whatever page it stands
      */
     public record Clock(
             String what,
@@ -139,7 +143,8 @@ public record TodayView(
             boolean reached,
             String measured,
             String link,
-            String why) {}
+            String why,
+            String key) {}
 
     /**
      * A window.

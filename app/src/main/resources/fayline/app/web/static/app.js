@@ -9,5 +9,7 @@ import "/static/pack.js";
 import "/static/keypad.js";
 import "/static/files.js";
 import "/static/photos.js";
+import "/static/pots.js";
+import "/static/ring.js";
 import "/static/better.js";
 import "/static/kept.js";

@@ -28,4 +28,4 @@ function tick() {
 
 tick();
 setInterval(tick, 5000);
-for (const renewed of ["htmx:afterSwap", "fayline:renewed"]) document.addEventListener(renewed, tick);
+for (const renewed of ["htmx:afterSwap", "fayline:renewed", "fayline:pot"]) document.addEventListener(renewed, tick);

@@ -36,4 +36,9 @@ public record ClockRunning(
         boolean reached,
         Optional<TimeSpan> remaining,
         double measured,
-        Figure why) {}
+        Figure why) {
+    /** By which the same clock is known again, wherever and whenever it is computed. */
+    public String key() {
+        return step + " " + state.key();
+    }
+}

@@ -6,8 +6,9 @@ import java.util.Optional;
 /** What a file is by its first bytes, in words for whoever sent it. */
 final class FileSort {
     private static final String TAKEN = "a JPEG or PNG picture";
-    private static final String BY_SCRIPT = "With scripts on, the phone turns it into a JPEG itself where it can show it; "
-            + "else set the camera to JPEG, or send a picture of the screen that shows it.";
+    private static final String BY_SCRIPT =
+            "With scripts on, the phone turns it into a JPEG itself where it can show it; "
+                    + "else set the camera to JPEG, or send a picture of the screen that shows it.";
 
     /** First words of files by where they stand; from memory. */
     private static final List<Known> KNOWN = List.of(
@@ -30,7 +31,9 @@ final class FileSort {
     private record Known(int at, String word, String name, String remedy) {}
 
     private static Optional<Known> at(byte[] b, int from) {
-        return KNOWN.stream().filter(k -> Bytes.says(b, from + k.at(), k.word())).findFirst();
+        return KNOWN.stream()
+                .filter(k -> Bytes.says(b, from + k.at(), k.word()))
+                .findFirst();
     }
 
     /** What stands from a place on, in words. */

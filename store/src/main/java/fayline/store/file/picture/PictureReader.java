@@ -121,8 +121,7 @@ public final class PictureReader {
             return smaller(bare, parts.size(), orientation);
         }
         Pixels.smaller(bare, parts.size(), 1, SMALL_EDGE_PX);
-        return whole(
-                parts.written(Optional.empty(), true), Photo.Sort.JPEG, parts.size(), false, false, List.of());
+        return whole(parts.written(Optional.empty(), true), Photo.Sort.JPEG, parts.size(), false, false, List.of());
     }
 
     private static Read smaller(byte[] clean, PictureSize size, int orientation) throws PictureRefusedException {
@@ -131,12 +130,7 @@ public final class PictureReader {
     }
 
     private static Read whole(
-            byte[] bytes,
-            Photo.Sort sort,
-            PictureSize size,
-            boolean original,
-            boolean location,
-            List<String> leftOut) {
+            byte[] bytes, Photo.Sort sort, PictureSize size, boolean original, boolean location, List<String> leftOut) {
         return new Read(bytes, sort, size.widthPx(), size.heightPx(), original, location, leftOut);
     }
 

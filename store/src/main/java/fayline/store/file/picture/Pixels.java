@@ -79,8 +79,8 @@ final class Pixels {
     }
 
     private static BufferedImage drawn(BufferedImage from, int width, int height) {
-        AffineTransform scale = AffineTransform.getScaleInstance(
-                width / (double) from.getWidth(), height / (double) from.getHeight());
+        AffineTransform scale =
+                AffineTransform.getScaleInstance(width / (double) from.getWidth(), height / (double) from.getHeight());
         return drawn(from, width, height, scale);
     }
 

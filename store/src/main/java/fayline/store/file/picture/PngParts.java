@@ -44,8 +44,8 @@ final class PngParts {
         if (!Bytes.says(file, at + 4, "IHDR") || Bytes.u32(file, at, false) != 13) {
             throw damaged("no size at its beginning");
         }
-        PngParts walked = new PngParts(
-                file, PictureSize.judged(Bytes.u32(file, at + 8, false), Bytes.u32(file, at + 12, false)));
+        PngParts walked =
+                new PngParts(file, PictureSize.judged(Bytes.u32(file, at + 8, false), Bytes.u32(file, at + 12, false)));
         walked.walk(at);
         return walked;
     }

@@ -63,7 +63,9 @@ final class MadePhoto {
         return with(
                 jpeg,
                 0xe1,
-                content.put("Exif\0\0".getBytes(StandardCharsets.US_ASCII)).put(exif).array());
+                content.put("Exif\0\0".getBytes(StandardCharsets.US_ASCII))
+                        .put(exif)
+                        .array());
     }
 
     /**

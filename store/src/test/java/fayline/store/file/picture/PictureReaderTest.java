@@ -85,7 +85,8 @@ class PictureReaderTest {
                     assertThat(read.original()).isTrue();
                     assertThat(read.location()).isFalse();
                     // nor does anything of it stand anywhere in the bytes
-                    assertThat(holds(read.bytes(), MadePhoto.DAY_OF_PLACE + "\0")).isFalse();
+                    assertThat(holds(read.bytes(), MadePhoto.DAY_OF_PLACE + "\0"))
+                            .isFalse();
                     assertThat(holds(read.bytes(), MadePhoto.MAKERS)).isFalse();
                     byte[] degrees = ByteBuffer.allocate(12)
                             .order(order)
@@ -105,7 +106,9 @@ class PictureReaderTest {
         BufferedImage a = decoded(sent);
         BufferedImage b = decoded(kept);
         assertThat(b.getRGB(0, 0, 640, 480, null, 0, 640)).isEqualTo(a.getRGB(0, 0, 640, 480, null, 0, 640));
-        assertThat(PictureReader.kept(kept).bytes()).as("read anew it stays as it is").isEqualTo(kept);
+        assertThat(PictureReader.kept(kept).bytes())
+                .as("read anew it stays as it is")
+                .isEqualTo(kept);
     }
 
     @Test
@@ -126,8 +129,7 @@ class PictureReaderTest {
     void should_drop_the_whole_block_when_it_points_beyond_itself() throws Exception {
         byte[] exif = MadePhoto.exif(ByteOrder.BIG_ENDIAN, 1);
         ByteBuffer.wrap(exif).putInt(8 + 2 + 4 * 12 + 8, 0x7fffffff);
-        PictureReader.Read read =
-                PictureReader.read(MadePhoto.withExif(MadePhoto.jpeg(64, 48), exif), true, false);
+        PictureReader.Read read = PictureReader.read(MadePhoto.withExif(MadePhoto.jpeg(64, 48), exif), true, false);
         assertThat(read.leftOut()).anyMatch(s -> s.contains("could not be read"));
         assertThat(holds(read.bytes(), MadePhoto.CAMERA)).isFalse();
     }
@@ -186,7 +188,9 @@ class PictureReaderTest {
         for (Map.Entry<Integer, int[]> c : corners.entrySet()) {
             BufferedImage small = decoded(PictureReader.small(photo(ByteOrder.LITTLE_ENDIAN, c.getKey())));
             boolean lying = c.getKey() < 5;
-            assertThat(small.getWidth() > small.getHeight()).as("way " + c.getKey()).isEqualTo(lying);
+            assertThat(small.getWidth() > small.getHeight())
+                    .as("way " + c.getKey())
+                    .isEqualTo(lying);
             assertThat(Math.max(small.getWidth(), small.getHeight())).isEqualTo(PictureReader.SMALL_EDGE_PX);
             int x = small.getWidth() / 16 + c.getValue()[0] * small.getWidth() * 14 / 16;
             int y = small.getHeight() / 16 + c.getValue()[1] * small.getHeight() * 14 / 16;
@@ -217,14 +221,18 @@ class PictureReaderTest {
             assertThat(holds(kept, "city")).isFalse();
         }
         byte[] png = withChunk(MadePhoto.png(64, 48), "tEXt", "Location\0somewhere".getBytes("UTF-8"));
-        assertThat(holds(PictureReader.read(png, true, true).bytes(), "somewhere")).isFalse();
+        assertThat(holds(PictureReader.read(png, true, true).bytes(), "somewhere"))
+                .isFalse();
     }
 
     @Test
     void should_leave_out_what_phones_append_behind_a_picture() throws Exception {
         byte[] picture = MadePhoto.jpeg(64, 48);
         for (byte[] tail : new byte[][] {
-            MadePhoto.jpeg(32, 24), "\0\0\0\u0018ftypmp42 film".getBytes("ISO-8859-1"), new byte[40], "x SEFT".getBytes()
+            MadePhoto.jpeg(32, 24),
+            "\0\0\0\u0018ftypmp42 film".getBytes("ISO-8859-1"),
+            new byte[40],
+            "x SEFT".getBytes()
         }) {
             PictureReader.Read read = PictureReader.read(and(picture, tail), true, false);
             assertThat(read.bytes()).isEqualTo(picture);
