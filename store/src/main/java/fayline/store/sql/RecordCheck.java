@@ -51,65 +51,7 @@ public final class RecordCheck {
                     named);
         }
         Optional<Chain.Fault> fault = chain.end();
-<<<<<<< HEAD
         return Report.of(chain, fault.isPresent() ? fault : againstTable(db, chain.head()), named);
-=======
-        return named.report(chain.head(), fault.isPresent() ? fault : againstTable(db, chain.head()));
-    }
-
-    /** Looks for the files that entries name, each once, and compares their hashes. */
-    private static final class NamedFiles {
-        private final EntryFiles files;
-        private final Set<String> seen = new HashSet<>();
-        private Optional<Chain.Fault> fault = Optional.empty();
-
-        NamedFiles(EntryFiles files) {
-            this.files = files;
-        }
-
-        void next(Entry e) {
-            for (String hash : e.filesBeside()) {
-                if (seen.add(hash) && fault.isEmpty() && files.get(hash).isEmpty()) {
-                    fault = Optional.of(new Chain.Fault(
-                            e.seq(),
-                            "its file " + hash
-                                    + (files.hashes().contains(hash) ? " is not as it was kept" : " is missing")));
-                }
-            }
-        }
-
-        Report report(Head head, Optional<Chain.Fault> chain) {
-            Optional<Chain.Fault> first =
-                    Stream.concat(chain.stream(), fault.stream()).min(Comparator.comparingLong(Chain.Fault::seq));
-            SortedSet<String> strays = new TreeSet<>(files.hashes());
-            strays.removeAll(seen);
-            return new Report(head, first, seen.size(), strays.size());
-        }
-    }
-
-    /** A record that an earlier version left has no such table yet. */
-    private static EntryFiles inTable(DSLContext db) {
-        boolean there = Boolean.TRUE.equals(db.fetchValue("select to_regclass('entry_file') is not null"));
-        return there ? new InTable(db) : new MemoryFiles();
-    }
-
-    /** The files in a table, read in the same state of the database as the entries. */
-    private record InTable(DSLContext db) implements EntryFiles {
-        @Override
-        public String put(byte[] content) {
-            throw new UnsupportedOperationException("a check writes nothing");
-        }
-
-        @Override
-        public Optional<byte[]> get(String sha256) {
-            return TableFiles.get(db, sha256);
-        }
-
-        @Override
-        public SortedSet<String> hashes() {
-            return TableFiles.hashes(db);
-        }
->>>>>>> 33f1b55 (Let clocks ring: cures, windows and tapped pots, once on each device; keep the screen on and say the time for the phone's own alarm)
     }
 
     /** Finds a tail that was cut without regard for the table beside the entries. */

@@ -32,8 +32,7 @@ public final class VerifyRecord {
      * @param files how many files those entries name
      * @param strays how many files lie in a data folder that no entry names, which is harmless
      */
-    public record Report(
-            String head, String paper, long entries, Optional<String> fault, int files, int strays) {
+    public record Report(String head, String paper, long entries, Optional<String> fault, int files, int strays) {
         private static Report of(RecordCheck.Report r) {
             return new Report(
                     r.head().toString(),

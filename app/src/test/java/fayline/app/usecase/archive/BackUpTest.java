@@ -43,8 +43,8 @@ class BackUpTest {
 
         assertThat(written.entries()).isEqualTo(KeptRecord.ENTRIES);
         assertThat(VerifyRecord.verify(file, Optional.empty()))
-                .isEqualTo(
-                        new VerifyRecord.Report(written.head(), written.paper(), written.entries(), Optional.empty()));
+                .isEqualTo(new VerifyRecord.Report(
+                        written.head(), written.paper(), written.entries(), Optional.empty(), 0, 0));
         Path other = temp.resolve("other");
         assertThat(RestoreRecord.into(file, other)).isEqualTo(KeptRecord.ENTRIES);
         try (DataFolder shop = DataFolder.open(other)) {

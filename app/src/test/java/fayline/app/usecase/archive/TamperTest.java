@@ -1,7 +1,6 @@
 package fayline.app.usecase.archive;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import fayline.flow.record.Chain;
 import fayline.flow.record.Entry;
@@ -12,8 +11,6 @@ import fayline.flow.record.NewEntry;
 import fayline.flow.record.TreeHead;
 import fayline.flow.record.Value;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -21,7 +18,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -93,7 +89,7 @@ class TamperTest {
             found.put(place, named(VerifyRecord.verify(place, outside)));
         }
         assertThat(found).isEqualTo(expected);
-        assertThat(Second.opinions(List.copyOf(expected.keySet()), head)).isEqualTo(expected);
+        assertThat(SecondProgram.opinions(List.copyOf(expected.keySet()), head)).isEqualTo(expected);
     }
 
     @Test
@@ -181,11 +177,11 @@ class TamperTest {
         judge(Optional.empty());
         assertThat(VerifyRecord.verify(tables, Optional.empty()).fault().orElseThrow())
                 .contains("tables/notes.csv", "manifest says");
-        assertThat(Second.run(List.of(tables), Optional.empty())).contains("tables/notes.csv altered");
+        assertThat(SecondProgram.run(List.of(tables), Optional.empty())).contains("tables/notes.csv altered");
         org.assertj.core.api.Assertions.assertThatThrownBy(() -> VerifyRecord.verify(added, Optional.empty()))
                 .isInstanceOf(UnreadableArchiveException.class)
                 .hasMessageContaining("which its manifest does not name");
-        assertThat(Second.run(List.of(added), Optional.empty())).contains("not those of the manifest");
+        assertThat(SecondProgram.run(List.of(added), Optional.empty())).contains("not those of the manifest");
     }
 
     private static List<String> lines(List<Entry> entries) {
@@ -201,47 +197,5 @@ class TamperTest {
                     new NewEntry(e.client(), e.by(), e.phone(), e.taken(), e.project(), e.kind(), payload, e.files()));
         }
         return log.read(1);
-    }
-
-    /** The second program. */
-    private static final class Second {
-        static Map<Path, Long> opinions(List<Path> places, Optional<String> head) throws Exception {
-            Map<Path, Long> found = new LinkedHashMap<>();
-            List<String> lines = run(places, head).lines().toList();
-            for (int i = 0; i < places.size(); i++) {
-                String told = lines.get(i).substring(places.get(i).toString().length() + 2);
-                found.put(
-                        places.get(i),
-                        told.endsWith("all sound")
-                                ? 0L
-                                : told.startsWith("entry ")
-                                        ? Long.parseLong(told.substring(6, told.indexOf(':')))
-                                        : -1L);
-            }
-            return found;
-        }
-
-        static String run(List<Path> places, Optional<String> head) throws Exception {
-            List<String> command = new ArrayList<>(List.of("python3", script().toString()));
-            head.ifPresent(h -> command.addAll(List.of("--head", h)));
-            places.forEach(p -> command.add(p.toString()));
-            Process process;
-            try {
-                process = new ProcessBuilder(command).redirectErrorStream(true).start();
-            } catch (IOException e) {
-                assumeTrue(false, "no python3 here for the second program");
-                throw e;
-            }
-            String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-            assertThat(process.waitFor(120, TimeUnit.SECONDS)).isTrue();
-            return out;
-        }
-
-        private static Path script() {
-            Path here = Path.of("").toAbsolutePath();
-            return here.resolve(Files.exists(here.resolve("docs")) ? "." : "..")
-                    .resolve("docs/record-format/verify.py")
-                    .normalize();
-        }
     }
 }

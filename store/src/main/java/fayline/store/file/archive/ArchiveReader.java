@@ -199,7 +199,8 @@ public final class ArchiveReader implements AutoCloseable {
     public void compareFiles() throws IOException {
         for (Map.Entry<String, Listed> l : listed.entrySet()) {
             String name = l.getKey();
-            if (name.startsWith(RecordArchive.FILES) && !name.endsWith(l.getValue().sha256())) {
+            if (name.startsWith(RecordArchive.FILES)
+                    && !name.endsWith(l.getValue().sha256())) {
                 throw damaged(name + " is not what its name says: its hash is another one");
             }
             read(name, in -> in.transferTo(java.io.OutputStream.nullOutputStream()));
