@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fayline.app.web.frame.Door;
 import fayline.flow.record.Photo;
 import fayline.flow.record.StepRecord;
+import fayline.flow.record.Value;
 import fayline.flow.result.step.StepResult;
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
@@ -15,7 +16,9 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Base64;
 import java.util.Collections;
 import java.util.List;
 import java.util.UUID;
@@ -208,6 +211,46 @@ class PhotoSiteTest extends AtTheDemo {
             assertThat(new String(in.readAllBytes(), StandardCharsets.UTF_8)).startsWith("HTTP/1.1 411");
         }
         assertThat(Door.LONGEST_WITH_PICTURES).isEqualTo(30_000_000);
+    }
+
+    /** A note as a phone keeps it that had no network. */
+    private HttpResponse<String> sendKept(String id, byte[]... photos) throws Exception {
+        Value.Fields head = (Value.Fields) Value.parse(browser.page("/kept/head"));
+        List<String> typed = new ArrayList<>(List.of("by", demo.person(), "text", "no network", "people", "nobody"));
+        for (byte[] p : photos) {
+            typed.add("photo");
+            typed.add("data:image/jpeg;base64," + Base64.getEncoder().encodeToString(p));
+        }
+        Value.Fields entry = Value.Fields.NONE
+                .with("id", id)
+                .with("path", card + "/note?project=ousel-1")
+                .with("project", "ousel-1")
+                .with("by", demo.person())
+                .with("at", demo.open().shop().now().minusSeconds(60).toString())
+                .with("fields", typed);
+        Value.Fields batch = Value.Fields.NONE
+                .with("format", 1)
+                .with("record", head.text("record"))
+                .with("entries", new Value.Many(List.of(entry)));
+        return browser.postJson("/kept/send", head.text("token"), batch.canonical());
+    }
+
+    @Test
+    void should_take_photos_that_a_phone_kept_once_and_refuse_by_the_same_rules() throws Exception {
+        byte[] large = new byte[3_000_000];
+        System.arraycopy(photo, 0, large, 0, photo.length);
+        String id = once();
+        assertThat(sendKept(id, photo, photo).body()).contains("\"what\":\"taken\"");
+        assertThat(sendKept(id, photo, photo).body()).contains("\"what\":\"there\"");
+        assertThat(notes()).hasSize(1);
+        assertThat(notes().get(0).photos()).hasSize(2);
+        assertThat(notes().get(0).photos().get(0).people()).isEqualTo(Photo.People.NOBODY);
+        assertThat(sendKept(once(), Arrays.copyOf(photo, 4_000)).body())
+                .contains("\"what\":\"refused\"")
+                .contains("breaks off");
+        // noughts behind a picture are cut off, as those that phones append are
+        assertThat(sendKept(once(), large).body()).contains("\"what\":\"taken\"");
+        assertThat(sendKept(once(), new byte[9_500_000]).statusCode()).isEqualTo(413);
     }
 
     @Test

@@ -169,7 +169,8 @@ public final class Door {
             throw new Refusal(415, "Files are not taken in this form.", List.of("Paste the text into the field."));
         }
         if (length < 0 && (pictures || ctx.header("Transfer-Encoding") != null)) {
-            throw new Refusal(411, "What was sent does not say how long it is.", List.of("Send it from the page itself."));
+            throw new Refusal(
+                    411, "What was sent does not say how long it is.", List.of("Send it from the page itself."));
         }
         long longest = pictures ? LONGEST_WITH_PICTURES : ctx.path().equals(KEPT) ? LONGEST_KEPT : LONGEST;
         if (length > longest) {
