@@ -101,11 +101,16 @@ public final class LookAtShop {
         return Latest.of(shop.origin(), state, turns);
     }
 
-    private synchronized Optional<Kept> kept() {
+    private Optional<Kept> kept() {
         Instant now = shop.minute();
-        long seq = shop.state().work();
+        // Before waiting for whoever computes: one picture is enough for all who asked before it was begun. Were each to have the
+        // newest, many readers beside one who writes would compute it once for every one of them.
+        return atLeast(shop.state().work(), now);
+    }
+
+    private synchronized Optional<Kept> atLeast(long seq, Instant now) {
         long quarter = now.getEpochSecond() / FRESH.toSeconds();
-        if (kept.isEmpty() || kept.get().seq() != seq || kept.get().quarter() != quarter) {
+        if (kept.isEmpty() || kept.get().seq() < seq || kept.get().quarter() != quarter) {
             kept = Picture.of(shop, now, planner, better)
                     .map(this::noted)
                     .map(p -> new Kept(p.record().work(), quarter, p, morning.moved(shop, p)));
