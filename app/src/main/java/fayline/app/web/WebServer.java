@@ -38,6 +38,7 @@ public final class WebServer implements AutoCloseable {
 
     private static final String LOOPBACK = "127.0.0.1";
     private static final List<String> TLS_VERSIONS = List.of("TLSv1.3", "TLSv1.2");
+    private static final int MOST_THREADS = 64;
     private static final int STOP_MS = 5000;
     /** What came with a form and is longer than this waits in a file of the system's until it is read, then goes. */
     private static final int IN_MEMORY = 200_000;
@@ -142,7 +143,8 @@ public final class WebServer implements AutoCloseable {
         config.jetty.multipartConfig.maxTotalRequestSize(Door.LONGEST_WITH_PICTURES, SizeUnit.BYTES);
         config.jetty.multipartConfig.maxFileSize(Door.LONGEST_WITH_PICTURES, SizeUnit.BYTES);
         config.jetty.multipartConfig.maxInMemoryFileSize(IN_MEMORY, SizeUnit.BYTES);
-        QueuedThreadPool threads = new QueuedThreadPool(16, 2);
+        // many may wait for one picture of the shop; streams hold none of them
+        QueuedThreadPool threads = new QueuedThreadPool(MOST_THREADS, 2);
         threads.setName("web");
         config.jetty.threadPool = threads;
         config.jetty.modifyServer(server -> server.setStopTimeout(STOP_MS));

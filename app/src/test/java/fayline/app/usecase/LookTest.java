@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fayline.app.usecase.act.Measured;
+import fayline.app.usecase.act.NoteStep;
 import fayline.app.usecase.act.PublishPlan;
 import fayline.app.usecase.act.StartStep;
 import fayline.app.usecase.act.TakeReading;
@@ -95,6 +96,28 @@ class LookTest {
         ShopView after = look.look("").orElseThrow();
         assertThat(after.record().published()).isPresent();
         assertThat(after.moved()).isEmpty();
+    }
+
+    @Test
+    void should_show_a_note_without_planning_anew_where_no_plan_hangs_on_it() {
+        Teasel teasel = Teasel.readIn();
+        LookAtShop look = new LookAtShop(teasel.shop);
+        NoteStep note = new NoteStep(teasel.shop);
+        String lay = step("seat/1/lay-up-1");
+        note.note(by("ada"), lay, "The first.", Optional.empty());
+        ShopView first = look.look("").orElseThrow();
+        teasel.clock.plusMinutes(1);
+        note.note(by("bo"), lay, "The second.", Optional.empty());
+        ShopView second = look.look("").orElseThrow();
+        assertThat(second.plan()).isSameAs(first.plan());
+        assertThat(second.state().notes()).hasSize(first.state().notes().size() + 1);
+        assertThat(second.record().head()).isEqualTo(teasel.shop.state().head());
+        ShopView anew = new LookAtShop(teasel.shop).look("").orElseThrow();
+        assertThat(second.plan().steps()).isEqualTo(anew.plan().steps());
+        assertThat(second.state().notes()).isEqualTo(anew.state().notes());
+        teasel.clock.plusMinutes(1);
+        new StartStep(teasel.shop).start(by("ada"), lay, List.of("ada"), List.of(), "door", Optional.empty());
+        assertThat(look.look("").orElseThrow().plan()).isNotSameAs(first.plan());
     }
 
     @Test

@@ -103,13 +103,19 @@ public final class LookAtShop {
 
     private Optional<Kept> kept() {
         Instant now = shop.minute();
-        // Before waiting for whoever computes: one picture is enough for all who asked before it was begun. Were each to have the
+        // Before waiting for whoever computes: one picture is enough for all who asked before it was begun. Were each
+        // to have the
         // newest, many readers beside one who writes would compute it once for every one of them.
         return atLeast(shop.state().work(), now);
     }
 
     private synchronized Optional<Kept> atLeast(long seq, Instant now) {
         long quarter = now.getEpochSecond() / FRESH.toSeconds();
+        kept = kept.filter(k -> k.quarter() == quarter && k.seq() < seq)
+                .flatMap(k -> k.picture()
+                        .withEntries(shop.state(), now)
+                        .map(p -> new Kept(p.record().work(), quarter, p, k.moves())))
+                .or(() -> kept);
         if (kept.isEmpty() || kept.get().seq() < seq || kept.get().quarter() != quarter) {
             kept = Picture.of(shop, now, planner, better)
                     .map(this::noted)

@@ -24,6 +24,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Everything computed of a shop at a moment, all projects at once.
@@ -129,6 +131,41 @@ record Picture(
         Plan plan = planner.plan(work, goal);
         return Optional.of(
                 new Picture(now, record, seen, rates, work, goal, plan, List.of()).inSetsOf(plan, List.of()));
+    }
+
+    /**
+     * The same with entries that came since, where nothing that is computed hangs on them: notes where there were some before,
+     * readings of fits.
+     *
+     * @param later the record with them
+     * @param at the moment now
+     * @return empty where it must be computed anew
+     */
+    Optional<Picture> withEntries(RecordState later, Instant at) {
+        boolean sameFiles = record.shopFiles().equals(later.shopFiles())
+                && record.projectFiles().equals(later.projectFiles())
+                && record.projects().equals(later.projects())
+                && record.published().equals(later.published());
+        if (!sameFiles) {
+            return Optional.empty();
+        }
+        List<Seen> told = new ArrayList<>();
+        for (Seen s : projects) {
+            ShopState state = RecordedState.of(later, s.whole().facts().id(), at);
+            boolean same =
+                    state.withNow(s.state().now()).withNotes(s.state().notes()).equals(s.state())
+                            && noted(state).equals(noted(s.state()));
+            if (!same) {
+                return Optional.empty();
+            }
+            told.add(new Seen(s.whole(), s.definition(), state, s.result()));
+        }
+        return Optional.of(new Picture(now, later, List.copyOf(told), rates, work, goal, plan, audit));
+    }
+
+    /** Parts and joints on which something was noted: the second hand of a part may wait for that. */
+    private static Set<String> noted(ShopState state) {
+        return state.notes().stream().map(n -> n.step().split("/", -1)[0]).collect(Collectors.toSet());
     }
 
     Optional<Seen> project(String id) {

@@ -58,6 +58,11 @@ public record ShopState(
         return new ShopState(now, steps, taken, weighed, moulds, notes, used, counted);
     }
 
+    /** The same with other notes. */
+    public ShopState withNotes(List<Note> told) {
+        return new ShopState(now, steps, readings, weighed, moulds, told, used, counted);
+    }
+
     /** The same at another moment. */
     public ShopState withNow(Instant moment) {
         return new ShopState(moment, steps, readings, weighed, moulds, notes, used, counted);
