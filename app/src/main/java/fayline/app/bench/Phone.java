@@ -49,6 +49,7 @@ final class Phone {
     private volatile long latest;
     private int tried;
     private int unanswered;
+    private int refused;
 
     /**
      * Something that the stream said.
@@ -87,6 +88,11 @@ final class Phone {
     /** How many notes it wanted to write. */
     int tried() {
         return tried;
+    }
+
+    /** How often a note was answered otherwise than as kept. */
+    int refused() {
+        return refused;
     }
 
     /** How often a request got no answer. */
@@ -181,6 +187,8 @@ final class Phone {
                 writes.add((System.nanoTime() - begin) / 1e6);
                 if (r.statusCode() == SEE_OTHER) {
                     acknowledged.putIfAbsent(words, System.nanoTime());
+                } else {
+                    refused++;
                 }
             } catch (IOException e) {
                 unanswered++;
@@ -225,9 +233,10 @@ final class Phone {
 
     /** Somebody of the crew, as a note's form offers them. */
     private String person(String html) {
-        int form = Math.max(0, html.indexOf("/note"));
+        int from = Math.max(0, html.indexOf("id=\"note-by\""));
+        int to = html.indexOf("</select>", from);
         List<String> people = new ArrayList<>();
-        Matcher m = Pattern.compile("<option value=\"([a-z0-9-]+)\"").matcher(html.substring(form));
+        Matcher m = Pattern.compile("<option value=\"([a-z0-9-]+)\"").matcher(html.substring(from, Math.max(from, to)));
         while (m.find()) {
             people.add(m.group(1));
         }

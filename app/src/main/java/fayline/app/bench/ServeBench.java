@@ -131,9 +131,11 @@ final class ServeBench {
         int lost = 0;
         int twice = 0;
         int unanswered = 0;
+        int refused = 0;
         for (Phone phone : phones) {
             tried += phone.tried();
             unanswered += phone.unanswered();
+            refused += phone.refused();
             acknowledged += phone.acknowledged().size();
             for (Map.Entry<String, Long> a : phone.acknowledged().entrySet()) {
                 List<Entry> there = kept.getOrDefault(a.getKey(), List.of());
@@ -149,7 +151,10 @@ final class ServeBench {
         n.put("notes", tried).put("acknowledged", acknowledged).put("inTheRecord", kept.size());
         n.put("entriesPerSecond", Math.round(10.0 * acknowledged / seconds) / 10.0);
         heard.into(n, "heardByOthers");
-        n.put("unanswered", unanswered).put("lost", lost).put("twice", twice);
+        n.put("unanswered", unanswered)
+                .put("refused", refused)
+                .put("lost", lost)
+                .put("twice", twice);
         Table.print(out, n, json);
         return lost == 0 && twice == 0 && acknowledged > 0 ? BenchRun.DONE : BenchRun.DIFFERS;
     }
