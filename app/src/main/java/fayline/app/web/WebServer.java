@@ -10,10 +10,12 @@ import io.javalin.config.SizeUnit;
 import io.javalin.http.staticfiles.Location;
 import io.javalin.router.Endpoint;
 import io.javalin.util.JavalinBindException;
+import io.javalin.util.JavalinException;
 import java.net.BindException;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.TimeoutException;
 import javax.net.ssl.SSLContext;
 import org.eclipse.jetty.ee10.servlet.SessionHandler;
 import org.eclipse.jetty.http.HttpCookie;
@@ -24,6 +26,7 @@ import org.eclipse.jetty.server.SecureRequestCustomizer;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.SslConnectionFactory;
+import org.eclipse.jetty.server.handler.EagerContentHandler;
 import org.eclipse.jetty.util.ssl.SslContextFactory;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.webjars.WebJarVersionLocator;
@@ -35,6 +38,13 @@ import org.webjars.WebJarVersionLocator;
 public final class WebServer implements AutoCloseable {
     /** The port taken where none is asked for. */
     public static final int USUAL_PORT = 7423;
+
+    /** How much of a request is waited for before a thread takes it up, in bytes: any form but a long file. */
+    private static final long WAITED_FOR = 64 * 1024;
+    /** What a buffer of the network weighs beside its content, in bytes. */
+    private static final int FRAMING = 64;
+    /** Longer requests that come more slowly are broken off; the phone sends them again. Common practice, no source. */
+    private static final long LEAST_BYTES_PER_S = 200;
 
     private static final String LOOPBACK = "127.0.0.1";
     private static final List<String> TLS_VERSIONS = List.of("TLSv1.3", "TLSv1.2");
@@ -148,12 +158,21 @@ public final class WebServer implements AutoCloseable {
         threads.setName("web");
         config.jetty.threadPool = threads;
         config.jetty.modifyServer(server -> server.setStopTimeout(STOP_MS));
-        config.jetty.modifyServletContextHandler(handler -> handler.setSessionHandler(sessions(network.isPresent())));
+        config.jetty.modifyServletContextHandler(handler -> {
+            handler.setSessionHandler(sessions(network.isPresent()));
+            handler.insertHandler(patient());
+        });
         config.jetty.addConnector((server, http) -> connector(server, http, port, network));
         files(config);
         door.addTo(config.routes);
         ErrorPages.addTo(config.routes);
         pages.forEach(page -> page.addTo(config.routes));
+    }
+
+    /** Waits for what a slow phone sends without a thread: forty of them would hold all threads, and nobody else be served. */
+    private static EagerContentHandler patient() {
+        return new EagerContentHandler(
+                new EagerContentHandler.RetainedContentLoaderFactory(WAITED_FOR, FRAMING, false));
     }
 
     private static SessionHandler sessions(boolean tls) {
@@ -171,6 +190,7 @@ public final class WebServer implements AutoCloseable {
             Server server, HttpConfiguration usual, int port, Optional<Network> network) {
         HttpConfiguration http = new HttpConfiguration(usual);
         http.setSendServerVersion(false);
+        http.setMinRequestDataRate(LEAST_BYTES_PER_S);
         http.setSendXPoweredBy(false);
         http.getCustomizers().removeIf(c -> c instanceof ForwardedRequestCustomizer);
         ServerConnector connector;
@@ -226,10 +246,17 @@ public final class WebServer implements AutoCloseable {
                 .toList();
     }
 
-    /** Finishes what is under way and stops. */
+    /** Finishes what is under way, for a while, and stops. */
     @Override
     public void close() {
         pages.forEach(Page::end);
-        javalin.stop();
+        try {
+            javalin.stop();
+        } catch (JavalinException e) {
+            // a phone that never sends the rest of a request is not waited for: it sends it again
+            if (!(e.getCause() instanceof TimeoutException)) {
+                throw e;
+            }
+        }
     }
 }
