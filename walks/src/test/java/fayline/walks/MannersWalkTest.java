@@ -72,10 +72,12 @@ class MannersWalkTest {
         page.locator("#note-choose").setInputFiles(photo());
         assertThat(page.locator("form[data-photos][data-ready='1']")).isVisible();
         overflowsNowhere(page);
-        String sent = String.valueOf(page.evaluate("async () => { const f = document.getElementById('note-choose').files;"
-                + " const b = new Uint8Array(await f[0].arrayBuffer()); const i = await createImageBitmap(f[0]);"
-                + " const t = Array.from(b.subarray(0, 4096), (c) => String.fromCharCode(c)).join('');"
-                + " return `${f.length} ${i.width} x ${i.height} ${t.includes('Exif')} ${t.startsWith('\\xff\\xd8')}`; }"));
+        String sent = String.valueOf(
+                page.evaluate(
+                        "async () => { const f = document.getElementById('note-choose').files;"
+                                + " const b = new Uint8Array(await f[0].arrayBuffer()); const i = await createImageBitmap(f[0]);"
+                                + " const t = Array.from(b.subarray(0, 4096), (c) => String.fromCharCode(c)).join('');"
+                                + " return `${f.length} ${i.width} x ${i.height} ${t.includes('Exif')} ${t.startsWith('\\xff\\xd8')}`; }"));
         assertThat(sent).isEqualTo("1 2000 x 1500 false true");
         page.locator("label", new Page.LocatorOptions().setHasText("and they agree"))
                 .click();
@@ -91,7 +93,9 @@ class MannersWalkTest {
         assertThat(image).hasJSProperty("naturalWidth", 480);
         assertThat(other.locator(".photos").first()).containsText("the people in it agree");
         String whole = other.locator(".photos a").first().getAttribute("href");
-        assertThat(String.valueOf(other.evaluate(BYTES, whole))).startsWith("\u00ff\u00d8").doesNotContain("Exif");
+        assertThat(String.valueOf(other.evaluate(BYTES, whole)))
+                .startsWith("\u00ff\u00d8")
+                .doesNotContain("Exif");
     }
 
     @Test
@@ -205,5 +209,41 @@ class MannersWalkTest {
         page.clock().fastForward((Integer.parseInt(pot.getAttribute("data-minutes")) + 1) * 60_000L);
         assertThat(pot.locator("time")).containsText("ago");
         assertThat(page.locator("[data-ringing-box]")).hasCount(0);
+    }
+
+    @Test
+    @Order(7)
+    void should_type_readings_with_large_keys_and_their_units_and_be_asked_about_a_lost_point() {
+        Page page = ilse();
+        page.navigate(shop.at(MADE + "bag-1"));
+        page.locator("summary", new Page.LocatorOptions().setHasText("Enter a reading"))
+                .click();
+        Locator form = page.locator("form[action*='/reading']");
+        form.locator("select[name=kind]").selectOption("vacuum");
+        for (String key : new String[] {"8", "2"}) {
+            form.locator("[data-key='" + key + "']").click();
+        }
+        form.locator("[data-unit='bar']").click();
+        assertThat(form.locator("[name=value]")).hasValue("82 bar");
+        assertThat(form.locator("[data-key='5']").boundingBox().height).isGreaterThanOrEqualTo(56);
+        assertThat(form.locator("[data-unit='inHg']").boundingBox().height).isGreaterThanOrEqualTo(56);
+        overflowsNowhere(page);
+        form.locator("button", new Locator.LocatorOptions().setHasText("Keep the reading"))
+                .click();
+        assertThat(page.locator(".said[role=status]")).containsText("Caution: \"82 bar\"");
+
+        page.navigate(shop.at("/shop"));
+        Locator air = page.locator("form[action='/shop/air']");
+        air.locator("[name=surface]").focus();
+        for (String key : new String[] {"1", "7", ".", "2"}) {
+            air.locator("[data-key='" + key + "']").click();
+        }
+        air.locator("[data-unit='degC']").click();
+        assertThat(air.locator("[name=surface]")).hasValue("17.2 degC");
+        air.locator("[name=humidity]").focus();
+        air.locator("[data-key='5']").click();
+        air.locator("[data-unit='%']").click();
+        assertThat(air.locator("[name=humidity]")).hasValue("5 %");
+        overflowsNowhere(page);
     }
 }

@@ -237,7 +237,7 @@ class BenchTest {
                 .isEqualTo("Bo Longer");
         assertThat(save.save(by("bo"), Teasel.PROJECT, "people.yaml", people, "0".repeat(64))
                         .sentence())
-                .contains("someone else");
+                .contains("somebody else");
         assertThat(save.save(by("bo"), Teasel.PROJECT, "history/more.yaml", "history: []")
                         .kind())
                 .isEqualTo(Outcome.Kind.REFUSED);

@@ -127,6 +127,18 @@ class FitSiteTest extends AtTheDemo {
     }
 
     @Test
+    void should_ask_on_the_spot_about_a_first_reading_with_a_lost_point() throws Exception {
+        // on a fit of which no other test asks
+        String read = "/fit/pane-right/read";
+        HttpResponse<String> r =
+                sendFrom(browser.page(read + "?state=hot"), read, "hot", "station", "S1", "value", "350");
+        assertThat(r.body())
+                .contains("Read S1 again.")
+                .contains("350 mm: this is far from the ")
+                .contains("Keep it as it is");
+    }
+
+    @Test
     void should_ask_again_on_the_spot_when_a_reading_is_odd_and_go_on_when_it_is_kept() throws Exception {
         List<String> m = marks();
         for (String mark : m.subList(0, m.size() - 1)) {

@@ -191,6 +191,18 @@ class SiteTest extends AtTheDemo {
     }
 
     @Test
+    void should_ask_about_a_reading_with_a_lost_point_on_the_card_it_was_typed_on() throws Exception {
+        StepResult step = wetStep();
+        HttpResponse<String> r = browser.send(
+                path(step), path(step) + "/reading", "by", demo.person(), "kind", "vacuum", "value", "82 bar");
+        assertThat(r.statusCode()).isEqualTo(200);
+        assertThat(r.body())
+                .contains("Caution: \"82 bar\": a bag is pulled to 0.2 to 1.05 bar below the air.")
+                .contains("data-units=\"bar mbar inHg\"")
+                .contains("data-keypad");
+    }
+
+    @Test
     void should_say_line_found_and_expected_when_a_file_is_wrong_and_keep_what_was_typed() throws Exception {
         String page = browser.page("/definition/file?path=people.yaml");
         String csrf = Browser.hidden(page, "csrf");

@@ -3,6 +3,7 @@ package fayline.app.usecase.act;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
+import fayline.basis.units.Mass;
 import fayline.basis.units.QuantityKind;
 import fayline.basis.units.QuantityParser;
 import fayline.basis.units.UnreadableQuantityException;
@@ -57,6 +58,18 @@ public final class TakeReading {
      * @param measured the reading
      */
     public Outcome take(Sent sent, String project, Measured measured) {
+        return take(sent, project, measured, Optional.empty());
+    }
+
+    /**
+     * Records a reading.
+     *
+     * @param sent who sends it under which id
+     * @param project the project that is seen; the shop's air is recorded for the shop
+     * @param measured the reading
+     * @param reckoned the mass that was reckoned for what is weighed; empty where none was
+     */
+    public Outcome take(Sent sent, String project, Measured measured, Optional<Mass> reckoned) {
         return shop.deciding(() -> {
             Optional<Definition> definition = shop.definition(project);
             if (definition.isEmpty()) {
@@ -72,7 +85,11 @@ public final class TakeReading {
                 return Outcome.refused("The reading was not recorded.", checks.problems());
             }
             String whose = measured.kind().equals(CLIMATE) ? "" : project;
-            return shop.append(Checks.entry(shop, sent, whose, EntryKind.READING_TAKEN, payload(measured, at)));
+            Outcome outcome =
+                    shop.append(Checks.entry(shop, sent, whose, EntryKind.READING_TAKEN, payload(measured, at)));
+            return outcome.stands() && sent.live()
+                    ? outcome.with(Doubts.of(definition.get(), measured, reckoned))
+                    : outcome;
         });
     }
 

@@ -23,7 +23,10 @@ import fayline.app.web.frame.TakesKept;
 import fayline.app.web.frame.Typed;
 import fayline.app.web.frame.Visit;
 import fayline.app.web.plan.ReasonWords;
+import fayline.basis.units.Mass;
 import fayline.flow.record.Photo;
+import fayline.flow.result.quantity.PartResult;
+import fayline.flow.result.step.StepResult;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Instant;
@@ -159,7 +162,23 @@ public final class CardPage implements Page, TakesKept {
         String kind = typed.field("kind");
         String of = kind.equals("mass") ? step.split("/")[1] : step.substring(step.indexOf('/') + 1);
         Measured measured = new Measured(kind, of, "", "", Map.of("value", typed.field("value")), at(typed, sight));
-        return new TakeReading(shop).take(sent, sight.definition().facts().id(), measured);
+        return new TakeReading(shop).take(sent, sight.definition().facts().id(), measured, reckoned(sight, step, kind));
+    }
+
+    /** What was reckoned for what is weighed: the part, or all that this step mixes. */
+    private static Optional<Mass> reckoned(Sight sight, String step, String kind) {
+        if (kind.equals("mass")) {
+            String made = step.split("/")[1];
+            return sight.result().parts().stream()
+                    .filter(p -> p.part().equals(made))
+                    .map(PartResult::asMade)
+                    .findFirst();
+        }
+        double mixKg = sight.step(step).map(StepResult::batches).orElse(List.of()).stream()
+                .mapToDouble(b -> b.batch().kilograms())
+                .max()
+                .orElse(0);
+        return kind.equals("mix") && mixKg > 0 ? Optional.of(Mass.ofKilograms(mixKg)) : Optional.empty();
     }
 
     private Outcome correct(Typed typed, Sight sight, String step, Sent sent) {

@@ -1,9 +1,11 @@
 package fayline.app.web.fit;
 
+import fayline.app.usecase.act.Doubts;
 import fayline.app.usecase.fit.FitSight;
 import fayline.app.usecase.fit.LookAtFits;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Visit;
+import fayline.basis.units.Length;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitStation;
 import fayline.flow.reading.FitReading;
@@ -13,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Which station is asked for next: one that was just read oddly again on the spot, then those not read, then others that read
@@ -37,6 +40,12 @@ final class FitAsking {
         this.all = all;
         this.mine = all.stream().filter(setup::holds).toList();
         result.ifPresent(this::suspect);
+        mine.forEach(r -> Doubts.ofFit(fit, setup.kind() == FitReading.Kind.FLUSH, Length.ofMillimetres(r.valueMm()))
+                .ifPresent(q -> odd.merge(r.station(), List.of(r.typed() + ": " + q), FitAsking::both)));
+    }
+
+    private static List<String> both(List<String> a, List<String> b) {
+        return Stream.concat(a.stream(), b.stream()).toList();
     }
 
     static FitAsking of(Sight sight, Fit fit, List<FitReading> all, FitSetup setup) {
