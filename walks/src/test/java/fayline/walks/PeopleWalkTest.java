@@ -133,8 +133,11 @@ class PeopleWalkTest {
         assertThat(phone.locator(".said").innerText()).contains("Recorded");
 
         Page second = shop.phone();
+        // this one has the door open before it is shown the code
+        second.navigate(shop.at("/sign-in"));
         second.navigate(
                 shop.at("/sign-in#" + pairing(desk, of(desk, inspector).locator("form[action='/people/pairing']"))));
+        second.waitForFunction("() => location.hash === '' && document.getElementById('code').value !== ''");
         second.locator("#code-form button").click();
         pin(second, "615203");
 
