@@ -20,7 +20,8 @@ public final class BenchRun {
     /** Our fault, or the machine's. */
     static final int FAULT = 3;
 
-    private static final String TOPICS = "checks FOLDER [--only NAME,...], fit, plan FOLDER, serve [--phones N], start";
+    private static final String TOPICS =
+            "checks FOLDER [--only NAME,...], fit, plan FOLDER or STEPS, serve [--phones N], start";
 
     private final PrintStream out;
     private final PrintStream err;

@@ -1,35 +1,35 @@
 package fayline.app.bench;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import fayline.app.usecase.better.FirstPlans;
+import fayline.app.usecase.better.FirstPlans.Took;
 import fayline.app.usecase.calc.Json;
 import fayline.app.usecase.open.UsualPlace;
 import fayline.app.usecase.shop.UnreadableDefinitionException;
 import fayline.app.usecase.view.LeastFinish;
-import fayline.app.usecase.view.ReadFolder;
 import fayline.app.usecase.view.ShopView;
 import fayline.flow.plan.Plan;
-import fayline.flow.planner.SerialPlanner;
-import fayline.flow.planner.goal.PlanGoal;
+import fayline.flow.plan.Work;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
- * How long the serial planner takes to its first plan of a folder's work, and whether the auditor finds anything in it: planned
- * again and again for a second, so that the first, cold time stands beside the usual one. Then how the plan gets better in
- * processor time, and how far the solver's model alone comes without our start; for the folder and for two invented shops.
+ * How long the serial planner takes to a first plan, cold and warm, and whether the auditor finds anything in it. Then how the
+ * plan gets better in processor time, and how far the solver's model alone comes without our start. Of a folder and of two
+ * invented shops; or of one invented shop by itself, so that its first plan is the first of the process.
  */
 final class PlanBench {
+    /** Steps of an invented shop, in place of a folder. */
+    private static final Pattern STEPS = Pattern.compile("[1-9][0-9]{1,3}");
+
+    private static final long WARM_NS = 1_000_000_000L;
+
     private final PrintStream out;
     private final PrintStream err;
 
@@ -43,60 +43,84 @@ final class PlanBench {
             err.println("bench plan: --seconds: found " + seconds + ", expected at least 1");
             return BenchRun.BAD_INPUT;
         }
-        ShopView view;
         try {
-            view = ReadFolder.read(folder, Optional.empty(), Clock.systemUTC());
+            return STEPS.matcher(folder.toString()).matches()
+                            && !folder.toFile().isDirectory()
+                    ? invented(Integer.parseInt(folder.toString()), seconds, json)
+                    : shop(folder, seconds, json);
         } catch (UnreadableDefinitionException e) {
             e.problems().forEach(p -> err.println(p.sentence()));
             return BenchRun.BAD_INPUT;
         } catch (NoSuchFileException | NotDirectoryException e) {
-            err.println("bench plan: found no folder " + folder + ", expected a definition folder");
+            err.println(
+                    "bench plan: found no folder " + folder + ", expected a definition folder or a number of steps");
             return BenchRun.BAD_INPUT;
         } catch (IOException e) {
             err.println("bench plan: " + folder + " cannot be read: " + e.getMessage());
             return BenchRun.FAULT;
-        }
-        // Before the clock runs, so that loading the library does not count as planning.
-        Optional<Instant> least = new LeastFinish(UsualPlace.libraries()).of(view.work(), view.plan());
-        SerialPlanner planner = new SerialPlanner();
-        List<Double> ms = new ArrayList<>();
-        Plan plan = view.plan();
-        long end = System.nanoTime() + 1_000_000_000L;
-        do {
-            long start = System.nanoTime();
-            plan = planner.plan(view.work(), PlanGoal.USUAL);
-            ms.add((System.nanoTime() - start) / 1e6);
-        } while (System.nanoTime() < end);
-        report(view, plan, least, ms, json);
-        try {
-            new BetterBench(out).run(view, seconds, json);
         } catch (UncheckedIOException | UnsatisfiedLinkError e) {
             err.println("bench plan: the solver cannot be loaded on this machine: " + e.getMessage());
             return BenchRun.FAULT;
         }
+    }
+
+    private int shop(Path folder, int seconds, boolean json) throws IOException {
+        FirstPlans first = new FirstPlans();
+        ShopView view = first.read(folder);
+        report(
+                view.project(),
+                view.work(),
+                warm(first, view.work()),
+                first,
+                view.audit().size(),
+                json);
+        BetterBench better = new BetterBench(out);
+        better.work(view.project(), view.work(), view.plan(), seconds, json);
+        better.invented(seconds, json);
         return view.audit().isEmpty() ? BenchRun.DONE : BenchRun.DIFFERS;
     }
 
-    private void report(ShopView view, Plan plan, Optional<Instant> least, List<Double> ms, boolean json) {
-        List<Double> sorted = new ArrayList<>(ms);
-        Collections.sort(sorted);
+    private int invented(int steps, int seconds, boolean json) {
+        FirstPlans first = new FirstPlans();
+        Work work = InventedShop.of(BetterBench.SEED, steps);
+        Plan plan = first.plan(work);
+        int broken = BetterBench.broken(work, plan);
+        report(BetterBench.name(steps), work, warm(first, work), first, broken, json);
+        new BetterBench(out).work(BetterBench.name(steps), work, plan, seconds, json);
+        return broken == 0 ? BenchRun.DONE : BenchRun.DIFFERS;
+    }
+
+    /** Plans again and again for a second. */
+    private static Plan warm(FirstPlans first, Work work) {
+        long end = System.nanoTime() + WARM_NS;
+        Plan plan;
+        do {
+            plan = first.plan(work);
+        } while (System.nanoTime() < end);
+        return plan;
+    }
+
+    private void report(String name, Work work, Plan plan, FirstPlans first, int broken, boolean json) {
         ObjectNode n = Json.object();
         n.put("bench", "plan");
-        n.put("project", view.project());
-        n.put("steps", view.work().steps().size());
+        n.put("project", name);
+        n.put("steps", work.steps().size());
         n.put("planned", plan.steps().size());
         n.put("unplanned", plan.unplanned().size());
-        n.put("broken", view.audit().size());
+        n.put("broken", broken);
         plan.finish().ifPresent(f -> n.put("finish", f.toString()));
-        least.ifPresent(f -> n.put("noPlanBefore", f.toString()));
-        n.put("plans", ms.size());
-        n.put("firstMs", round(ms.get(0)));
-        n.put("leastMs", round(sorted.get(0)));
-        n.put("medianMs", round(sorted.get(sorted.size() / 2)));
+        new LeastFinish(UsualPlace.libraries()).of(work, plan).ifPresent(f -> n.put("noPlanBefore", f.toString()));
+        first.cold().ifPresent(t -> put(n, "cold", t));
+        first.warm().ifPresent(t -> put(n, "warm", t));
         Table.print(out, n, json);
     }
 
+    private static void put(ObjectNode n, String when, Took took) {
+        n.put(when + "Ms", round(took.wallMs()));
+        n.put(when + "CpuMs", round(took.cpuMs()));
+    }
+
     private static double round(double ms) {
-        return Double.parseDouble(String.format(Locale.ROOT, "%.1f", ms));
+        return Double.parseDouble(String.format(Locale.ROOT, "%.0f", ms));
     }
 }

@@ -80,4 +80,27 @@ class PieceRulesTest {
                 "    opposite: canopy-frame-right\n    after-opposite: {crew: one}\n",
                 "one of both hands to be the first");
     }
+
+    @Test
+    void should_name_the_circle_when_lessons_wait_for_what_waits_for_them() throws Exception {
+        // The right frame's pane is bonded in after the lessons of a joint that needs the bonded frame.
+        refused(
+                CANOPY,
+                "lessons-of: canopy-hang-left",
+                "lessons-of: canopy-hang-right",
+                "canopy.yaml:39: parts[2].after-opposite.lessons-of: found a circle: ",
+                "canopy-hang-right",
+                "take \"after-opposite:\" or one \"after:\" away");
+    }
+
+    @Test
+    void should_name_the_circle_when_the_first_hand_waits_for_the_hand_that_follows_it() throws Exception {
+        refused(
+                CANOPY,
+                "recipe: panel-one-stage\n        with: {resin: er-slow}\n    lessons",
+                "recipe: panel-one-stage\n        with: {resin: er-slow}\n        after: [canopy-frame-right]\n    lessons",
+                "found a circle: ",
+                "canopy-frame-left/1",
+                "canopy-frame-right/1");
+    }
 }

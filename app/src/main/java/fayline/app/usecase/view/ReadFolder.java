@@ -4,6 +4,8 @@ import fayline.app.usecase.folder.ImportFolder;
 import fayline.app.usecase.folder.Imported;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.shop.UnreadableDefinitionException;
+import fayline.flow.planner.PlanSolver;
+import fayline.flow.planner.SerialPlanner;
 import fayline.flow.project.Definition;
 import fayline.flow.record.MemoryLog;
 import fayline.store.file.DefinitionFolder;
@@ -42,6 +44,16 @@ public final class ReadFolder {
      * @throws UnreadableDefinitionException with every problem, if the definition or its history cannot be read
      */
     public static LookAtShop open(Path folder, Optional<Instant> now, Clock machine) throws IOException {
+        return open(folder, now, machine, new SerialPlanner());
+    }
+
+    /**
+     * The same with a planner.
+     *
+     * @param planner who makes the plans
+     */
+    public static LookAtShop open(Path folder, Optional<Instant> now, Clock machine, PlanSolver planner)
+            throws IOException {
         DefinitionFolder files = DefinitionFolder.from(folder);
         Optional<Definition> definition = DefinitionReader.read(files).definition();
         Instant moment =
@@ -51,6 +63,6 @@ public final class ReadFolder {
         if (!imported.taken()) {
             throw new UnreadableDefinitionException("The folder " + folder, imported.problems());
         }
-        return new LookAtShop(shop);
+        return new LookAtShop(shop, planner);
     }
 }

@@ -6,6 +6,7 @@ import fayline.flow.project.design.Made;
 import fayline.flow.project.recipe.After;
 import fayline.flow.project.recipe.Recipe;
 import fayline.flow.project.recipe.RecipeStep;
+import fayline.store.file.rule.SecondHandWaits.Wait;
 import fayline.store.file.yaml.Problems;
 import fayline.store.file.yaml.Tree;
 import java.util.ArrayList;
@@ -24,6 +25,7 @@ import java.util.TreeSet;
 final class Circles {
     private final Draft d;
     private final Problems problems;
+    private final SecondHandWaits secondHands;
     private final Map<String, List<Edge>> edges = new LinkedHashMap<>();
     private final Set<String> done = new HashSet<>();
     private final List<Edge> path = new ArrayList<>();
@@ -34,6 +36,7 @@ final class Circles {
     Circles(Draft draft, Problems problems) {
         this.d = draft;
         this.problems = problems;
+        secondHands = new SecondHandWaits(draft);
     }
 
     void check() {
@@ -50,7 +53,13 @@ final class Circles {
         for (int n = 1; n <= made.make().size(); n++) {
             String start = made.id() + "/" + n;
             Tree make = at.down("make", n - 1);
-            recipe(made, n).ifPresent(r -> steps(r, start));
+            int number = n;
+            recipe(made, n).ifPresent(r -> {
+                steps(r, start);
+                r.steps()
+                        .forEach(s ->
+                                secondHands.of(made, number, s).forEach(w -> afterFirstHand(start + "/" + s.id(), w)));
+            });
             if (n > 1) {
                 edge(start, end(made.id(), n - 1), Optional.empty());
             }
@@ -63,6 +72,14 @@ final class Circles {
                 target(part.text()).ifPresent(to -> edge(made.id() + "/1", to, Optional.of(part)));
             }
         }
+    }
+
+    /** Lessons of something made are known when its last make is over. */
+    private void afterFirstHand(String from, Wait wait) {
+        Optional<String> whole = d.made(wait.ref())
+                .filter(m -> !m.make().isEmpty())
+                .map(m -> end(m.id(), m.make().size()));
+        whole.or(() -> target(wait.ref())).ifPresent(to -> edge(from, to, Optional.of(wait.at())));
     }
 
     /** The end of a make waits for its steps, each step for the make's start and what the recipe says. */
@@ -157,13 +174,20 @@ final class Circles {
             words.append(" -> ").append(shown(written.get(0).from()));
         }
         boolean tree = written.get(0).from().startsWith("assembly ");
+        boolean hands = written.stream()
+                .flatMap(e -> e.at().stream())
+                .anyMatch(at -> at.path().contains("after-opposite"));
         written.get(0)
                 .at()
                 .ifPresent(at -> problems.stop(
                         at,
                         "a circle: " + words,
                         tree ? "assemblies that end at the whole" : "work that does not wait for itself",
-                        tree ? "take one \"in:\" away" : "take one \"after:\" away"));
+                        tree
+                                ? "take one \"in:\" away"
+                                : hands
+                                        ? "take \"after-opposite:\" or one \"after:\" away"
+                                        : "take one \"after:\" away"));
     }
 
     private static String shown(String node) {
