@@ -112,6 +112,7 @@ final class PlanBench {
         new LeastFinish(UsualPlace.libraries()).of(work, plan).ifPresent(f -> n.put("noPlanBefore", f.toString()));
         first.cold().ifPresent(t -> put(n, "cold", t));
         first.warm().ifPresent(t -> put(n, "warm", t));
+        put(n, "onePass", first.onePass(work));
         Table.print(out, n, json);
     }
 

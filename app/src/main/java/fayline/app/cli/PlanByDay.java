@@ -1,5 +1,6 @@
 package fayline.app.cli;
 
+import fayline.app.usecase.view.SaidByName;
 import fayline.app.usecase.view.ShopView;
 import fayline.app.usecase.view.StandingWishes;
 import fayline.flow.plan.Place;
@@ -24,12 +25,14 @@ final class PlanByDay {
     private static final DateTimeFormatter LATER = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
 
     private final ShopView view;
+    private final SaidByName names;
     private final Map<String, WorkStep> steps;
     private final Map<String, String> people;
     private final Map<String, String> places;
 
     PlanByDay(ShopView view) {
         this.view = view;
+        names = new SaidByName(view);
         this.steps = view.work().steps().stream().collect(Collectors.toMap(WorkStep::id, Function.identity()));
         this.people = view.work().people().stream().collect(Collectors.toMap(Worker::id, Worker::name));
         this.places = view.work().places().stream().collect(Collectors.toMap(Place::id, Place::name));
@@ -68,8 +71,15 @@ final class PlanByDay {
     }
 
     private String wish(StandingWishes.Standing s) {
-        String by = s.wish().by();
-        return "  " + s.wish().step() + ": " + (by.isEmpty() ? "" : people.getOrDefault(by, by) + " wants ") + s.words()
+        String by = view.definition()
+                .shop()
+                .people()
+                .find(s.wish().by())
+                .map(p -> p.name() + " wants ")
+                .orElse("");
+        String id = s.wish().step();
+        String step = steps.containsKey(id) ? names.stepName(id) + " (" + id + ")" : id;
+        return "  " + step + ": " + by + s.words()
                 + (s.wish().why().isEmpty() ? "" : " (" + s.wish().why() + ")")
                 + (s.counts() ? "" : "; binds nobody: " + s.passedOver())
                 + (s.state() == StandingWishes.State.NOT_PLANNED ? "; not planned" : "");

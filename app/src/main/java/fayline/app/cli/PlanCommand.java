@@ -5,6 +5,7 @@ import fayline.app.usecase.better.BetterFolder.Bettered;
 import fayline.app.usecase.open.UsualPlace;
 import fayline.app.usecase.view.LeastFinish;
 import fayline.app.usecase.view.LookAtShop;
+import fayline.app.usecase.view.SaidByName;
 import fayline.app.usecase.view.ShopView;
 import fayline.app.usecase.view.WhyNot;
 import fayline.app.usecase.view.WritePlan;
@@ -93,10 +94,13 @@ final class PlanCommand implements Callable<Integer> {
                     as.json ? WritePlan.Form.JSON : as.csv ? WritePlan.Form.TABLE : WritePlan.Form.CALENDAR;
             out.print(WritePlan.of(view, form));
         }
+        SaidByName names = new SaidByName(view);
         view.plan()
                 .unplanned()
-                .forEach(u -> surroundings.err().println("not planned: " + u.step() + ": " + u.reason()));
-        new WhyNot().of(view).forEach(c -> surroundings.err().println("conflict: " + c.step() + ": " + c.sentence()));
+                .forEach(u -> surroundings.err().println("not planned: " + u.step() + ": " + names.named(u.reason())));
+        new WhyNot()
+                .of(view)
+                .forEach(c -> surroundings.err().println("conflict: " + c.step() + ": " + names.named(c.sentence())));
         view.audit().stream()
                 .filter(b -> !b.admitted())
                 .forEach(b -> surroundings.err().println(sentence(b)));

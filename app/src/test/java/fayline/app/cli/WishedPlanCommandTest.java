@@ -58,8 +58,8 @@ class WishedPlanCommandTest {
         assertThat(shell.out)
                 .contains(
                         "Wishes",
-                        STEP + ": Runa wants Ilse on it (she knows it)",
-                        STEP + ": it to begin in the afternoon of Wed 4 Mar",
+                        STEP + "): Runa wants Ilse on it (she knows it)",
+                        STEP + "): it to begin in the afternoon of Wed 4 Mar",
                         "no-such/1/step: Tove on it; binds nobody: there is no such step any more");
     }
 

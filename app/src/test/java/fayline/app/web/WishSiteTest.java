@@ -85,6 +85,7 @@ class WishSiteTest {
         assertThat(browser.page(HERE)).contains("Wanted: it done without " + name, "Needed at the pods", "Runa, today");
         assertThat(browser.page("/wishes?costs=yes")).contains("Without it ");
         assertThat(browser.page("/weeks?weeks=2")).contains("wanted: it done without " + name, "Wishes (1)");
+        assertThat(browser.page("/")).contains("wanted: it done without " + name);
         assertThat(browser.page("/card/chine-doubler-left/1/prepare?project=ousel-1"))
                 .contains("it done without " + name, "Decide who, where or when");
         withdraw();
@@ -135,11 +136,19 @@ class WishSiteTest {
 
     @Test
     void should_say_what_stands_against_what_when_nobody_can_keep_a_wish() throws Exception {
+        send("with ilse");
+        assertThat(browser.page("/wishes")).doesNotContain("class=\"word trouble\"");
         send("not-before", "from", "2027-03-05T13:00");
         assertThat(browser.page(HERE))
                 .contains("Not planned", "Runa wants it to begin no sooner than Fri 5 Mar 2027 13:00");
         assertThat(browser.page("/weeks")).contains("Not planned", "What stands against what");
-        assertThat(browser.page("/wishes")).contains("No plan has a place for this step.");
+        // Only the wish in the way is marked as trouble; the other one of the step would be kept.
+        assertThat(browser.page("/wishes"))
+                .contains(
+                        "Stands in the way of a step that has no place in the plan.",
+                        "The step has no place in the plan, but not for this wish.")
+                .containsOnlyOnce("class=\"word trouble\"");
+        withdraw();
         withdraw();
         assertThat(demo.view().plan().unplanned()).isEmpty();
     }
@@ -149,6 +158,7 @@ class WishSiteTest {
         assertThat(send("fly")).contains("nothing to wish called");
         assertThat(send("with-other", "person", "")).contains("Who else is empty");
         assertThat(send("not-before", "from", "soon")).contains("is no time");
+        assertThat(send("not-before", "from", "2026-03-01T08:00")).contains("that moment is over");
         assertThat(send("with nobody")).contains("a person that exists");
         assertThat(browser.page("/wishes")).contains("Nothing is wished.");
         int entries = demo.open().shop().entries(1).size();

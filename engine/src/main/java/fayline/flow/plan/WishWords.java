@@ -75,12 +75,13 @@ public final class WishWords {
         return (at.getYear() == now.getYear() ? DAY : DAY_YEAR).format(at);
     }
 
-    private static String person(Work work, String id) {
+    /** What somebody is called; the id in quotes where the work does not know who that is. */
+    public static String person(Work work, String id) {
         return work.people().stream()
                 .filter(p -> p.id().equals(id))
                 .map(Worker::name)
                 .findFirst()
-                .orElse(id);
+                .orElse("\"" + id + "\"");
     }
 
     /** What a place is called; its id where the work does not know it. */

@@ -41,11 +41,13 @@ public final class PlanConflict {
      *
      * @param step the step that has no place in the plan
      * @param requirements what stands against each other, each as a clause; none of them can be left out
+     * @param wishes ids of the wishes among them
      */
-    public record Conflict(String step, List<String> requirements) {
-        /** Copies the list. */
+    public record Conflict(String step, List<String> requirements, Set<String> wishes) {
+        /** Copies list and set. */
         public Conflict {
             requirements = List.copyOf(requirements);
+            wishes = Set.copyOf(wishes);
         }
 
         /** The conflict as a sentence. */
@@ -56,7 +58,12 @@ public final class PlanConflict {
         }
     }
 
-    private record Requirement(String words, UnaryOperator<Work> letGo) {}
+    /** Something that can be let go; {@code wish} is the id of a wish, else empty. */
+    private record Requirement(String words, String wish, UnaryOperator<Work> letGo) {
+        Requirement(String words, UnaryOperator<Work> letGo) {
+            this(words, "", letGo);
+        }
+    }
 
     private PlanConflict(Work work, PlanSolver planner) {
         this.work = work;
@@ -135,8 +142,13 @@ public final class PlanConflict {
                 }
             }
             gone.addAll(needed);
-            conflicts.add(
-                    new Conflict(id, needed.stream().map(Requirement::words).toList()));
+            conflicts.add(new Conflict(
+                    id,
+                    needed.stream().map(Requirement::words).toList(),
+                    needed.stream()
+                            .map(Requirement::wish)
+                            .filter(w -> !w.isEmpty())
+                            .collect(Collectors.toSet())));
             if (needed.isEmpty()) {
                 break;
             }
@@ -223,6 +235,7 @@ public final class PlanConflict {
                 .forEach(w -> all.add(new Requirement(
                         WishWords.clause(work, w)
                                 + (w.step().equals(step.id()) ? "" : ", for \"" + title(w.step()) + "\""),
+                        w.id(),
                         x -> x.withoutWish(w.id()))));
     }
 

@@ -68,8 +68,10 @@ class PlanConflictTest {
                         List.of(new Place("m-fin", "Fin mould", Kind.MOULD, "hall", true, true)), work.holds())
                 .withWishes(List.of(new WorkWish(
                         "w", "a", WorkWish.Kind.AWAY, "m-fin", Optional.empty(), Optional.empty(), "ada", "")));
-        assertThat(PlanConflict.of(called, "a", SerialPlanner.quick()).get(0).requirements())
+        Conflict conflict = PlanConflict.of(called, "a", SerialPlanner.quick()).get(0);
+        assertThat(conflict.requirements())
                 .containsExactlyInAnyOrder("it needs 1 of Fin mould", "ada wants it kept away from Fin mould");
+        assertThat(conflict.wishes()).containsExactly("w");
     }
 
     @Test

@@ -185,7 +185,7 @@ class WishesTest {
         assertThat(unplanned(shop.work().withWishes(List.of(wish("a", WorkWish.Kind.AWAY, "dusty"))), "a"))
                 .contains("no other place is left for it");
         assertThat(unplanned(shop.work().withWishes(List.of(wish("a", WorkWish.Kind.WITH, "zoe"))), "a"))
-                .contains("zoe is not among the people who are planned");
+                .contains("\"zoe\" is not among the people who are planned");
     }
 
     @Test

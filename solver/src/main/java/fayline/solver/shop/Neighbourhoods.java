@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
 
-/** Parts of a plan to be planned anew: some days, some parts and joints, or one person's work. */
+/** Parts of a plan to be planned anew while the rest stays [godard2005]: some days, some parts and joints, or one person's work. */
 final class Neighbourhoods {
     private final ShopCase shop;
     private final SplittableRandom random;

@@ -62,11 +62,12 @@ public final class StandingWishes {
         view.work().steps().forEach(s -> steps.put(s.id(), s));
         Set<String> planned = new HashSet<>();
         view.plan().steps().stream().map(Plan.PlannedStep::step).forEach(planned::add);
+        SaidByName names = new SaidByName(view);
         return view.definition().shop().wishes().stream()
                 .map(w -> {
                     WorkWish wish = WorkMaker.wish(w, view.zone());
                     State state = state(Optional.ofNullable(steps.get(w.step())), wish, view.work(), planned);
-                    return new Standing(w, state, WishWords.what(view.work(), wish));
+                    return new Standing(w, state, names.named(WishWords.what(view.work(), wish)));
                 })
                 .toList();
     }

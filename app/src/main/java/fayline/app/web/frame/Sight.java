@@ -1,6 +1,7 @@
 package fayline.app.web.frame;
 
 import fayline.app.usecase.view.Latest;
+import fayline.app.usecase.view.SaidByName;
 import fayline.app.usecase.view.ShopView;
 import fayline.basis.finding.Finding;
 import fayline.basis.finding.Phrase;
@@ -20,22 +21,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** One project as a screen sees it now: definition, what follows from it, the plan, and how to word it all. */
 public final class Sight {
-    private static final Pattern STEP_ID =
-            Pattern.compile("[a-z0-9][a-z0-9-]*/[a-z0-9][a-z0-9-]*/\\d+/[a-z0-9][a-z0-9-]*");
-
-    /** A word with a hyphen, or any after "of": what no sentence of ours holds but as an id. */
-    private static final Pattern OTHER_ID =
-            Pattern.compile("(?<= of )[a-z0-9-]+|(?<![\\w/-])[a-z0-9]+(?:-[a-z0-9]+)+(?![\\w/-])");
-
     private final ShopView view;
     private final Latest latest;
     private final QuantityFormat format;
     private final TimeWords time;
+    private final SaidByName names;
     private final Map<String, Plan.PlannedStep> planned = new HashMap<>();
     private final Map<String, StepResult> steps = new HashMap<>();
     private final Map<String, WorkStep> works = new HashMap<>();
@@ -53,6 +46,7 @@ public final class Sight {
         this.latest = latest;
         this.format = format;
         this.time = time;
+        names = new SaidByName(view);
         view.plan().steps().forEach(s -> planned.putIfAbsent(s.step(), s));
         view.result().steps().forEach(s -> steps.putIfAbsent(s.id(), s));
         view.work().steps().forEach(s -> works.putIfAbsent(s.id(), s));
@@ -118,16 +112,9 @@ public final class Sight {
         return work(id).map(s -> s.title() + ", " + madeName(s.made())).orElse(id);
     }
 
-    /** A sentence with ids of steps, parts, joints and stuff replaced by what people call them. */
+    /** A sentence with ids replaced by what people call the things. */
     public String named(String sentence) {
-        String steps = STEP_ID.matcher(sentence)
-                .replaceAll(m -> Matcher.quoteReplacement(
-                        works.containsKey(m.group()) ? "\"" + stepName(m.group()) + "\"" : m.group()));
-        return OTHER_ID.matcher(steps).replaceAll(m -> Matcher.quoteReplacement(otherName(m.group())));
-    }
-
-    private String otherName(String id) {
-        return made(id).map(Made::name).orElseGet(() -> stuffName(id));
+        return names.named(sentence);
     }
 
     /** A part or joint. */

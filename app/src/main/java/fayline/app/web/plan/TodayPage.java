@@ -1,5 +1,6 @@
 package fayline.app.web.plan;
 
+import fayline.app.usecase.view.StandingWishes;
 import fayline.app.web.fit.FitLinks;
 import fayline.app.web.frame.Frame;
 import fayline.app.web.frame.Page;
@@ -55,9 +56,10 @@ public final class TodayPage implements Page {
     static TodayView view(Sight sight, String person) {
         TimeWords time = sight.time();
         List<TodayView.Crew> crew = new ArrayList<>();
+        Map<String, String> wished = StandingWishes.byStep(sight.view());
         sight.work().people().stream()
                 .sorted(Comparator.comparing((Worker w) -> !w.id().equals(person)))
-                .forEach(w -> crew.add(crew(sight, w, w.id().equals(person))));
+                .forEach(w -> crew.add(crew(sight, w, w.id().equals(person), wished)));
         CuresOnToday cures = CuresOnToday.of(sight);
         return new TodayView(
                 java.time.format.DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH)
@@ -80,7 +82,7 @@ public final class TodayPage implements Page {
                 sight.plan().steps().isEmpty());
     }
 
-    private static TodayView.Crew crew(Sight sight, Worker worker, boolean here) {
+    private static TodayView.Crew crew(Sight sight, Worker worker, boolean here, Map<String, String> wished) {
         TimeWords time = sight.time();
         Instant now = time.now();
         List<Plan.PlannedStep> own = sight.plan().steps().stream()
@@ -93,13 +95,13 @@ public final class TodayPage implements Page {
                 .toList();
         List<TodayView.Job> at = own.stream()
                 .filter(s -> running(sight, s) || !s.start().isAfter(now))
-                .map(s -> job(sight, s, worker.id()))
+                .map(s -> job(sight, s, worker.id(), wished.getOrDefault(s.step(), "")))
                 .toList();
         List<TodayView.Job> next = own.stream()
                 .filter(s -> !running(sight, s) && s.start().isAfter(now))
                 .filter(s -> s.start().isBefore(now.plus(AHEAD)))
                 .limit(MOST_NEXT)
-                .map(s -> job(sight, s, worker.id()))
+                .map(s -> job(sight, s, worker.id(), wished.getOrDefault(s.step(), "")))
                 .toList();
         String hours = String.join(
                 ", ",
@@ -120,7 +122,7 @@ public final class TodayPage implements Page {
         return sight.work(s.step()).flatMap(w -> w.actual().handsEnded()).isPresent();
     }
 
-    private static TodayView.Job job(Sight sight, Plan.PlannedStep s, String person) {
+    private static TodayView.Job job(Sight sight, Plan.PlannedStep s, String person, String wished) {
         WorkStep work = sight.work(s.step()).orElseThrow();
         List<String> others = s.people().stream().filter(p -> !p.equals(person)).toList();
         return new TodayView.Job(
@@ -130,6 +132,7 @@ public final class TodayPage implements Page {
                 others.isEmpty() ? "" : "with " + sight.personNames(others),
                 Sight.cardLink(s.step()),
                 StateWord.of(work, sight.time().now()),
+                wished,
                 FitLinks.of(sight, s.step()));
     }
 

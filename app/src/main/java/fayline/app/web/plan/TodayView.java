@@ -96,10 +96,18 @@ public record TodayView(
      * @param with with whom; empty for alone
      * @param link its card
      * @param state how far it is
+     * @param wished what the lead wants of it, in words; empty for nothing
      * @param fits what of a fit is read or seen at it
      */
     public record Job(
-            String title, String on, String when, String with, String link, StateWord state, List<FitLinks.Link> fits) {
+            String title,
+            String on,
+            String when,
+            String with,
+            String link,
+            StateWord state,
+            String wished,
+            List<FitLinks.Link> fits) {
         /** Copies the list. */
         public Job {
             fits = List.copyOf(fits);

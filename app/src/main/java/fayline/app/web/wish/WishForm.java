@@ -69,7 +69,13 @@ final class WishForm {
     }
 
     private LocalDateTime typed() {
-        return time(visit.needed("from", "The day and time"));
+        String text = visit.needed("from", "The day and time");
+        LocalDateTime typed = time(text);
+        if (!typed.atZone(sight.time().zone()).toInstant().isAfter(sight.time().now())) {
+            throw Refusal.input("Not before " + text.replace('T', ' ')
+                    + ": that moment is over, so it would bind nobody. Choose a later one.");
+        }
+        return typed;
     }
 
     private static LocalDateTime time(String text) {

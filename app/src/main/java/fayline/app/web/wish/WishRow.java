@@ -23,7 +23,7 @@ public record WishRow(String id, List<Line> lines, String by, String why, State 
     /** How it stands. */
     public enum State {
         KEPT(Mark.HOLD, "hold"),
-        NOT_PLANNED(Mark.TROUBLE, "trouble"),
+        BLOCKS(Mark.TROUBLE, "trouble"),
         PAST(Mark.DONE, "quiet");
 
         private final Mark mark;

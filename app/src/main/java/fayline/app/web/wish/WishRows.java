@@ -5,6 +5,7 @@ import fayline.app.usecase.view.StandingWishes.Standing;
 import fayline.app.usecase.view.StandingWishes.State;
 import fayline.app.usecase.view.WhatIf;
 import fayline.app.usecase.view.WhatIf.Outcome;
+import fayline.app.usecase.view.WhyNot;
 import fayline.app.web.frame.Sight;
 import fayline.flow.project.shop.LeadWish;
 import fayline.flow.whatif.Change;
@@ -13,12 +14,14 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
@@ -31,9 +34,12 @@ final class WishRows {
 
     private final Sight sight;
     private final Map<String, List<Standing>> acts = new LinkedHashMap<>();
+    /** Wishes that stand in the way of a step, by what is known of conflicts. */
+    private final Set<String> blocking = new HashSet<>();
 
-    WishRows(Sight sight) {
+    WishRows(Sight sight, WhyNot whyNot) {
         this.sight = sight;
+        whyNot.of(sight.view()).forEach(c -> blocking.addAll(c.wishes()));
         for (Standing s : StandingWishes.of(sight.view())) {
             acts.computeIfAbsent(s.wish().act(), a -> new ArrayList<>()).add(s);
         }
@@ -65,21 +71,29 @@ final class WishRows {
                 .map(t -> sight.time().at(t.atZone(sight.time().zone()).toInstant()))
                 .orElse("");
         boolean open = act.stream().anyMatch(s -> s.state() == State.NOT_PLANNED);
+        boolean blocks = act.stream()
+                .anyMatch(s -> s.counts() && blocking.contains(s.wish().id()));
         boolean past = act.stream().noneMatch(Standing::counts);
         return new WishRow(
                 first.id(),
                 lines(act),
                 by.isEmpty() || said.isEmpty() ? by + said : by + ", " + said,
                 first.why(),
-                open ? WishRow.State.NOT_PLANNED : past ? WishRow.State.PAST : WishRow.State.KEPT,
-                open
-                        ? "No plan has a place for this step. Weeks says what stands against what."
+                blocks ? WishRow.State.BLOCKS : past ? WishRow.State.PAST : WishRow.State.KEPT,
+                blocks || open
+                        ? blocked(blocks)
                         : act.stream()
                                 .filter(s -> !s.counts())
                                 .map(s -> "Binds nobody: " + s.passedOver() + ".")
                                 .distinct()
                                 .collect(Collectors.joining(" ")),
                 cost);
+    }
+
+    private static String blocked(boolean blocks) {
+        return blocks
+                ? "Stands in the way of a step that has no place in the plan. Weeks says what stands against what."
+                : "The step has no place in the plan, but not for this wish. Weeks says what stands against what.";
     }
 
     private List<WishRow.Line> lines(List<Standing> act) {

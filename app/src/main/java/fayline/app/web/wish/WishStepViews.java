@@ -36,7 +36,7 @@ final class WishStepViews {
     }
 
     WishStepView view(WhyNot whyNot, Optional<WhatIf> whatIf, List<String> refused) {
-        List<WishRow> wishes = new WishRows(sight).of(w -> w.step().equals(step.id()), whatIf);
+        List<WishRow> wishes = new WishRows(sight, whyNot).of(w -> w.step().equals(step.id()), whatIf);
         String action = Sight.wishLink(step.id());
         List<String> people = planned.map(PlannedStep::people).orElse(List.of());
         List<String> chosen = choosable().stream()

@@ -6,6 +6,7 @@ import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.view.WhatIf;
+import fayline.app.usecase.view.WhyNot;
 import fayline.app.web.frame.Answers;
 import fayline.app.web.frame.Asks;
 import fayline.app.web.frame.Page;
@@ -22,6 +23,7 @@ public final class WishesPage implements Page {
     private final Sights sights;
     private final ShopRecord shop;
     private final WhatIf whatIf;
+    private final WhyNot whyNot = new WhyNot();
 
     /**
      * Makes the page.
@@ -66,7 +68,7 @@ public final class WishesPage implements Page {
 
     private void show(Visit visit, Sight sight, List<String> refused) {
         boolean costs = !visit.query("costs").isEmpty();
-        List<WishRow> rows = new WishRows(sight).of(w -> true, costs ? Optional.of(whatIf) : Optional.empty());
+        List<WishRow> rows = new WishRows(sight, whyNot).of(w -> true, costs ? Optional.of(whatIf) : Optional.empty());
         List<WishRow> bind = rows.stream().filter(r -> !isPast(r)).toList();
         sights.show(
                 visit,

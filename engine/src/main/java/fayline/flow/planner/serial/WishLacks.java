@@ -68,7 +68,7 @@ final class WishLacks {
             return no(w, "no hands are needed for it");
         }
         if (worker.isEmpty()) {
-            return no(w, w.on() + " is not among the people who are planned");
+            return no(w, WishWords.person(net.work, w.on()) + " is not among the people who are planned");
         }
         Optional<WorkWish> against = task.asked.wishes().stream()
                 .filter(x -> x.kind() == WorkWish.Kind.WITHOUT && x.on().equals(w.on()))
