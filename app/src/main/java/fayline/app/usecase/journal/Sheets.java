@@ -1,0 +1,117 @@
+package fayline.app.usecase.journal;
+
+import fayline.app.usecase.shop.Outcome;
+import fayline.app.usecase.shop.Sent;
+import fayline.app.usecase.shop.ShopRecord;
+import fayline.flow.record.Entry;
+import fayline.flow.record.EntryKind;
+import fayline.flow.record.NewEntry;
+import fayline.flow.record.SignedHead;
+import fayline.flow.record.TreeHead;
+import fayline.flow.record.Value;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+
+/**
+ * Sheets of paper on which the head of the record is kept outside the machine, numbered from 1. That a sheet was printed is an
+ * entry itself, so that a record from which an end was cut also lacks a sheet that lies in the folder.
+ */
+public final class Sheets {
+    private final ShopRecord shop;
+    private final BiFunction<TreeHead, Instant, SignedHead> signer;
+
+    /**
+     * Of a shop's record.
+     *
+     * @param shop the record
+     * @param signer signs a head with the shop's key
+     */
+    public Sheets(ShopRecord shop, BiFunction<TreeHead, Instant, SignedHead> signer) {
+        this.shop = shop;
+        this.signer = signer;
+    }
+
+    /**
+     * One sheet.
+     *
+     * @param number its number, from 1
+     * @param seq the entry that tells of it
+     * @param by who printed it
+     * @param head the head on it
+     * @param lastHash the hash of the last entry under it
+     * @param before the head on the sheet before; empty on the first
+     */
+    public record Sheet(long number, long seq, String by, SignedHead head, String lastHash, Optional<TreeHead> before) {}
+
+    /** Every sheet, the first first. */
+    public List<Sheet> all() {
+        List<Entry> entries = shop.entries(1);
+        List<Sheet> sheets = new ArrayList<>();
+        for (Entry e : entries) {
+            if (e.kind().equals(EntryKind.SHEET_PRINTED.key())) {
+                Value.Fields f = e.fields();
+                SignedHead head = new SignedHead(
+                        new TreeHead(f.whole("size").orElse(0L), f.text("root")),
+                        f.text("at"),
+                        f.text("key"),
+                        f.text("signature"));
+                sheets.add(new Sheet(
+                        sheets.size() + 1L,
+                        e.seq(),
+                        e.by(),
+                        head,
+                        f.text("hash"),
+                        sheets.isEmpty()
+                                ? Optional.empty()
+                                : Optional.of(sheets.get(sheets.size() - 1).head().head())));
+            }
+        }
+        return sheets;
+    }
+
+    /** One sheet by its number. */
+    public Optional<Sheet> sheet(long number) {
+        List<Sheet> all = all();
+        return number >= 1 && number <= all.size() ? Optional.of(all.get((int) number - 1)) : Optional.empty();
+    }
+
+    /** Where the record stands now, as a head of the tree. */
+    public TreeHead now() {
+        List<Entry> entries = shop.entries(1);
+        return TreeHead.of(entries.size(), Journal.tree(entries).root());
+    }
+
+    /**
+     * Makes the next sheet of the record as it stands, and records that.
+     *
+     * @param sent who sends it under which id
+     */
+    public Outcome print(Sent sent) {
+        return shop.deciding(() -> {
+            if (shop.knows(sent.client())) {
+                return Outcome.already(shop.seqOf(sent.client()).orElse(0L));
+            }
+            List<Entry> entries = shop.entries(1);
+            if (entries.isEmpty()) {
+                return Outcome.refused("The record is empty: there is no head to print yet.");
+            }
+            SignedHead head = signer.apply(
+                    TreeHead.of(entries.size(), Journal.tree(entries).root()), shop.now());
+            Value.Fields payload = head.fields()
+                    .with("number", all().size() + 1L)
+                    .with("hash", entries.get(entries.size() - 1).hash());
+            return shop.append(new NewEntry(
+                    sent.client(),
+                    sent.by(),
+                    "",
+                    shop.now(),
+                    "",
+                    EntryKind.SHEET_PRINTED.key(),
+                    payload,
+                    List.of()));
+        });
+    }
+}
