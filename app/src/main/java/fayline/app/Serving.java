@@ -67,7 +67,7 @@ final class Serving {
             server = WebServer.start(
                     options.port().orElse(WebServer.USUAL_PORT),
                     lan.map(ServingNetwork::network),
-                    site(shop, looking, lan.map(ServingNetwork::entrance)));
+                    site(open, shop, looking, lan.map(ServingNetwork::entrance)));
         } catch (PortBusyException e) {
             open.close();
             s.err().println(e.getMessage());
@@ -101,10 +101,10 @@ final class Serving {
         return ExitCode.DONE;
     }
 
-    private Site site(ShopRecord shop, LookAtShop looking, Optional<Site.Entrance> entrance) {
+    private Site site(OpenShop open, ShopRecord shop, LookAtShop looking, Optional<Site.Entrance> entrance) {
         String version = Main.class.getPackage().getImplementationVersion();
         LeastFinish least = new LeastFinish(UsualPlace.libraries());
-        return new Site(shop, looking, least, version == null ? "unpackaged" : version, entrance);
+        return new Site(shop, looking, least, open::sign, version == null ? "unpackaged" : version, entrance);
     }
 
     private OpenShop open(Path data) {
@@ -173,7 +173,7 @@ final class Serving {
             Path folder = Files.createTempDirectory("fayline-train");
             try (OpenShop open = open(folder, Optional.empty());
                     WebServer server =
-                            WebServer.start(0, site(open.shop(), new LookAtShop(open.shop()), Optional.empty()))) {
+                            WebServer.start(0, site(open, open.shop(), new LookAtShop(open.shop()), Optional.empty()))) {
                 for (String page : List.of("", "weeks", "airframe", "stores", "static/app.css")) {
                     fetch(server.address() + page);
                 }

@@ -2,6 +2,7 @@ package fayline.app.web;
 
 import fayline.app.usecase.better.ImprovePlan;
 import fayline.app.usecase.forecast.Trials;
+import fayline.app.usecase.journal.Sheets;
 import fayline.app.usecase.people.People;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.view.LeastFinish;
@@ -35,6 +36,7 @@ import fayline.app.web.frame.Door;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.ScreenPage;
 import fayline.app.web.frame.Sights;
+import fayline.app.web.journal.RecordPage;
 import fayline.app.web.kept.KeptPage;
 import fayline.app.web.kept.WorkerPage;
 import fayline.app.web.live.LivePage;
@@ -63,6 +65,7 @@ public final class Site implements WebServer.Pages {
     private final ShopRecord shop;
     private final LookAtShop looking;
     private final LeastFinish least;
+    private final Sheets.Signer signer;
     private final Trials trials = new Trials();
     private final WhatIf whatIf;
     private final WhyHere why = new WhyHere();
@@ -84,10 +87,11 @@ public final class Site implements WebServer.Pages {
      * @param shop the shop's record
      * @param looking looks at it
      * @param least says what no plan can beat
+     * @param signer signs heads of the record
      * @param version the program's version, for the foot of the pages
      */
-    public Site(ShopRecord shop, LookAtShop looking, LeastFinish least, String version) {
-        this(shop, looking, least, version, Optional.empty());
+    public Site(ShopRecord shop, LookAtShop looking, LeastFinish least, Sheets.Signer signer, String version) {
+        this(shop, looking, least, signer, version, Optional.empty());
     }
 
     /**
@@ -96,10 +100,18 @@ public final class Site implements WebServer.Pages {
      * @param shop the shop's record, judged by who may
      * @param looking looks at it
      * @param least says what no plan can beat
+     * @param signer signs heads of the record
      * @param version the program's version, for the foot of the pages
      * @param entrance what is added where people sign in
      */
-    public Site(ShopRecord shop, LookAtShop looking, LeastFinish least, String version, Optional<Entrance> entrance) {
+    public Site(
+            ShopRecord shop,
+            LookAtShop looking,
+            LeastFinish least,
+            Sheets.Signer signer,
+            String version,
+            Optional<Entrance> entrance) {
+        this.signer = signer;
         this.entrance = entrance;
         this.shop = shop;
         this.looking = looking;
@@ -163,6 +175,7 @@ public final class Site implements WebServer.Pages {
                 new PhotoPage(new Photos(shop)),
                 new ShopPage(sights, shop),
                 new DefinitionPage(sights, shop),
+                new RecordPage(sights, shop, new Sheets(shop, signer)),
                 new PaperPage(sights),
                 new WhyPage(sights),
                 new ScreenPage(sights),

@@ -20,7 +20,10 @@ record ServedDemo(OpenShop open, LookAtShop looking, WebServer server) implement
         return new ServedDemo(
                 open,
                 looking,
-                WebServer.start(0, new Site(open.shop(), looking, new LeastFinish(folder.resolve("library")), "test")));
+                WebServer.start(
+                        0,
+                        new Site(
+                                open.shop(), looking, new LeastFinish(folder.resolve("library")), open::sign, "test")));
     }
 
     ShopView view() {

@@ -46,6 +46,7 @@ record ServedNetwork(
                 judged,
                 looking,
                 new LeastFinish(folder.resolve("library")),
+                open::sign,
                 "test",
                 Optional.of(
                         new Site.Entrance(people, new Trust(authority.file(), authority.fingerprint()), "127.0.0.1")));

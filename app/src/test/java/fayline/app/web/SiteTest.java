@@ -364,6 +364,7 @@ class SiteTest extends AtTheDemo {
                                 empty.shop(),
                                 new LookAtShop(empty.shop()),
                                 new LeastFinish(other.resolve("library")),
+                                empty::sign,
                                 "test"))) {
             assertThat(new Browser(bare).page("/")).contains("No project yet").contains("import");
         }

@@ -29,6 +29,8 @@ public enum EntryKind {
     READING_TAKEN,
     /** The plan that the crew was told: {@code definition, hash, made, steps}. */
     PLAN_PUBLISHED,
+    /** A head was printed to be kept outside: {@code number, size, root, hash, at, form, key, signature}. */
+    SHEET_PRINTED,
     /** Somebody may sign in from now on: {@code person, name, role}. Never a password, PIN or code. */
     PERSON_ADMITTED,
     /** What somebody may, or how they sign in, was changed, or they may no longer sign in: {@code person, what, role}. */
@@ -59,6 +61,11 @@ public enum EntryKind {
     /** Whether it tells of who may enter, and nothing of the work. */
     public boolean isOfPeople() {
         return OF_PEOPLE.contains(this);
+    }
+
+    /** Whether nothing of the work follows from it, so that nothing need be computed anew. */
+    public boolean bearsOnNoWork() {
+        return isOfPeople() || this == SHEET_PRINTED;
     }
 
     /** The word in the entry, as {@code file-saved}. */

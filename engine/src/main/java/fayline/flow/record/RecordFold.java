@@ -52,7 +52,7 @@ public final class RecordFold {
             unknown++;
             return Touched.NOTHING;
         }
-        if (kind.get().isOfPeople()) {
+        if (kind.get().bearsOnNoWork()) {
             return Touched.NOTHING;
         }
         work = entry.seq();
@@ -62,6 +62,7 @@ public final class RecordFold {
             case FILE_REMOVED -> remove(entry, f);
             case PROJECT_ADDED -> addProject(entry.project());
             case FOLDER_IMPORTED,
+                    SHEET_PRINTED,
                     PERSON_ADMITTED,
                     PERSON_CHANGED,
                     DEVICE_PAIRED,

@@ -24,6 +24,7 @@ import java.util.Base64;
 public record SignedHead(TreeHead head, String at, String key, String signature) {
     private static final String FORM = "fayline-head-1";
     private static final String ALGORITHM = "Ed25519";
+    private static final int SHOWN_DIGITS = 32;
 
     /**
      * Signs a head.
@@ -68,6 +69,11 @@ public record SignedHead(TreeHead head, String at, String key, String signature)
                 .with("form", FORM)
                 .with("root", head.root())
                 .with("size", head.seq());
+    }
+
+    /** The first 32 digits of the SHA-256 of the public key, in groups of four: enough to tell one machine's key from another's. */
+    public String keyFingerprint() {
+        return CanonicalText.sha256(key).substring(0, SHOWN_DIGITS).replaceAll("(.{4})(?=.)", "$1 ");
     }
 
     /** As printed in a QR code: canonical JSON of everything. */

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Entries to be read, the newest first, and one of them with what it changed and what proves it. */
 public final class Journal {
@@ -105,7 +106,8 @@ public final class Journal {
                 entry,
                 changes(entry, all),
                 all.stream()
-                        .filter(e -> isCorrection(e) && e.fields().whole("entry").orElse(0L) == seq)
+                        .filter(e ->
+                                isCorrection(e) && e.fields().whole("entry").orElse(0L) == seq)
                         .map(Entry::seq)
                         .toList(),
                 tree.inclusion((int) seq - 1, all.size()),
@@ -130,7 +132,8 @@ public final class Journal {
         }
         if (entry.kind().equals(EntryKind.FILE_SAVED.key())) {
             Value.Fields f = entry.fields();
-            String before = earlier(entry, all).map(b -> b.fields().text("text")).orElse("");
+            String before =
+                    earlier(entry, all).map(b -> b.fields().text("text")).orElse("");
             return Difference.ofLines(before, f.text("text"));
         }
         return List.of();
@@ -157,10 +160,12 @@ public final class Journal {
         if (named < 1 || named > all.size()) {
             return List.of();
         }
-        // Corrections of one entry lie over each other: what stood before is the entry with the earlier ones laid over it.
-        Value.Fields before = root(all, named);
-        for (Entry e : all.subList((int) named, (int) entry.seq() - 1)) {
-            if (isCorrection(e) && rootOf(all, e.fields().whole("entry").orElse(0L)) == rootOf(all, named)) {
+        // Corrections of one entry lie over each other: what stood before is the entry with the earlier ones laid over
+        // it.
+        long first = rootOf(all, named);
+        Value.Fields before = all.get((int) first - 1).fields();
+        for (Entry e : all.subList((int) first, (int) entry.seq() - 1)) {
+            if (isCorrection(e) && rootOf(all, e.seq()) == first) {
                 before = before.overlaidBy(e.fields().inner("with"));
             }
         }
@@ -172,10 +177,6 @@ public final class Journal {
         return changes;
     }
 
-    private static Value.Fields root(List<Entry> all, long seq) {
-        return all.get((int) rootOf(all, seq) - 1).fields();
-    }
-
     /** The entry that a correction, or a correction of a correction, names in the end. */
     private static long rootOf(List<Entry> all, long seq) {
         long at = seq;
@@ -185,7 +186,7 @@ public final class Journal {
         return at;
     }
 
-    private static String shown(@org.jspecify.annotations.Nullable Value value) {
+    private static String shown(@Nullable Value value) {
         if (value == null) {
             return "";
         }

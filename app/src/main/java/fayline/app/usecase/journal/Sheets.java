@@ -13,7 +13,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiFunction;
 
 /**
  * Sheets of paper on which the head of the record is kept outside the machine, numbered from 1. That a sheet was printed is an
@@ -21,7 +20,14 @@ import java.util.function.BiFunction;
  */
 public final class Sheets {
     private final ShopRecord shop;
-    private final BiFunction<TreeHead, Instant, SignedHead> signer;
+    private final Signer signer;
+
+    /** Signs with the shop's key. */
+    @FunctionalInterface
+    public interface Signer {
+        /** Signs a head taken at a moment. */
+        SignedHead sign(TreeHead head, Instant at);
+    }
 
     /**
      * Of a shop's record.
@@ -29,7 +35,7 @@ public final class Sheets {
      * @param shop the record
      * @param signer signs a head with the shop's key
      */
-    public Sheets(ShopRecord shop, BiFunction<TreeHead, Instant, SignedHead> signer) {
+    public Sheets(ShopRecord shop, Signer signer) {
         this.shop = shop;
         this.signer = signer;
     }
@@ -44,7 +50,8 @@ public final class Sheets {
      * @param lastHash the hash of the last entry under it
      * @param before the head on the sheet before; empty on the first
      */
-    public record Sheet(long number, long seq, String by, SignedHead head, String lastHash, Optional<TreeHead> before) {}
+    public record Sheet(
+            long number, long seq, String by, SignedHead head, String lastHash, Optional<TreeHead> before) {}
 
     /** Every sheet, the first first. */
     public List<Sheet> all() {
@@ -66,7 +73,8 @@ public final class Sheets {
                         f.text("hash"),
                         sheets.isEmpty()
                                 ? Optional.empty()
-                                : Optional.of(sheets.get(sheets.size() - 1).head().head())));
+                                : Optional.of(
+                                        sheets.get(sheets.size() - 1).head().head())));
             }
         }
         return sheets;
@@ -98,20 +106,13 @@ public final class Sheets {
             if (entries.isEmpty()) {
                 return Outcome.refused("The record is empty: there is no head to print yet.");
             }
-            SignedHead head = signer.apply(
+            SignedHead head = signer.sign(
                     TreeHead.of(entries.size(), Journal.tree(entries).root()), shop.now());
             Value.Fields payload = head.fields()
                     .with("number", all().size() + 1L)
                     .with("hash", entries.get(entries.size() - 1).hash());
             return shop.append(new NewEntry(
-                    sent.client(),
-                    sent.by(),
-                    "",
-                    shop.now(),
-                    "",
-                    EntryKind.SHEET_PRINTED.key(),
-                    payload,
-                    List.of()));
+                    sent.client(), sent.by(), "", shop.now(), "", EntryKind.SHEET_PRINTED.key(), payload, List.of()));
         });
     }
 }

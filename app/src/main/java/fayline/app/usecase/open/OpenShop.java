@@ -6,8 +6,11 @@ import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.shop.UnreadableDefinitionException;
 import fayline.flow.project.Definition;
 import fayline.flow.record.Entry;
+import fayline.flow.record.SignedHead;
+import fayline.flow.record.TreeHead;
 import fayline.store.file.DefinitionFolder;
 import fayline.store.file.DefinitionReader;
+import fayline.store.file.trust.HeadKey;
 import fayline.store.sql.DataFolder;
 import fayline.store.sql.FolderInUseException;
 import fayline.store.sql.PeopleTables;
@@ -131,6 +134,16 @@ public final class OpenShop implements AutoCloseable {
     /** Who may enter from the shop's network, as it is kept beside the record. */
     public PeopleTables people() {
         return folder.people();
+    }
+
+    /**
+     * Signs a head of the record with the key of this data folder, which is made on first use.
+     *
+     * @throws fayline.store.file.trust.UnusableCertificateException if the key cannot be read or written
+     */
+    public SignedHead sign(TreeHead head, Instant at) {
+        HeadKey key = HeadKey.of(folder.path());
+        return SignedHead.sign(head, at, key.open(), key.secret());
     }
 
     /** The data folder. */

@@ -20,6 +20,8 @@ public enum Act {
     CHANGE_DEFINITION("change the definition"),
     /** Search for a better plan and tell the crew which one holds. */
     PUBLISH_PLAN("settle the plan"),
+    /** Print the head of the record, to be kept outside. */
+    PRINT_SHEET("print a sheet of the record"),
     /** Say who may enter, pair and end devices, end sign-ins. */
     KEEP_PEOPLE("say who may enter"),
     /** One's own PIN, password, devices and sign-ins, and how the screen shows things. */

@@ -66,6 +66,7 @@ final class ByRole implements Judge {
             case STEP_FINISHED -> signature(fresh).isEmpty() ? Act.WORK : Act.SIGN;
             case CORRECTED -> signature(fresh).isEmpty() && !touchesSignature(fresh) ? Act.WORK : Act.SIGN;
             case PLAN_PUBLISHED -> Act.PUBLISH_PLAN;
+            case SHEET_PRINTED -> Act.PRINT_SHEET;
             case PERSON_ADMITTED,
                     PERSON_CHANGED,
                     DEVICE_PAIRED,

@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 public record Following(Latest latest, boolean live) {
     /** Pages by which hands go, or on which two people may meet. What is weighed at leisure, as a forecast, stays still. */
     private static final Pattern PAGES = Pattern.compile(
-            "/|/(weeks|airframe|shop|stores|definition|definition/file|wishes|people|me|fits)|/(card|wish|fit|chain)/.*");
+            "/|/(weeks|airframe|shop|stores|definition|definition/file|wishes|people|me|fits|record)|/(card|wish|fit|chain)/.*");
 
     /** A page that was asked for. */
     static Following of(Visit visit, Latest latest) {

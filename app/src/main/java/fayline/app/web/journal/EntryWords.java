@@ -1,0 +1,107 @@
+package fayline.app.web.journal;
+
+import fayline.app.web.frame.Sight;
+import fayline.flow.record.Entry;
+import fayline.flow.record.EntryKind;
+import fayline.flow.record.Value;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What an entry says, in a sentence of the shop's own names. */
+final class EntryWords {
+    private static final int LONGEST = 140;
+    private final Sight sight;
+
+    EntryWords(Sight sight) {
+        this.sight = sight;
+    }
+
+    String by(Entry e) {
+        return e.by().isEmpty() ? "the program" : sight.personName(e.by());
+    }
+
+    String says(Entry e) {
+        Optional<EntryKind> kind = EntryKind.of(e.kind());
+        Value.Fields f = e.fields();
+        return kind.map(k -> sentence(k, e, f)).orElseGet(() -> "an entry of a later version: " + e.kind());
+    }
+
+    private String sentence(EntryKind kind, Entry e, Value.Fields f) {
+        return switch (kind) {
+            case FILE_SAVED -> "saved " + f.text("path");
+            case FILE_REMOVED -> "took out " + f.text("path");
+            case PROJECT_ADDED -> "project " + f.text("name") + " joined the shop";
+            case FOLDER_IMPORTED ->
+                "read a folder in: " + count(f, "files", "file") + ", " + count(f, "events", "event");
+            case STEP_STARTED -> "started " + step(f) + with(f, "people", sight.personNames(f.texts("people")));
+            case STEP_FINISHED ->
+                "finished " + step(f)
+                        + (f.text("signed").isEmpty() ? "" : ", signed by " + sight.personName(f.text("signed")));
+            case STEP_NOTED -> "noted on " + step(f) + ": " + shortened(f.text("text"));
+            case CORRECTED ->
+                (f.text("withdrawn").isEmpty() ? "corrected" : "withdrew") + " entry "
+                        + f.whole("entry").orElse(0L) + ": " + shortened(f.text("why"));
+            case READING_TAKEN -> "read " + f.text("kind") + of(f) + ": " + values(f);
+            case PLAN_PUBLISHED -> "told the crew a plan of " + count(f, "steps", "step");
+            case SHEET_PRINTED -> "printed record sheet " + f.whole("number").orElse(0L);
+            case PERSON_ADMITTED -> f.text("name") + " may enter as " + f.text("role");
+            case PERSON_CHANGED -> sight.personName(f.text("person")) + ": " + f.text("what") + " changed";
+            case DEVICE_PAIRED -> "device \"" + f.text("label") + "\" paired";
+            case DEVICE_ENDED -> "device \"" + f.text("label") + "\" ended: " + f.text("why");
+            case SIGNED_IN -> sight.personName(f.text("person")) + " signed in by " + f.text("way");
+            case SIGNED_OUT -> sight.personName(f.text("person")) + " signed out";
+            case SIGN_IN_BARRED -> "wrong tries from " + f.text("from") + ", barred for a while";
+            case ACT_REFUSED -> "was refused: " + f.text("act") + ", " + f.text("what");
+            default -> e.kind().replace('-', ' ');
+        };
+    }
+
+    private String step(Value.Fields f) {
+        return sight.stepName(f.text("step"));
+    }
+
+    private static String with(Value.Fields f, String field, String names) {
+        return f.texts(field).isEmpty() ? "" : " with " + names;
+    }
+
+    private static String count(Value.Fields f, String field, String one) {
+        long n = f.whole(field).orElse((long) f.items(field).size());
+        return n + " " + one + (n == 1 ? "" : "s");
+    }
+
+    private String of(Value.Fields f) {
+        String of = f.text("of");
+        return (of.isEmpty() ? "" : " of " + sight.named(of))
+                + (f.text("station").isEmpty() ? "" : ", station " + f.text("station"))
+                + (f.text("state").isEmpty() ? "" : ", " + f.text("state"));
+    }
+
+    private static String values(Value.Fields f) {
+        Map<String, String> values = f.inner("values").allTexts();
+        return values.size() == 1
+                ? values.values().iterator().next()
+                : values.entrySet().stream()
+                        .map(v -> v.getKey() + " " + v.getValue())
+                        .collect(Collectors.joining(", "));
+    }
+
+    private static String shortened(String text) {
+        String line = text.strip().replaceAll("\\s+", " ");
+        return line.length() > LONGEST ? line.substring(0, LONGEST) + " \u2026" : line;
+    }
+
+    /** Where what the entry is about is shown; empty for nowhere. */
+    static String link(Entry e) {
+        Value.Fields f = e.fields();
+        List<String> ofStep =
+                List.of(EntryKind.STEP_STARTED.key(), EntryKind.STEP_FINISHED.key(), EntryKind.STEP_NOTED.key());
+        if (ofStep.contains(e.kind())) {
+            return Sight.cardLink(f.text("step"));
+        }
+        return e.kind().equals(EntryKind.SHEET_PRINTED.key())
+                ? "/record/sheet/" + f.whole("number").orElse(0L) + ".pdf"
+                : "";
+    }
+}

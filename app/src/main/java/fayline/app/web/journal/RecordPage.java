@@ -1,0 +1,279 @@
+package fayline.app.web.journal;
+
+import fayline.app.pdf.RecordSheetPdf;
+import fayline.app.usecase.journal.Journal;
+import fayline.app.usecase.journal.Sheets;
+import fayline.app.usecase.people.Act;
+import fayline.app.usecase.people.Rights;
+import fayline.app.usecase.shop.Outcome;
+import fayline.app.usecase.shop.Sent;
+import fayline.app.usecase.shop.ShopRecord;
+import fayline.app.web.frame.Asks;
+import fayline.app.web.frame.Page;
+import fayline.app.web.frame.Printing;
+import fayline.app.web.frame.Refusal;
+import fayline.app.web.frame.Sight;
+import fayline.app.web.frame.Sights;
+import fayline.app.web.frame.TimeWords;
+import fayline.app.web.frame.Visit;
+import fayline.flow.record.Chain;
+import fayline.flow.record.Entry;
+import fayline.flow.record.EntryKind;
+import fayline.flow.record.KeptHead;
+import fayline.flow.record.SignedHead;
+import fayline.flow.record.Value;
+import fayline.flow.record.proof.Digest;
+import io.javalin.config.RoutesConfig;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The record itself: what was entered, by whom and when; whether it is sound; sheets that keep its head on paper. */
+public final class RecordPage implements Page {
+    private static final String HERE = "/record";
+    private static final int AT_ONCE = 60;
+    private static final Duration SHEET_EVERY = Duration.ofDays(7);
+    private static final Map<String, Kinds> SORTS = sorts();
+    private final Sights sights;
+    private final ShopRecord shop;
+    private final Journal journal;
+    private final Sheets sheets;
+
+    /**
+     * Makes the pages.
+     *
+     * @param sights shows pages
+     * @param shop the record
+     * @param sheets the sheets of its head
+     */
+    public RecordPage(Sights sights, ShopRecord shop, Sheets sheets) {
+        this.sights = sights;
+        this.shop = shop;
+        this.journal = new Journal(shop);
+        this.sheets = sheets;
+    }
+
+    private record Kinds(String words, List<EntryKind> kinds) {}
+
+    private static Map<String, Kinds> sorts() {
+        Map<String, Kinds> s = new LinkedHashMap<>();
+        s.put("work", new Kinds("starts and finishes", List.of(EntryKind.STEP_STARTED, EntryKind.STEP_FINISHED)));
+        s.put("notes", new Kinds("notes", List.of(EntryKind.STEP_NOTED)));
+        s.put("readings", new Kinds("readings", List.of(EntryKind.READING_TAKEN)));
+        s.put("corrections", new Kinds("corrections", List.of(EntryKind.CORRECTED)));
+        s.put(
+                "definition",
+                new Kinds(
+                        "definition",
+                        List.of(
+                                EntryKind.FILE_SAVED,
+                                EntryKind.FILE_REMOVED,
+                                EntryKind.PROJECT_ADDED,
+                                EntryKind.FOLDER_IMPORTED)));
+        s.put("plans", new Kinds("plans told", List.of(EntryKind.PLAN_PUBLISHED)));
+        s.put(
+                "people",
+                new Kinds(
+                        "people",
+                        java.util.Arrays.stream(EntryKind.values())
+                                .filter(EntryKind::isOfPeople)
+                                .toList()));
+        return Collections.unmodifiableMap(s);
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get(HERE, ctx -> with(new Visit(ctx), this::show));
+        routes.get(HERE + "/entry/{seq}", ctx -> with(new Visit(ctx), this::entry));
+        routes.get(HERE + "/sheet/{number}.pdf", ctx -> with(new Visit(ctx), this::sheet));
+        routes.post(HERE + "/sheet", ctx -> with(new Visit(ctx), this::print), Asks.to(Act.PRINT_SHEET));
+    }
+
+    private void with(Visit visit, java.util.function.BiConsumer<Visit, Sight> then) {
+        sights.with(visit, sight -> then.accept(visit, sight));
+    }
+
+    private void show(Visit visit, Sight sight) {
+        boolean ask = !visit.query("check").isEmpty();
+        Chain chain = new Chain(ask ? typed(visit) : Optional.empty());
+        shop.entries(1).forEach(chain::next);
+        String sort = visit.query("sort");
+        Journal.Leaf leaf = journal.leaf(
+                number(visit.query("below")),
+                SORTS.containsKey(sort)
+                        ? SORTS.getOrDefault(sort, new Kinds("", List.of())).kinds()
+                        : List.of(),
+                visit.query("text"),
+                AT_ONCE);
+        EntryWords words = new EntryWords(sight);
+        List<Sheets.Sheet> printed = new ArrayList<>(sheets.all());
+        Collections.reverse(printed);
+        RecordView view = new RecordView(
+                chain.head().seq(),
+                chain.treeHead().paper(),
+                chain.head().toString(),
+                ask ? found(chain) : "",
+                chain.end().isEmpty(),
+                visit.query("head"),
+                visit.query("text"),
+                SORTS.entrySet().stream()
+                        .map(s -> new RecordView.Sort(
+                                s.getKey(), s.getValue().words(), s.getKey().equals(sort)))
+                        .toList(),
+                leaf.entries().stream().map(e -> line(sight, words, e)).toList(),
+                leaf.further() == 0
+                        ? ""
+                        : HERE + "?below=" + leaf.further() + "&sort=" + Visit.encoded(sort) + "&text="
+                                + Visit.encoded(visit.query("text")),
+                printed.stream().map(s -> sheet(sight, words, s)).toList(),
+                advice(sight.time(), printed),
+                visit.actor().map(a -> Rights.may(a, Act.PRINT_SHEET)).orElse(true));
+        sights.show(visit, "journal/record.jte", sights.frame(visit, sight, "Record", HERE), view);
+    }
+
+    private static Optional<KeptHead> typed(Visit visit) {
+        String head = visit.query("head").strip();
+        if (head.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(head.startsWith("{") ? SignedHead.parse(head).head() : KeptHead.parse(head));
+        } catch (IllegalArgumentException e) {
+            throw Refusal.input("The head from paper: " + e.getMessage() + ".");
+        }
+    }
+
+    private static String found(Chain chain) {
+        return chain.end()
+                .map(f -> "Not sound. " + f.sentence() + ".")
+                .orElseGet(() -> chain.head().seq() + " entries, all sound.");
+    }
+
+    private static long number(String text) {
+        return text.matches("[0-9]{1,15}") ? Long.parseLong(text) : 0;
+    }
+
+    private static RecordView.Line line(Sight sight, EntryWords words, Entry e) {
+        return new RecordView.Line(e.seq(), sight.time().at(e.taken()), words.by(e), words.says(e));
+    }
+
+    private static RecordView.Sheet sheet(Sight sight, EntryWords words, Sheets.Sheet s) {
+        return new RecordView.Sheet(
+                s.number(),
+                sight.time().at(Instant.parse(s.head().at())),
+                s.by().isEmpty() ? "" : sight.personName(s.by()),
+                s.head().head().paper());
+    }
+
+    private static String advice(TimeWords time, List<Sheets.Sheet> newestFirst) {
+        if (newestFirst.isEmpty()) {
+            return "No sheet was printed yet: the record has no witness outside this machine.";
+        }
+        Instant last = Instant.parse(newestFirst.get(0).head().at());
+        return last.plus(SHEET_EVERY).isBefore(time.now())
+                ? "The last sheet is " + time.span(Duration.between(last, time.now())) + " old: print one every week."
+                : "";
+    }
+
+    private void print(Visit visit, Sight sight) {
+        Outcome outcome = sheets.print(Sent.live(visit.once(), sight.sender(visit)));
+        if (!outcome.stands()) {
+            throw Refusal.input(outcome.sentence());
+        }
+        visit.say("Record sheet " + sheets.all().size() + " is made, as entry " + outcome.seq()
+                + ". Print it, sign it and keep it elsewhere.");
+        visit.lead(HERE + "#sheets");
+    }
+
+    private void sheet(Visit visit, Sight sight) {
+        Sheets.Sheet s =
+                sheets.sheet(number(visit.inPath("number"))).orElseThrow(() -> Refusal.absent("such record sheet"));
+        RecordSheetPdf.Content content = new RecordSheetPdf.Content(
+                sight.definition().shop().name(),
+                s.number(),
+                "Taken "
+                        + new TimeWords(
+                                        sight.time().zone(),
+                                        Instant.parse(s.head().at()))
+                                .full() + (s.by().isEmpty() ? "" : " by " + sight.personName(s.by())),
+                s.head().head().seq(),
+                s.head().head().paper(),
+                s.lastHash(),
+                s.before().map(b -> b.paper()).orElse(""),
+                s.head().text(),
+                s.head().keyFingerprint());
+        visit.send(
+                RecordSheetPdf.print(content, Printing.paper(visit)),
+                "application/pdf",
+                "record-sheet-" + s.number() + ".pdf");
+    }
+
+    private void entry(Visit visit, Sight sight) {
+        Journal.Shown shown =
+                journal.entry(number(visit.inPath("seq"))).orElseThrow(() -> Refusal.absent("such entry"));
+        Entry e = shown.entry();
+        EntryWords words = new EntryWords(sight);
+        EntryView view = new EntryView(
+                e.seq(),
+                words.says(e),
+                facts(sight, words, e),
+                shown.changes(),
+                fields(e),
+                shown.laterCorrections(),
+                EntryWords.link(e),
+                List.of(
+                        new EntryView.Row("hash of this entry", e.hash()),
+                        new EntryView.Row("hash of the entry before", e.previous()),
+                        new EntryView.Row("hash of what it says", e.payloadHash())),
+                shown.path().stream().map(Digest::hex).toList(),
+                "In the tree over " + shown.size() + " entries, whose root is "
+                        + shown.root().hex(),
+                e.seq() == 1,
+                e.seq() == shown.size());
+        sights.show(visit, "journal/entry.jte", sights.frame(visit, sight, "Entry " + e.seq(), HERE), view);
+    }
+
+    private static List<EntryView.Row> facts(Sight sight, EntryWords words, Entry e) {
+        List<EntryView.Row> rows = new ArrayList<>();
+        rows.add(new EntryView.Row("By", words.by(e)));
+        rows.add(new EntryView.Row(
+                "Taken into the record", new TimeWords(sight.time().zone(), e.taken()).full()));
+        String happened = e.fields().text("at");
+        if (!happened.isEmpty()) {
+            rows.add(new EntryView.Row("Happened", happened(sight, e, happened)));
+        }
+        if (!e.phone().isEmpty()) {
+            rows.add(new EntryView.Row("By the phone's own clock", e.phone()));
+        }
+        if (!e.project().isEmpty()) {
+            rows.add(new EntryView.Row("Project", e.project()));
+        }
+        return rows;
+    }
+
+    /** An entry that was made long after what it tells says so. */
+    private static String happened(Sight sight, Entry e, String at) {
+        try {
+            Instant when = Instant.parse(at);
+            Duration later = Duration.between(when, e.taken());
+            String words = new TimeWords(sight.time().zone(), when).full();
+            return later.toMinutes() >= 60 ? words + ", told " + sight.time().span(later) + " later" : words;
+        } catch (java.time.format.DateTimeParseException x) {
+            return at;
+        }
+    }
+
+    private static List<EntryView.Row> fields(Entry e) {
+        List<EntryView.Row> rows = new ArrayList<>();
+        e.fields()
+                .fields()
+                .forEach((name, value) -> rows.add(
+                        new EntryView.Row(name, value instanceof Value.Text t ? t.text() : value.canonical())));
+        return rows;
+    }
+}

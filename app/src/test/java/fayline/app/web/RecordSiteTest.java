@@ -1,0 +1,125 @@
+package fayline.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fayline.flow.record.Chain;
+import fayline.flow.record.Entry;
+import fayline.flow.record.EntryKind;
+import fayline.flow.record.SignedHead;
+import fayline.flow.record.TreeHead;
+import fayline.flow.record.Value;
+import java.io.IOException;
+import java.net.URLEncoder;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+
+/** The record's own pages on the demonstration, as a reader sees them. */
+class RecordSiteTest extends AtTheDemo {
+    private static List<Entry> entries() {
+        return demo.open().shop().entries(1);
+    }
+
+    private static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+
+    private static TreeHead head() {
+        Chain chain = new Chain();
+        entries().forEach(chain::next);
+        return chain.treeHead();
+    }
+
+    @Test
+    void should_show_entries_the_newest_first_and_lead_to_older_ones() throws Exception {
+        List<Entry> all = entries();
+        String page = browser.page("/record");
+
+        assertThat(page).contains(all.size() + " entries; nothing is changed or removed", head().paper());
+        assertThat(page.indexOf("/record/entry/" + all.size() + "\""))
+                .isPositive()
+                .isLessThan(page.indexOf("/record/entry/" + (all.size() - 1) + "\""));
+        int below = all.size() - 59;
+        assertThat(page).contains("/record?below=" + below).doesNotContain("/record/entry/" + (below - 1) + "\"");
+        assertThat(browser.page("/record?below=" + below)).contains("/record/entry/" + (below - 1) + "\"");
+        assertThat(browser.page("/record?text=" + encoded("no such words at all")))
+                .contains("No entry fits.");
+    }
+
+    @Test
+    void should_show_only_what_is_asked_for() throws Exception {
+        String readings = browser.page("/record?sort=readings");
+
+        assertThat(readings).contains("read gap of").doesNotContain(">finished ", "told the crew a plan");
+        long first = entries().stream()
+                .filter(e -> e.kind().equals(EntryKind.READING_TAKEN.key()))
+                .reduce((a, b) -> b)
+                .orElseThrow()
+                .seq();
+        assertThat(readings).contains("/record/entry/" + first + "\"");
+    }
+
+    @Test
+    void should_show_one_entry_with_what_proves_it() throws Exception {
+        Entry e = entries().get(4);
+
+        String page = browser.page("/record/entry/5");
+
+        assertThat(page).contains(e.hash(), e.previous(), e.payloadHash(), "/record/entry/4", "/record/entry/6");
+        assertThat(page).contains("In the tree over " + entries().size() + " entries");
+        assertThat(browser.get("/record/entry/0").statusCode()).isEqualTo(404);
+        assertThat(browser.get("/record/entry/999999").statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void should_check_every_entry_and_a_head_from_paper() throws Exception {
+        String paper = head().paper();
+        int size = entries().size();
+
+        assertThat(browser.page("/record?check=yes")).contains(size + " entries, all sound.");
+        assertThat(browser.page("/record?check=yes&head=" + encoded(paper))).contains(size + " entries, all sound.");
+        String wrong = browser.page("/record?check=yes&head=" + encoded(size + "-" + "A".repeat(26)));
+        assertThat(wrong).contains("Not sound. entry " + size + ": it does not fit the head kept outside");
+        HttpResponse<String> misread = browser.get("/record?check=yes&head=12");
+        assertThat(misread.statusCode()).isEqualTo(422);
+        assertThat(misread.body()).contains("expected");
+    }
+
+    @Test
+    void should_print_a_sheet_with_the_head_it_was_taken_of() throws Exception {
+        TreeHead before = head();
+        HttpResponse<String> made = browser.send("/record", "/record/sheet", "by", "runa");
+
+        assertThat(made.body()).contains("Record sheet", "Print it, sign it", before.paper());
+        Entry told = entries().get(entries().size() - 1);
+        assertThat(told.kind()).isEqualTo(EntryKind.SHEET_PRINTED.key());
+        long number = told.fields().whole("number").orElseThrow();
+        Value.Fields f = told.fields();
+        SignedHead signed = new SignedHead(
+                new TreeHead(f.whole("size").orElseThrow(), f.text("root")),
+                f.text("at"),
+                f.text("key"),
+                f.text("signature"));
+        assertThat(signed.holds()).isTrue();
+        assertThat(signed.head()).isEqualTo(before);
+        String text = text(browser.bytes("/record/sheet/" + number + ".pdf"));
+        assertThat(text).contains("Record sheet " + number, before.paper(), signed.keyFingerprint());
+        assertThat(text(browser.bytes("/record/sheet/" + number + ".pdf?paper=letter")))
+                .contains(before.paper());
+        assertThat(browser.get("/record/sheet/99.pdf").statusCode()).isEqualTo(404);
+        browser.send("/record", "/record/sheet", "by", "runa");
+        assertThat(text(browser.bytes("/record/sheet/" + (number + 1) + ".pdf")))
+                .contains("Sheet before", before.paper());
+    }
+
+    private static String text(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertThat(document.getNumberOfPages()).isEqualTo(1);
+            return new PDFTextStripper().getText(document);
+        }
+    }
+}
