@@ -172,8 +172,8 @@ final class Serving {
         try {
             Path folder = Files.createTempDirectory("fayline-train");
             try (OpenShop open = open(folder, Optional.empty());
-                    WebServer server =
-                            WebServer.start(0, site(open, open.shop(), new LookAtShop(open.shop()), Optional.empty()))) {
+                    WebServer server = WebServer.start(
+                            0, site(open, open.shop(), new LookAtShop(open.shop()), Optional.empty()))) {
                 for (String page : List.of("", "weeks", "airframe", "stores", "static/app.css")) {
                     fetch(server.address() + page);
                 }

@@ -7,6 +7,7 @@ import fayline.flow.record.Value;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** What an entry says, in a sentence of the shop's own names. */
@@ -73,18 +74,25 @@ final class EntryWords {
 
     private String of(Value.Fields f) {
         String of = f.text("of");
-        return (of.isEmpty() ? "" : " of " + sight.named(of))
+        return (of.isEmpty() ? "" : " of " + thing(of))
                 + (f.text("station").isEmpty() ? "" : ", station " + f.text("station"))
-                + (f.text("state").isEmpty() ? "" : ", " + f.text("state"));
+                + (f.text("state").isEmpty() ? "" : ", " + f.text("state").replace('-', ' '));
     }
 
+    /** A fit by its name; else whatever the id is of. */
+    private String thing(String id) {
+        return sight.definition().fits().find(id).map(fit -> fit.name()).orElseGet(() -> sight.named(id));
+    }
+
+    /** The value first, as it was typed; then what it was read with. */
     private static String values(Value.Fields f) {
-        Map<String, String> values = f.inner("values").allTexts();
-        return values.size() == 1
-                ? values.values().iterator().next()
-                : values.entrySet().stream()
-                        .map(v -> v.getKey() + " " + v.getValue())
-                        .collect(Collectors.joining(", "));
+        Map<String, String> values = new TreeMap<>(f.inner("values").allTexts());
+        String value = values.getOrDefault("value", "");
+        values.remove("value");
+        String beside = values.entrySet().stream()
+                .map(v -> v.getKey() + " " + v.getValue())
+                .collect(Collectors.joining(", "));
+        return value + (value.isEmpty() ? beside : beside.isEmpty() ? "" : " (" + beside + ")");
     }
 
     private static String shortened(String text) {

@@ -37,6 +37,7 @@ import java.util.Optional;
 public final class RecordPage implements Page {
     private static final String HERE = "/record";
     private static final int AT_ONCE = 60;
+    private static final Duration TOLD_LATER = Duration.ofHours(1);
     private static final Duration SHEET_EVERY = Duration.ofDays(7);
     private static final Map<String, Kinds> SORTS = sorts();
     private final Sights sights;
@@ -159,7 +160,26 @@ public final class RecordPage implements Page {
     }
 
     private static RecordView.Line line(Sight sight, EntryWords words, Entry e) {
-        return new RecordView.Line(e.seq(), sight.time().at(e.taken()), words.by(e), words.says(e));
+        return new RecordView.Line(e.seq(), when(sight, e), words.by(e), words.says(e));
+    }
+
+    /** When it happened; where it was told long afterwards, that too. */
+    private static String when(Sight sight, Entry e) {
+        Optional<Instant> happened = instant(e.fields().text("at")).filter(h -> isLater(h, e));
+        return happened.map(h -> sight.time().at(h) + ", told " + sight.time().at(e.taken()))
+                .orElseGet(() -> sight.time().at(e.taken()));
+    }
+
+    private static boolean isLater(Instant happened, Entry e) {
+        return Duration.between(happened, e.taken()).compareTo(TOLD_LATER) >= 0;
+    }
+
+    private static Optional<Instant> instant(String text) {
+        try {
+            return Optional.of(Instant.parse(text));
+        } catch (java.time.format.DateTimeParseException none) {
+            return Optional.empty();
+        }
     }
 
     private static RecordView.Sheet sheet(Sight sight, EntryWords words, Sheets.Sheet s) {
@@ -258,14 +278,12 @@ public final class RecordPage implements Page {
 
     /** An entry that was made long after what it tells says so. */
     private static String happened(Sight sight, Entry e, String at) {
-        try {
-            Instant when = Instant.parse(at);
-            Duration later = Duration.between(when, e.taken());
-            String words = new TimeWords(sight.time().zone(), when).full();
-            return later.toMinutes() >= 60 ? words + ", told " + sight.time().span(later) + " later" : words;
-        } catch (java.time.format.DateTimeParseException x) {
-            return at;
-        }
+        return instant(at)
+                .map(h -> new TimeWords(sight.time().zone(), h).full()
+                        + (isLater(h, e)
+                                ? ", told " + sight.time().span(Duration.between(h, e.taken())) + " later"
+                                : ""))
+                .orElse(at);
     }
 
     private static List<EntryView.Row> fields(Entry e) {
