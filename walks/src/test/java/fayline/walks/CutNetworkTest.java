@@ -58,7 +58,8 @@ class CutNetworkTest {
         open = OpenShop.openWith(
                 folder.resolve("data"), Shopfloor.root().resolve("demo/ousel"), clock, Optional.empty());
         LookAtShop looking = new LookAtShop(open.shop());
-        server = WebServer.start(0, new Site(open.shop(), looking, new LeastFinish(folder.resolve("library")), "test"));
+        server = WebServer.start(
+                0, new Site(open.shop(), looking, new LeastFinish(folder.resolve("library")), open::sign, "test"));
         proxy = new CuttingProxy(server.port());
         phone = RawPhone.at(server.port());
     }
