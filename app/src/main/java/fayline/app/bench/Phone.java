@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -47,6 +48,7 @@ final class Phone {
     private String card = "";
     private long shown;
     private volatile long latest;
+    private CompletableFuture<HttpResponse<Void>> stream = new CompletableFuture<>();
     private int tried;
     private int unanswered;
     private int refused;
@@ -85,6 +87,11 @@ final class Phone {
         }
     }
 
+    /** Whether its stream still goes on. */
+    boolean follows() {
+        return !stream.isDone();
+    }
+
     /** How many notes it wanted to write. */
     int tried() {
         return tried;
@@ -114,7 +121,7 @@ final class Phone {
         }
         card = cards.get(number % cards.size()).replace("&amp;", "&");
         look(false);
-        client.sendAsync(
+        stream = client.sendAsync(
                 request("/live").header("Accept", "text/event-stream").build(),
                 HttpResponse.BodyHandlers.fromLineSubscriber(new Lines(this::hear)));
     }

@@ -67,6 +67,7 @@ final class ServeBench {
         List<Phone> phones;
         try (RunningProgram program = RunningProgram.start(folder, "--demo", "--no-browser")) {
             phones = work(program, count, seconds);
+            n.put("stillFollowing", phones.stream().filter(Phone::follows).count());
             n.put("processorSeconds", Math.round(program.processorSeconds()));
             put(n, "memoryMiB", program.kilobytes("VmRSS"));
             put(n, "memoryMostMiB", program.kilobytes("VmHWM"));

@@ -186,6 +186,8 @@ public final class WebServer implements AutoCloseable {
         return sessions;
     }
 
+    // The least rate is marked for removal in a later Jetty, which has a handler for it; in the pinned one it works.
+    @SuppressWarnings("removal")
     private static ServerConnector connector(
             Server server, HttpConfiguration usual, int port, Optional<Network> network) {
         HttpConfiguration http = new HttpConfiguration(usual);
