@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 
 /** The shop's network: the lead is set up, a phone is paired, a shared tablet changes hands, a phone is ended. */
 class PeopleWalkTest {
-    private static final String PASSWORD = "seven planks under the tarpaulin";
+    static final String PASSWORD = "seven planks under the tarpaulin";
 
     private static Shopfloor shop;
 
@@ -55,7 +55,8 @@ class PeopleWalkTest {
         return code;
     }
 
-    private static Locator of(Page desk, String name) {
+    /** The row of somebody, unfolded. */
+    static Locator of(Page desk, String name) {
         Locator row = desk.locator("li")
                 .filter(new Locator.FilterOptions()
                         .setHas(desk.locator("strong", new Page.LocatorOptions().setHasText(name))));
@@ -63,7 +64,8 @@ class PeopleWalkTest {
         return row.first();
     }
 
-    private static void admit(Page desk, String person, String role) {
+    /** Lets somebody enter. */
+    static void admit(Shopfloor shop, Page desk, String person, String role) {
         desk.navigate(shop.at("/people"));
         Locator form = desk.locator("form[action='/people/admit']");
         if (!form.isVisible()) {
@@ -112,8 +114,8 @@ class PeopleWalkTest {
                 .filter(v -> !v.isEmpty())
                 .toList();
         List<String> names = desk.locator("#admit-person option").allInnerTexts();
-        admit(desk, ids.get(0), "crew");
-        admit(desk, ids.get(2), "inspector");
+        admit(shop, desk, ids.get(0), "crew");
+        admit(shop, desk, ids.get(2), "inspector");
         String crew = names.get(1).strip();
         String inspector = names.get(3).strip();
 

@@ -143,11 +143,13 @@ function absent() {
 
 async function submit(event, url) {
   const copy = event.request.clone();
+  let ended = false;
   const photos = (event.request.headers.get("Content-Type") || "").startsWith("multipart/");
   try {
     const answer = await within(photos ? PATIENCE_PHOTOS_MS : PATIENCE_MS, fetch(event.request));
     // 401 and 403: the sign-in or the page is too old; 503: nobody knows whether it was taken. The number of the form tells.
     if (![401, 403, 503].includes(answer.status)) return answer;
+    ended = answer.status === 401;
   } catch { /* no network */ }
   try {
     await keep(copy, url);
@@ -156,6 +158,11 @@ async function submit(event, url) {
       `Go back: what was typed is still there. The browser says: ${String(e && e.name).replace(/[^A-Za-z]/g, "")}`);
   }
   if (self.registration.sync) self.registration.sync.register("send").catch(() => { /* the pages send it */ });
+  // the page it stood on is not shown to somebody who is not signed in, so it is said here
+  if (ended) {
+    return plain(401, "Kept on this phone", "Your sign-in has ended. What you typed is kept on this phone and not yet in the record.",
+      "It is sent by itself once you sign in here again, and by nobody else.");
+  }
   return Response.redirect(back(event.request, url), 303);
 }
 
