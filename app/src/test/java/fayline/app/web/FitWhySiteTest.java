@@ -82,8 +82,8 @@ class FitWhySiteTest extends AtTheDemo {
                 .points()
                 .forEach(p -> assertThat(why).contains("Shim at " + p.id()));
         assertThat(browser.page("/fit/canopy-left/why?of=shims"))
-                .contains("1.59 mm + 1.59 mm + tape 0.10 mm = 3.28 mm");
-        assertThat(browser.page("/fit/canopy-left")).contains("3.28 = 1.59 + 1.59 + tape 0.10");
+                .contains("2.00 mm + 1.00 mm + 0.20 mm + tape 0.10 mm = 3.30 mm");
+        assertThat(browser.page("/fit/canopy-left")).contains("3.30 = 2.00 + 1.00 + 0.20 + tape 0.10");
     }
 
     @Test

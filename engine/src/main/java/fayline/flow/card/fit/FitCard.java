@@ -103,7 +103,7 @@ public record FitCard(
      * @param move the move; of a curved part what of it lies in the plane
      * @param pivot its pivot
      * @param sentence the move in words
-     * @param atMarks where marked places go, in words
+     * @param atMarks where marked places go, in words; of a curved part then the flush to see
      */
     public record Setting(Move move, Spot pivot, Phrase sentence, List<Phrase> atMarks) {
         /** Copies the list. */

@@ -1,5 +1,7 @@
 package fayline.flow.card.fit;
 
+import fayline.basis.finding.Phrase;
+import fayline.basis.units.Amount;
 import fayline.flow.card.Caution;
 import fayline.flow.card.Cautions;
 import fayline.flow.plan.Plan;
@@ -83,6 +85,21 @@ public final class FitCardMaker {
 
     private static Optional<FitCard.Setting> setting(FitAdvice a) {
         return a.best().found().map(m -> new FitCard.Setting(m.move().inPlane(), a.pivot(), a.sentence(), a.atMarks()));
+    }
+
+    /** Where marked places go, and of a curved part the flush to see then. */
+    private static List<Phrase> told(FitAdvice a, PartMove.Found m) {
+        List<Phrase> all = new ArrayList<>(a.atMarks());
+        if (!m.flushes().isEmpty()) {
+            all.add(Phrase.of(
+                    "Flush then: %s",
+                    Phrase.joined(
+                            ", ",
+                            m.flushes().stream()
+                                    .map(f -> Phrase.of("%s %s", f.wanted().station(), Amount.mm(f.afterMm(), 1)))
+                                    .toList())));
+        }
+        return all;
     }
 
     private static List<FitCard.Hold> holds(FitResult fit) {

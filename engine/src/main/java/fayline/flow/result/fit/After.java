@@ -28,6 +28,9 @@ import java.util.OptionalDouble;
 
 /** The bonded part against what its last dry fit foretold. */
 final class After {
+    private static final String IN_PLANE =
+            " Counted in the plane: how it went in or out is among what no move explains.";
+
     private final Fit fit;
     private final Targets targets;
     private final Certainty certainty;
@@ -133,7 +136,7 @@ final class After {
                 pairs,
                 Optional.of(result),
                 lesson,
-                result.reading().words(),
+                result.reading().words() + (targets.places().curved() ? IN_PLANE : ""),
                 lesson.map(l -> Phrase.of("Expect it again: %s. One build is one sample.", words.sentence(l.move())))
                         .orElse(Phrase.NONE));
     }

@@ -15,13 +15,14 @@ import java.util.stream.IntStream;
  * Looks for readings that do not agree with the rest. Against the stations beside it on the same edge: the distance from the
  * straight line between them, where it is largest, beyond max(0.3 mm, 3 u, six times the usual such distance). Against the best rigid
  * move of the part: the residual with the station itself left out of the fit, beyond max(0.3 mm, 3 u) and three times its own standard
- * error; for this four readings more than motions are needed, which are seven stations of a flat part. Rules of this project (common practice, no source). Nothing is dropped.
+ * error; for this four readings more than motions are needed, which are seven stations of a flat part; of a curved part that has fewer than ten, tilts are left out, then the shift out, and the oddest alone is told, for it draws others with it. Rules of this project (common practice, no source). Nothing is dropped.
  */
 public final class SuspectReadingsCalculator {
     private static final double LEAST_MM = 0.3;
     private static final double DEVIATIONS = 3;
     private static final double USUAL = 6;
     private static final int SPARE_ROWS = 4;
+    private static final int IN_PLANE = 3;
     private static final double RANK = 1e-6;
 
     private SuspectReadingsCalculator() {}
@@ -73,10 +74,11 @@ public final class SuspectReadingsCalculator {
     private static List<Suspect> besideFit(SuspectReadings asked) {
         WantedLines<?, ?> lines = asked.lines();
         int n = lines.count();
-        if (n < lines.unknowns() + SPARE_ROWS) {
+        int motions = Math.min(lines.unknowns(), n - SPARE_ROWS);
+        if (motions < IN_PLANE) {
             return List.of();
         }
-        DenseMatrix.Singular svd = rows(lines).svd();
+        DenseMatrix.Singular svd = rows(lines, motions).svd();
         double[] off = IntStream.range(0, n)
                 .mapToDouble(i -> lines.levelMm(i) - lines.wanted(i).nominalMm())
                 .toArray();
@@ -97,6 +99,7 @@ public final class SuspectReadingsCalculator {
             squares += residual[i] * residual[i];
         }
         List<Suspect> found = new ArrayList<>();
+        double oddest = 0;
         for (int i = 0; i < n; i++) {
             double open = 1 - leverage[i];
             if (open < 1e-9) {
@@ -107,20 +110,33 @@ public final class SuspectReadingsCalculator {
             double limit = Math.max(LEAST_MM, DEVIATIONS * asked.deviationsMm().get(i));
             double standardError = Math.sqrt(others / open);
             if (Math.abs(without) > limit && Math.abs(without) > DEVIATIONS * standardError) {
-                found.add(suspect(
+                Suspect s = suspect(
                         lines.wanted(i),
                         Suspect.Against.BEST_FIT,
                         without,
                         Math.max(limit, DEVIATIONS * standardError),
-                        "all other stations after the best move"));
+                        "all other stations after the best move");
+                double odd = Math.abs(without) / standardError;
+                if (!asked.curved() || odd > oddest) {
+                    // of a curved part the oddest draws others with it through the many motions: one at a time
+                    found = asked.curved() ? new ArrayList<>() : found;
+                    found.add(s);
+                    oddest = odd;
+                }
             }
         }
         return found;
     }
 
-    private static DenseMatrix rows(WantedLines<?, ?> lines) {
-        return DenseMatrix.of(
-                IntStream.range(0, lines.count()).mapToObj(lines::coefficients).toArray(double[][]::new));
+    /** The rows in the first of the motions: those in the plane, then out, then the tilts. */
+    private static DenseMatrix rows(WantedLines<?, ?> lines, int motions) {
+        int[] order = lines.unknowns() == IN_PLANE ? new int[] {0, 1, 2} : new int[] {0, 1, 5, 2, 3, 4};
+        return DenseMatrix.of(IntStream.range(0, lines.count())
+                .mapToObj(lines::coefficients)
+                .map(a -> IntStream.range(0, motions)
+                        .mapToDouble(k -> a[order[k]])
+                        .toArray())
+                .toArray(double[][]::new));
     }
 
     private static double deviation(FitRow row) {

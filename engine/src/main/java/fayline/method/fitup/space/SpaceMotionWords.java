@@ -8,11 +8,13 @@ import fayline.method.fitup.motion.FreeMotionWords;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Says in plain words which motion in space the readings do not know; as in the plane where a motion is one of it. */
 public final class SpaceMotionWords {
     private static final double ALONG = 0.985;
+    private static final double NEARLY = 0.9;
     private static final double SHIFT_SHARE = 0.1;
 
     /** A tilt of less than 0.05 mm per metre is told to nobody. */
@@ -97,14 +99,19 @@ public final class SpaceMotionWords {
         Vector turn = m.turnRad();
         Vector at = pivot.plus(turn.cross(m.shiftMm()).times(1 / turn.dot(turn)));
         double size = turn.length();
-        String line = Math.abs(turn.x()) > ALONG * size
-                ? "a line fore and aft"
-                : Math.abs(turn.y()) > ALONG * size
-                        ? "an upright line"
-                        : Math.abs(turn.z()) > ALONG * size ? "a line straight out" : "a line along " + shares(turn);
+        String line = plain(turn.x(), "a line fore and aft", "a line nearly fore and aft", size)
+                .or(() -> plain(turn.y(), "an upright line", "a nearly upright line", size))
+                .or(() -> plain(turn.z(), "a line straight out", "a line nearly straight out", size))
+                .orElseGet(() -> "a line along " + shares(turn));
         return Phrase.of(
                 "%s through x %s, y %s, z %s",
                 line, Amount.placeMm(at.x(), 0), Amount.placeMm(at.y(), 0), Amount.placeMm(at.z(), 0));
+    }
+
+    /** How a line is called that runs along one axis, or nearly so; empty where it does not. */
+    private static Optional<String> plain(double along, String is, String nearly, double size) {
+        double share = Math.abs(along) / size;
+        return share > ALONG ? Optional.of(is) : share > NEARLY ? Optional.of(nearly) : Optional.empty();
     }
 
     /** All turns of a move in one, as "In one turn: 0.25 deg about a line fore and aft through x 0 mm, y -80 mm, z 30 mm". */

@@ -386,6 +386,19 @@ class CurvedFitTest {
     }
 
     @Test
+    void should_ask_again_for_a_gap_of_a_curved_part_of_which_no_flush_is_read() {
+        Vector pivot = FitPlaces.of(Canopy.fit(Canopy.places())).middleInSpace();
+        List<Place> places = new ArrayList<>(Canopy.after(new SpaceMove(new Vector(0.2, 0.1, 0), Vector.ZERO), pivot)
+                .subList(0, 9));
+        Place p = places.get(4);
+        places.set(4, p.reading(p.gapMm() + 1.5, 0));
+        FitResult r = Canopy.answer(Canopy.fit(Canopy.places()), Side.LEFT, Canopy.gaps("trimmed", places));
+        assertThat(r.now().orElseThrow().stations().get(4).suspects())
+                .extracting(s -> s.sentence().toString())
+                .anySatisfy(s -> assertThat(s).startsWith("Station S5 reads 1.5 mm more"));
+    }
+
+    @Test
     void should_tell_a_flush_that_no_move_brings_inside() {
         List<Place> places = new ArrayList<>(Canopy.places());
         Place p = places.get(4);
