@@ -154,7 +154,9 @@ class FitSiteTest extends AtTheDemo {
                 .replaceAll("(?s).*<a class=\"button\" href=\"([^\"]*)\">Keep it as it is</a>.*", "$1")
                 .replace("&amp;", "&");
         // the canopy half is bulged: its flush is asked for before the answer
-        assertThat(browser.page(keep)).contains(">Station " + m.get(0) + "</h1>").contains("Flush, ");
+        assertThat(browser.page(keep))
+                .contains(">Station " + m.get(0) + "</h1>")
+                .contains("Flush, ");
         assertThat(browser.page("/fit/canopy-right")).contains("Does it fit if moved?");
         assertThat(readings("painted")).extracting(TakenReading::value).contains("9.0 mm");
     }
