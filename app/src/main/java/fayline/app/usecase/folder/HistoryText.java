@@ -78,6 +78,7 @@ final class HistoryText {
                     SIGNED_IN,
                     SIGNED_OUT,
                     SIGN_IN_BARRED,
+                    SHEET_PRINTED,
                     ACT_REFUSED -> {}
         }
     }
