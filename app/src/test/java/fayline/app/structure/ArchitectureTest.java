@@ -87,6 +87,7 @@ class ArchitectureTest {
         h.put("com.openhtmltopdf..", List.of("fayline.app.pdf.."));
         h.put("org.apache.pdfbox..", List.of("fayline.app.pdf.."));
         h.put("com.google.zxing..", List.of("fayline.app.drawing..", "fayline.app.pdf.."));
+        h.put("javax.imageio..", List.of("fayline.store.file.picture.."));
         h.put("picocli..", List.of("fayline.app.cli.."));
         return h;
     }

@@ -15,6 +15,7 @@ import fayline.app.web.frame.Visit;
 import fayline.basis.units.Entered;
 import fayline.basis.units.Length;
 import fayline.flow.card.fit.CastBond;
+import fayline.flow.card.fit.FitWork;
 import fayline.flow.project.design.Hand;
 import fayline.flow.project.design.Part;
 import fayline.flow.project.fit.Fit;
@@ -127,6 +128,11 @@ public final class FitPage implements Page {
                 .forEach(c -> all.add(new FitView.Fact("Chain of bonds", c.name(), "/chain/" + Visit.encoded(c.id()))));
         fit.wanted().minimumGap().ifPresent(m -> all.add(new FitView.Fact("Never under", m.asTyped(), "")));
         fit.gauge().ifPresent(g -> all.add(new FitView.Fact("Read with", g.name(), "")));
+        FitWork work = new FitWork(sight.definition(), sight.result());
+        sight.result().steps().stream()
+                .filter(s -> work.at(s).stream().anyMatch(f -> f.id().equals(fit.id())))
+                .forEach(s ->
+                        all.add(new FitView.Fact("Notes and photos", s.title(), Sight.cardLink(s.id()) + "#note")));
         return all;
     }
 
