@@ -95,8 +95,10 @@ public final class FolderFiles implements EntryFiles {
 
     /** Takes away what was begun and not finished when the program was last stopped. */
     public synchronized void sweep() {
-        try (Stream<Path> there = list()) {
-            there.filter(p -> p.getFileName().toString().endsWith(UNFINISHED)).forEach(FolderFiles::drop);
+        try {
+            list().stream()
+                    .filter(p -> p.getFileName().toString().endsWith(UNFINISHED))
+                    .forEach(FolderFiles::drop);
         } catch (IOException e) {
             throw new CannotKeepException("The folder " + folder + " cannot be read: " + e.getMessage() + ".", e);
         }
@@ -126,8 +128,9 @@ public final class FolderFiles implements EntryFiles {
     @Override
     public SortedSet<String> hashes() {
         SortedSet<String> hashes = new TreeSet<>();
-        try (Stream<Path> there = list()) {
-            there.map(p -> NAME.matcher(p.getFileName().toString()))
+        try {
+            list().stream()
+                    .map(p -> NAME.matcher(p.getFileName().toString()))
                     .filter(Matcher::matches)
                     .forEach(m -> hashes.add(m.group(1)));
         } catch (IOException e) {
@@ -136,7 +139,12 @@ public final class FolderFiles implements EntryFiles {
         return hashes;
     }
 
-    private Stream<Path> list() throws IOException {
-        return Files.isDirectory(folder) ? Files.list(folder) : Stream.empty();
+    private List<Path> list() throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> there = Files.list(folder)) {
+            return there.toList();
+        }
     }
 }

@@ -30,6 +30,7 @@ public final class Photos {
      * @param bytes the file
      * @param sort what it is
      */
+    @SuppressWarnings("ArrayRecordComponent") // copied on the way in and out
     public record Shown(byte[] bytes, Photo.Sort sort) {
         /** Copies the bytes. */
         public Shown {

@@ -72,6 +72,7 @@ record KeptForm(String id, String address, String project, String by, Instant ty
         }
     }
 
+    @SuppressWarnings("ArrayRecordComponent") // made here for one reader, and compared with nothing
     private record KeptFile(byte[] bytes) implements Typed.Parcel {
         @Override
         public long length() {

@@ -11,13 +11,13 @@ final class Bytes {
     }
 
     static int u16(byte[] b, int at, boolean little) {
-        return little ? u8(b, at) | u8(b, at + 1) << 8 : u8(b, at) << 8 | u8(b, at + 1);
+        return little ? u8(b, at) | (u8(b, at + 1) << 8) : (u8(b, at) << 8) | u8(b, at + 1);
     }
 
     static long u32(byte[] b, int at, boolean little) {
         long first = u16(b, at, little);
         long second = u16(b, at + 2, little);
-        return little ? first | second << 16 : first << 16 | second;
+        return little ? first | (second << 16) : (first << 16) | second;
     }
 
     /** Whether a word of Latin letters stands at a place. */

@@ -39,7 +39,7 @@ final class ExifBlock {
 
     private static Optional<ExifBlock> of(byte[] block) {
         boolean little = Bytes.says(block, 0, "II*\0");
-        if (block.length < 8 || !little && !Bytes.says(block, 0, "MM\0*")) {
+        if (block.length < 8 || (!little && !Bytes.says(block, 0, "MM\0*"))) {
             return Optional.empty();
         }
         return Optional.of(new ExifBlock(block.clone(), little));
@@ -163,7 +163,7 @@ final class ExifBlock {
         System.arraycopy(b, field + FIELD, b, field, last - field - FIELD);
         Arrays.fill(b, last - FIELD, last, (byte) 0);
         b[at + (little ? 0 : 1)] = (byte) (n - 1);
-        b[at + (little ? 1 : 0)] = (byte) (n - 1 >> 8);
+        b[at + (little ? 1 : 0)] = (byte) ((n - 1) >> 8);
     }
 
     private int first() throws Broken {

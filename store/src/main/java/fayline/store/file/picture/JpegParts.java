@@ -87,7 +87,11 @@ final class JpegParts {
 
     /** Takes the part whose length stands at a place; where it ends. */
     private int part(int marker, int from, int at) throws PictureRefusedException {
-        if (marker < 0xc0 || marker >= 0xd0 && marker <= START || marker == 0xdc || marker == 0xde || marker == 0xdf) {
+        if (marker < 0xc0
+                || (marker >= 0xd0 && marker <= START)
+                || marker == 0xdc
+                || marker == 0xde
+                || marker == 0xdf) {
             throw damaged("a part that no camera writes (marker " + Integer.toHexString(marker) + ")");
         }
         if (at + 2 > file.length) {
@@ -129,7 +133,7 @@ final class JpegParts {
         size = Optional.of(PictureSize.judged(Bytes.u16(file, at + 5, false), Bytes.u16(file, at + 3, false)));
         int depth = Bytes.u8(file, at + 2);
         int colours = Bytes.u8(file, at + 7);
-        if (depth != 8 || colours != 1 && colours != 3) {
+        if (depth != 8 || (colours != 1 && colours != 3)) {
             throw new PictureRefusedException(
                     "a JPEG picture of " + colours + " colours of " + depth + " bits",
                     "1 or 3 colours of 8 bits",

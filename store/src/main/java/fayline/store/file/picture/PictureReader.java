@@ -37,6 +37,7 @@ public final class PictureReader {
      * @param location whether where it was taken was left in
      * @param leftOut what was left out that somebody may miss, a sentence each
      */
+    @SuppressWarnings("ArrayRecordComponent") // copied on the way in and out
     public record Read(
             byte[] bytes,
             Photo.Sort sort,

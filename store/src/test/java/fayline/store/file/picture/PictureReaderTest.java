@@ -211,16 +211,20 @@ class PictureReaderTest {
 
     @Test
     void should_write_nothing_but_the_picture_whatever_else_stands_in_it() throws Exception {
-        byte[] jpeg = MadePhoto.with(MadePhoto.jpeg(64, 48), 0xfe, "<script>alert(1)</script>".getBytes("UTF-8"));
-        jpeg = MadePhoto.with(jpeg, 0xe1, "http://ns.adobe.com/xap/1.0/\0<x exif:GPSLatitude='57'/>".getBytes("UTF-8"));
-        jpeg = MadePhoto.with(jpeg, 0xed, "Photoshop 3.0\0city".getBytes("UTF-8"));
+        byte[] jpeg = MadePhoto.with(
+                MadePhoto.jpeg(64, 48), 0xfe, "<script>alert(1)</script>".getBytes(StandardCharsets.UTF_8));
+        jpeg = MadePhoto.with(
+                jpeg,
+                0xe1,
+                "http://ns.adobe.com/xap/1.0/\0<x exif:GPSLatitude='57'/>".getBytes(StandardCharsets.UTF_8));
+        jpeg = MadePhoto.with(jpeg, 0xed, "Photoshop 3.0\0city".getBytes(StandardCharsets.UTF_8));
         for (boolean original : new boolean[] {true, false}) {
             byte[] kept = PictureReader.read(jpeg, original, true).bytes();
             assertThat(holds(kept, "script")).isFalse();
             assertThat(holds(kept, "GPSLatitude")).isFalse();
             assertThat(holds(kept, "city")).isFalse();
         }
-        byte[] png = withChunk(MadePhoto.png(64, 48), "tEXt", "Location\0somewhere".getBytes("UTF-8"));
+        byte[] png = withChunk(MadePhoto.png(64, 48), "tEXt", "Location\0somewhere".getBytes(StandardCharsets.UTF_8));
         assertThat(holds(PictureReader.read(png, true, true).bytes(), "somewhere"))
                 .isFalse();
     }
@@ -230,9 +234,9 @@ class PictureReaderTest {
         byte[] picture = MadePhoto.jpeg(64, 48);
         for (byte[] tail : new byte[][] {
             MadePhoto.jpeg(32, 24),
-            "\0\0\0\u0018ftypmp42 film".getBytes("ISO-8859-1"),
+            "\0\0\0\u0018ftypmp42 film".getBytes(StandardCharsets.ISO_8859_1),
             new byte[40],
-            "x SEFT".getBytes()
+            "x SEFT".getBytes(StandardCharsets.US_ASCII)
         }) {
             PictureReader.Read read = PictureReader.read(and(picture, tail), true, false);
             assertThat(read.bytes()).isEqualTo(picture);
@@ -285,14 +289,14 @@ class PictureReaderTest {
         all.put("behind its end (a text with markup)", and(jpeg, "<html><script>"));
         all.put("behind its end (a PDF)", and(png, "%PDF-1.7"));
         all.put("behind its end (something unknown)", and(png, new byte[] {1}));
-        all.put("a WebP picture", "RIFF\0\0\0\0WEBPVP8 ".getBytes("ISO-8859-1"));
-        all.put("a HEIC picture", "\0\0\0\u0018ftypheic".getBytes("ISO-8859-1"));
-        all.put("an AVIF picture", "\0\0\0\u0018ftypavif".getBytes("ISO-8859-1"));
-        all.put("a GIF picture", "GIF89a".getBytes("ISO-8859-1"));
-        all.put("a TIFF or raw picture", "II*\0\10\0\0\0".getBytes("ISO-8859-1"));
-        all.put("a film", "\0\0\0\u0018ftypmp42".getBytes("ISO-8859-1"));
-        all.put("a PDF", "%PDF-1.7".getBytes("ISO-8859-1"));
-        all.put("a text with markup", "<svg onload='alert(1)'/>".getBytes("ISO-8859-1"));
+        all.put("a WebP picture", "RIFF\0\0\0\0WEBPVP8 ".getBytes(StandardCharsets.ISO_8859_1));
+        all.put("a HEIC picture", "\0\0\0\u0018ftypheic".getBytes(StandardCharsets.ISO_8859_1));
+        all.put("an AVIF picture", "\0\0\0\u0018ftypavif".getBytes(StandardCharsets.ISO_8859_1));
+        all.put("a GIF picture", "GIF89a".getBytes(StandardCharsets.ISO_8859_1));
+        all.put("a TIFF or raw picture", "II*\0\10\0\0\0".getBytes(StandardCharsets.ISO_8859_1));
+        all.put("a film", "\0\0\0\u0018ftypmp42".getBytes(StandardCharsets.ISO_8859_1));
+        all.put("a PDF", "%PDF-1.7".getBytes(StandardCharsets.ISO_8859_1));
+        all.put("a text with markup", "<svg onload='alert(1)'/>".getBytes(StandardCharsets.ISO_8859_1));
         all.put("a file of an unknown sort", new byte[] {7, 7, 7, 7});
         all.put("an empty file", new byte[0]);
         all.put("a file of 12.0 MB", new byte[PictureReader.MOST_BYTES + 1]);
