@@ -36,10 +36,15 @@ final class WishRows {
     private final Map<String, List<Standing>> acts = new LinkedHashMap<>();
     /** Wishes that stand in the way of a step, by what is known of conflicts. */
     private final Set<String> blocking = new HashSet<>();
+    /** Steps of which that is known: it is worked out only where the trouble begins. */
+    private final Set<String> explained = new HashSet<>();
 
     WishRows(Sight sight, WhyNot whyNot) {
         this.sight = sight;
-        whyNot.of(sight.view()).forEach(c -> blocking.addAll(c.wishes()));
+        whyNot.of(sight.view()).forEach(c -> {
+            blocking.addAll(c.wishes());
+            explained.add(c.step());
+        });
         for (Standing s : StandingWishes.of(sight.view())) {
             acts.computeIfAbsent(s.wish().act(), a -> new ArrayList<>()).add(s);
         }
@@ -81,7 +86,7 @@ final class WishRows {
                 first.why(),
                 blocks ? WishRow.State.BLOCKS : past ? WishRow.State.PAST : WishRow.State.KEPT,
                 blocks || open
-                        ? blocked(blocks)
+                        ? blocked(blocks, act)
                         : act.stream()
                                 .filter(s -> !s.counts())
                                 .map(s -> "Binds nobody: " + s.passedOver() + ".")
@@ -90,10 +95,16 @@ final class WishRows {
                 cost);
     }
 
-    private static String blocked(boolean blocks) {
-        return blocks
-                ? "Stands in the way of a step that has no place in the plan. Weeks says what stands against what."
-                : "The step has no place in the plan, but not for this wish. Weeks says what stands against what.";
+    private String blocked(boolean blocks, List<Standing> act) {
+        boolean known = act.stream()
+                .filter(s -> s.state() == State.NOT_PLANNED)
+                .allMatch(s -> explained.contains(s.wish().step()));
+        String says = blocks
+                ? "Stands in the way of a step that has no place in the plan."
+                : known
+                        ? "The step has no place in the plan, but not for this wish."
+                        : "The step has no place in the plan.";
+        return says + " Weeks says what stands against what.";
     }
 
     private List<WishRow.Line> lines(List<Standing> act) {
