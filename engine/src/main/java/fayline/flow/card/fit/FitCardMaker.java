@@ -84,7 +84,7 @@ public final class FitCardMaker {
     }
 
     private static Optional<FitCard.Setting> setting(FitAdvice a) {
-        return a.best().found().map(m -> new FitCard.Setting(m.move().inPlane(), a.pivot(), a.sentence(), a.atMarks()));
+        return a.best().found().map(m -> new FitCard.Setting(m.move().inPlane(), a.pivot(), a.sentence(), told(a, m)));
     }
 
     /** Where marked places go, and of a curved part the flush to see then. */
