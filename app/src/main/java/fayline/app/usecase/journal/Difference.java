@@ -51,7 +51,7 @@ public record Difference(String what, String before, String after) {
                 flush(gone, come, offset + j, all);
                 i++;
                 j++;
-            } else if (j == b.size() || i < a.size() && common.length > 0 && common[i + 1][j] >= common[i][j + 1]) {
+            } else if (j == b.size() || (i < a.size() && common.length > 0 && common[i + 1][j] >= common[i][j + 1])) {
                 gone.add(a.get(i++));
             } else if (i < a.size() && common.length == 0) {
                 gone.add(a.get(i++));

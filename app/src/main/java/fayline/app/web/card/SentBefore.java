@@ -33,9 +33,9 @@ final class SentBefore {
         boolean withdraws = typed.field("how").equals("withdraw");
         Value.Fields with = f.inner("with");
         List<String> said = List.of(with.text("text"), with.inner("values").text("value"));
-        boolean mends = !typed.field("at").isEmpty()
-                        && with.text("at").equals(at.map(Instant::toString).orElse(""))
-                || !typed.field("value").isEmpty() && said.contains(typed.field("value"));
+        boolean mends = (!typed.field("at").isEmpty()
+                        && with.text("at").equals(at.map(Instant::toString).orElse("")))
+                || (!typed.field("value").isEmpty() && said.contains(typed.field("value")));
         return stands.kind().equals(EntryKind.CORRECTED.key())
                 && f.whole("entry")
                         .map(String::valueOf)

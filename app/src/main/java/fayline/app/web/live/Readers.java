@@ -66,6 +66,8 @@ final class Readers implements AutoCloseable {
      * @param response where it goes, in an answer that goes on
      * @return ends when the stream has ended
      */
+    @SuppressWarnings(
+            "FutureReturnValueIgnored") // the look ends with the program, the reader's end is what is returned
     synchronized CompletableFuture<Void> add(String signIn, BooleanSupplier stays, HttpServletResponse response) {
         if (!signIn.isEmpty()) {
             List<Reader> same = open.stream().filter(r -> r.isOf(signIn)).toList();
