@@ -95,7 +95,7 @@ class PhotoSiteTest extends AtTheDemo {
         assertThat(whole).contains("Exif").contains("Invented Camera 3");
         // the place of the made photo names a day and degrees; of neither anything is left
         assertThat(new String(photo, StandardCharsets.ISO_8859_1)).contains("2026:03:02\0");
-        assertThat(whole).doesNotContain("2026:03:02\0").doesNotContain("\0\0\0\u0039\0\0\0\u0001\0\0\0\u0001");
+        assertThat(whole).doesNotContain("2026:03:02\0").doesNotContain("\0\0\09\0\0\0\u0001\0\0\0\u0001");
     }
 
     @Test
