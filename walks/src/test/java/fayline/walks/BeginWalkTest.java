@@ -150,8 +150,8 @@ class BeginWalkTest {
     }
 
     private static void type(Page page, String value) {
-        for (char c : value.toCharArray()) {
-            page.locator("[data-key='" + c + "']").click();
+        for (int i = 0; i < value.length(); i++) {
+            page.locator("[data-key='" + value.charAt(i) + "']").click();
         }
         page.locator(".thumb button").click();
         page.waitForLoadState();

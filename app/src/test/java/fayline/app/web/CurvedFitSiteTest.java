@@ -21,9 +21,24 @@ class CurvedFitSiteTest extends AtTheDemo {
             "F2; front, low; -300 -100; -1 0; ; 30",
             "L1; lower, front; -150 -200; 0 -1; 0; 30 deg",
             "L2; lower, aft; 150 -200; 0 -1; 0 mm; 30");
-    private static final String GAPS = "A1 3.1\nA2 3.1\nU1 2.75\nU2 2.75\nF1 2.4\nF2 2.4\nL1 2.75\nL2 2.75";
-    private static final String FLUSHES =
-            "A1 -0.63\nA2 -0.63\nU1 -0.43\nU2 -0.43\nF1 -0.23\nF2 -0.23\nL1 -0.43\nL2 -0.43";
+    private static final String GAPS = """
+            A1 3.1
+            A2 3.1
+            U1 2.75
+            U2 2.75
+            F1 2.4
+            F2 2.4
+            L1 2.75
+            L2 2.75""";
+    private static final String FLUSHES = """
+            A1 -0.63
+            A2 -0.63
+            U1 -0.43
+            U2 -0.43
+            F1 -0.23
+            F2 -0.23
+            L1 -0.43
+            L2 -0.43""";
 
     private HttpResponse<String> begin(String name, String stations) throws Exception {
         return browser.send(

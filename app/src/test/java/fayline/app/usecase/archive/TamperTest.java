@@ -60,7 +60,7 @@ class TamperTest {
 
     /** An entry from the second to the last but one. */
     private long some() {
-        return 2 + seeded.nextInt(KeptRecord.ENTRIES - 2);
+        return 2L + seeded.nextInt(KeptRecord.ENTRIES - 2);
     }
 
     private void altered(long firstBad, String... statements) throws Exception {

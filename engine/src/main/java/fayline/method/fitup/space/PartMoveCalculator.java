@@ -14,6 +14,7 @@ import fayline.method.fitup.move.MinimaxMove;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -132,7 +133,7 @@ public final class PartMoveCalculator {
                 flushes,
                 s.unique(),
                 s.deciding().stream()
-                        .map(named -> wanted.get(named).station())
+                        .map(named -> known(wanted, named).station())
                         .distinct()
                         .toList());
     }
@@ -157,6 +158,11 @@ public final class PartMoveCalculator {
     }
 
     private static PartMove.Outside outside(Map<String, Wanted> wanted, String named, double valueMm) {
-        return new PartMove.Outside(wanted.get(named), valueMm);
+        return new PartMove.Outside(known(wanted, named), valueMm);
+    }
+
+    /** What is wanted under a name that the solution gave back. */
+    private static Wanted known(Map<String, Wanted> wanted, String named) {
+        return Objects.requireNonNull(wanted.get(named), named);
     }
 }

@@ -245,8 +245,10 @@ class CurvedFitTest {
         assertThat(notes(r))
                 .contains("Nothing is said of the curve at S4: there the gap counts in the plane, at height 0")
                 .contains("Only the height is said at S5");
-        assertThat(r.places().get("S4").isCurved()).isFalse();
-        assertThat(r.places().get("S5").relief().heightMm()).isEqualTo(-85);
+        assertThat(r.places())
+                .hasEntrySatisfying("S4", s -> assertThat(s.isCurved()).isFalse());
+        assertThat(r.places())
+                .hasEntrySatisfying("S5", s -> assertThat(s.relief().heightMm()).isEqualTo(-85));
     }
 
     /** By hand: a lean of 30 degrees on the lower edge; the gap looks down and in, the surface down and out. */
