@@ -11,16 +11,15 @@ import org.junit.jupiter.api.Test;
  * forward and 0.5 mm in, so that aft the gap reads 3 + 0.4 cos 30 - 0.5 sin 30 and the flush -(0.4 sin 30 + 0.5 cos 30), and so on.
  */
 class CurvedFitSiteTest extends AtTheDemo {
-    private static final String STATIONS = String.join(
-            "\n",
-            "A1; aft, low; 300 -100; 1 0; ; 30",
-            "A2; aft, high; 300 100; 1 0; ; 30",
-            "U1; upper, aft; 150 200; 0 1; ; 30",
-            "U2; upper, front; -150 200; 0 1; ; 30",
-            "F1; front, high; -300 100; -1 0; ; 30",
-            "F2; front, low; -300 -100; -1 0; ; 30",
-            "L1; lower, front; -150 -200; 0 -1; 0; 30 deg",
-            "L2; lower, aft; 150 -200; 0 -1; 0 mm; 30");
+    private static final String STATIONS = """
+            A1; aft, low; 300 -100; 1 0; ; 30
+            A2; aft, high; 300 100; 1 0; ; 30
+            U1; upper, aft; 150 200; 0 1; ; 30
+            U2; upper, front; -150 200; 0 1; ; 30
+            F1; front, high; -300 100; -1 0; ; 30
+            F2; front, low; -300 -100; -1 0; ; 30
+            L1; lower, front; -150 -200; 0 -1; 0; 30 deg
+            L2; lower, aft; 150 -200; 0 -1; 0 mm; 30""";
     private static final String GAPS = """
             A1 3.1
             A2 3.1
