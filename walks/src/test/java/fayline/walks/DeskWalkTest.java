@@ -80,7 +80,7 @@ class DeskWalkTest {
         page.locator("#air-air").fill("9 degC");
         page.locator("#air-humidity").fill("70 %");
         page.locator("#air-surface").fill("8 degC");
-        page.locator("form[action='/shop/air'] button").click();
+        page.locator("form[action='/shop/air'] button.main").click();
         page.navigate(shop.at("/"));
         assertThat(page.locator(clocks).innerText()).isNotEqualTo(before);
         assertThat(page.locator("section[aria-labelledby=h-air]").innerText()).contains("Not fit to begin", "9.0 degC");

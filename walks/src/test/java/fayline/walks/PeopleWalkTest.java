@@ -131,7 +131,7 @@ class PeopleWalkTest {
         assertThat(phone.locator("form[action='/shop/air']").count()).isEqualTo(1);
         assertThat(phone.locator("form[action='/shop/absence']").count()).isZero();
         phone.locator("#air-air").fill("19.5 degC");
-        phone.locator("form[action='/shop/air'] button").click();
+        phone.locator("form[action='/shop/air'] button.main").click();
         assertThat(phone.locator(".said").innerText()).contains("Recorded");
 
         Page second = shop.phone();

@@ -209,6 +209,6 @@ class NetworkSignInTest {
                         .fault())
                 .isEmpty();
         assertThat(UUID.fromString(current.id())).isNotNull();
-        assertThat(Act.values()).hasSize(10);
+        assertThat(Act.values()).hasSize(11);
     }
 }
