@@ -69,7 +69,7 @@ class LiveWalkTest {
                 async () => {
                   const plain = (m) => {
                     const c = m.cloneNode(true);
-                    c.querySelectorAll("input[type=hidden], .said, svg, [data-ring-box]").forEach((e) => e.remove());
+                    c.querySelectorAll("input[type=hidden], .said, svg, [data-ring-box], [data-unit-keys]").forEach((e) => e.remove());
                     c.querySelectorAll("time").forEach((e) => e.replaceChildren());
                     return c.textContent.replace(/\\s+/g, " ");
                   };
