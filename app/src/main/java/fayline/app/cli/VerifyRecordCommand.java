@@ -2,7 +2,6 @@ package fayline.app.cli;
 
 import fayline.app.usecase.archive.VerifyRecord;
 import fayline.flow.record.KeptHead;
-import fayline.flow.record.SignedHead;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -85,8 +84,7 @@ final class VerifyRecordCommand implements Callable<Integer> {
             return Optional.empty();
         }
         try {
-            return Optional.of(
-                    head.strip().startsWith("{") ? SignedHead.parse(head).head() : KeptHead.parse(head));
+            return Optional.of(KeptHead.parse(head));
         } catch (IllegalArgumentException e) {
             throw new TypeConversionException("--head: " + e.getMessage());
         }

@@ -2,6 +2,7 @@ package fayline.app.web;
 
 import fayline.app.usecase.better.ImprovePlan;
 import fayline.app.usecase.forecast.Trials;
+import fayline.app.usecase.journal.RecordTree;
 import fayline.app.usecase.journal.Sheets;
 import fayline.app.usecase.people.People;
 import fayline.app.usecase.shop.ShopRecord;
@@ -140,6 +141,11 @@ public final class Site implements WebServer.Pages {
                         () -> "https://" + e.home() + ":" + door.reach().port().getAsInt() + "/"));
     }
 
+    private Page recordPage(Sights sights) {
+        RecordTree tree = new RecordTree(shop);
+        return new RecordPage(sights, shop, tree, new Sheets(shop, tree, signer));
+    }
+
     private List<Page> ofTheShop(Sights sights, Door door) {
         CardPage cards = new CardPage(sights, shop, why);
         FitReadPage reading = new FitReadPage(sights, shop);
@@ -175,7 +181,7 @@ public final class Site implements WebServer.Pages {
                 new PhotoPage(new Photos(shop)),
                 new ShopPage(sights, shop),
                 new DefinitionPage(sights, shop),
-                new RecordPage(sights, shop, new Sheets(shop, signer)),
+                recordPage(sights),
                 new PaperPage(sights),
                 new WhyPage(sights),
                 new ScreenPage(sights),

@@ -81,9 +81,13 @@ class RecordSiteTest extends AtTheDemo {
         int size = entries().size();
 
         assertThat(browser.page("/record?check=yes")).contains(size + " entries, all sound.");
-        assertThat(browser.page("/record?check=yes&head=" + encoded(paper))).contains(size + " entries, all sound.");
+        assertThat(browser.page("/record?check=yes&head=" + encoded(paper)))
+                .contains(size + " entries, all sound. The head from paper fits.");
         String wrong = browser.page("/record?check=yes&head=" + encoded(size + "-" + "A".repeat(26)));
-        assertThat(wrong).contains("Not sound. entry " + size + ": it does not fit the head kept outside");
+        assertThat(wrong)
+                .contains(
+                        "Not sound: entry " + size + ": it does not fit the head kept outside",
+                        size + " entries; nothing is changed");
         HttpResponse<String> misread = browser.get("/record?check=yes&head=12");
         assertThat(misread.statusCode()).isEqualTo(422);
         assertThat(misread.body()).contains("expected");

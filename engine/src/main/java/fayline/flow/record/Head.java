@@ -31,7 +31,8 @@ public record Head(long seq, String hash) implements KeptHead {
     public static Head parse(String text) {
         if (!text.matches("[0-9]{1,15}-[0-9a-f]{8,64}")) {
             throw new IllegalArgumentException("found \"" + text
-                    + "\", expected a sequence number, a hyphen and at least 8 digits of the hash, as 128-3f2a90bc");
+                    + "\", expected a sequence number, a hyphen and the 26 letters and digits of a record sheet, or at least 8 digits"
+                    + " of the last entry's hash, as 128-3f2a90bc");
         }
         int hyphen = text.indexOf('-');
         return new Head(Long.parseLong(text.substring(0, hyphen)), text.substring(hyphen + 1));

@@ -19,11 +19,16 @@ public sealed interface KeptHead permits Head, TreeHead {
     boolean fits(Entry last, Digest root);
 
     /**
-     * Reads either form of a head: {@link Head#toString()} with its hash perhaps cut short, or {@link TreeHead#paper()}.
+     * Reads a head in any of its forms: {@link Head#toString()} with its hash perhaps cut short, {@link TreeHead#paper()}, or
+     * {@link SignedHead#text()}, whose signature must hold.
      *
      * @throws IllegalArgumentException with what was expected
      */
     static KeptHead parse(String text) {
-        return TreeHead.isPaper(text) ? TreeHead.ofPaper(text) : Head.parse(text);
+        String typed = text.strip();
+        if (typed.startsWith("{")) {
+            return SignedHead.parse(typed).head();
+        }
+        return TreeHead.isPaper(typed) ? TreeHead.ofPaper(typed) : Head.parse(typed);
     }
 }

@@ -87,6 +87,19 @@ public record SignedHead(TreeHead head, String at, String key, String signature)
     }
 
     /**
+     * A signed head from fields of an entry, whether its signature holds or not.
+     *
+     * @throws IllegalArgumentException if size or root are none
+     */
+    public static SignedHead of(Value.Fields f) {
+        return new SignedHead(
+                new TreeHead(f.whole("size").orElse(-1L), f.text("root")),
+                f.text("at"),
+                f.text("key"),
+                f.text("signature"));
+    }
+
+    /**
      * Reads a signed head as {@link #text()} writes it.
      *
      * @throws IllegalArgumentException with what was expected, if it is none or its signature does not hold
@@ -99,11 +112,7 @@ public record SignedHead(TreeHead head, String at, String key, String signature)
                 throw new NotCanonicalException("the form is not " + FORM);
             }
             Instant.parse(f.text("at"));
-            read = new SignedHead(
-                    new TreeHead(f.whole("size").orElse(-1L), f.text("root")),
-                    f.text("at"),
-                    f.text("key"),
-                    f.text("signature"));
+            read = of(f);
         } catch (DateTimeException | IllegalArgumentException e) {
             throw new IllegalArgumentException("expected a head as its QR code holds it: " + e.getMessage(), e);
         }

@@ -4,10 +4,7 @@ import fayline.app.usecase.shop.ShopRecord;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.Value;
-import fayline.flow.record.proof.Digest;
-import fayline.flow.record.proof.HashTree;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -17,10 +14,17 @@ import org.jspecify.annotations.Nullable;
 /** Entries to be read, the newest first, and one of them with what it changed and what proves it. */
 public final class Journal {
     private final ShopRecord shop;
+    private final RecordTree tree;
 
-    /** Of a shop's record. */
-    public Journal(ShopRecord shop) {
+    /**
+     * Of a shop's record.
+     *
+     * @param shop the record
+     * @param tree the tree over its entries
+     */
+    public Journal(ShopRecord shop, RecordTree tree) {
         this.shop = shop;
+        this.tree = tree;
     }
 
     /**
@@ -47,11 +51,15 @@ public final class Journal {
     public Leaf leaf(long below, List<EntryKind> kinds, String text, int most) {
         List<String> keys = kinds.stream().map(EntryKind::key).toList();
         String wanted = text.strip().toLowerCase(Locale.ROOT);
-        List<Entry> all = shop.entries(1);
+        long head = shop.state().head().seq();
+        long from = below > 0 ? Math.min(below - 1, head) : head;
+        // Where nothing is sought, no more is read than is shown.
+        boolean seeks = !keys.isEmpty() || !wanted.isEmpty();
+        long first = seeks ? 1 : Math.max(1, from - most);
+        List<Entry> all = shop.entries(first);
         List<Entry> found = new ArrayList<>();
-        long from = below > 0 ? Math.min(below - 1, all.size()) : all.size();
-        for (long seq = from; seq >= 1; seq--) {
-            Entry e = all.get((int) seq - 1);
+        for (long seq = from; seq >= first; seq--) {
+            Entry e = all.get((int) (seq - first));
             if ((keys.isEmpty() || keys.contains(e.kind())) && holds(e, wanted)) {
                 if (found.size() == most) {
                     return new Leaf(found, seq + 1);
@@ -75,22 +83,13 @@ public final class Journal {
      * @param entry the entry
      * @param changes what it changed, each before and after; empty where it only adds
      * @param laterCorrections sequence numbers of later entries that correct it
-     * @param path what proves that it stands in the record, RFC 9162 section 2.1.3
-     * @param size how many entries the proof is over
-     * @param root root of the tree over them
+     * @param proof what proves that it stands in the record
      */
-    public record Shown(
-            Entry entry,
-            List<Difference> changes,
-            List<Long> laterCorrections,
-            List<Digest> path,
-            int size,
-            Digest root) {
+    public record Shown(Entry entry, List<Difference> changes, List<Long> laterCorrections, RecordTree.Proven proof) {
         /** Copies the lists. */
         public Shown {
             changes = List.copyOf(changes);
             laterCorrections = List.copyOf(laterCorrections);
-            path = List.copyOf(path);
         }
     }
 
@@ -101,7 +100,6 @@ public final class Journal {
             return Optional.empty();
         }
         Entry entry = all.get((int) seq - 1);
-        HashTree tree = tree(all);
         return Optional.of(new Shown(
                 entry,
                 changes(entry, all),
@@ -110,16 +108,7 @@ public final class Journal {
                                 isCorrection(e) && e.fields().whole("entry").orElse(0L) == seq)
                         .map(Entry::seq)
                         .toList(),
-                tree.inclusion((int) seq - 1, all.size()),
-                all.size(),
-                tree.root()));
-    }
-
-    /** The tree over entries. */
-    static HashTree tree(List<Entry> entries) {
-        HashTree tree = new HashTree();
-        entries.forEach(e -> tree.add(HexFormat.of().parseHex(e.hash())));
-        return tree;
+                tree.prove(seq)));
     }
 
     private static boolean isCorrection(Entry e) {

@@ -20,6 +20,7 @@ import java.util.Optional;
  */
 public final class Sheets {
     private final ShopRecord shop;
+    private final RecordTree tree;
     private final Signer signer;
 
     /** Signs with the shop's key. */
@@ -33,10 +34,12 @@ public final class Sheets {
      * Of a shop's record.
      *
      * @param shop the record
+     * @param tree the tree over its entries
      * @param signer signs a head with the shop's key
      */
-    public Sheets(ShopRecord shop, Signer signer) {
+    public Sheets(ShopRecord shop, RecordTree tree, Signer signer) {
         this.shop = shop;
+        this.tree = tree;
         this.signer = signer;
     }
 
@@ -55,27 +58,13 @@ public final class Sheets {
 
     /** Every sheet, the first first. */
     public List<Sheet> all() {
-        List<Entry> entries = shop.entries(1);
         List<Sheet> sheets = new ArrayList<>();
-        for (Entry e : entries) {
-            if (e.kind().equals(EntryKind.SHEET_PRINTED.key())) {
-                Value.Fields f = e.fields();
-                SignedHead head = new SignedHead(
-                        new TreeHead(f.whole("size").orElse(0L), f.text("root")),
-                        f.text("at"),
-                        f.text("key"),
-                        f.text("signature"));
-                sheets.add(new Sheet(
-                        sheets.size() + 1L,
-                        e.seq(),
-                        e.by(),
-                        head,
-                        f.text("hash"),
-                        sheets.isEmpty()
-                                ? Optional.empty()
-                                : Optional.of(
-                                        sheets.get(sheets.size() - 1).head().head())));
-            }
+        Optional<TreeHead> before = Optional.empty();
+        for (Entry e : tree.sheets()) {
+            Value.Fields f = e.fields();
+            SignedHead head = SignedHead.of(f);
+            sheets.add(new Sheet(sheets.size() + 1L, e.seq(), e.by(), head, f.text("hash"), before));
+            before = Optional.of(head.head());
         }
         return sheets;
     }
@@ -84,12 +73,6 @@ public final class Sheets {
     public Optional<Sheet> sheet(long number) {
         List<Sheet> all = all();
         return number >= 1 && number <= all.size() ? Optional.of(all.get((int) number - 1)) : Optional.empty();
-    }
-
-    /** Where the record stands now, as a head of the tree. */
-    public TreeHead now() {
-        List<Entry> entries = shop.entries(1);
-        return TreeHead.of(entries.size(), Journal.tree(entries).root());
     }
 
     /**
@@ -102,15 +85,14 @@ public final class Sheets {
             if (shop.knows(sent.client())) {
                 return Outcome.already(shop.seqOf(sent.client()).orElse(0L));
             }
-            List<Entry> entries = shop.entries(1);
-            if (entries.isEmpty()) {
+            RecordTree.End end = tree.end();
+            if (end.tree().seq() == 0) {
                 return Outcome.refused("The record is empty: there is no head to print yet.");
             }
-            SignedHead head = signer.sign(
-                    TreeHead.of(entries.size(), Journal.tree(entries).root()), shop.now());
-            Value.Fields payload = head.fields()
-                    .with("number", all().size() + 1L)
-                    .with("hash", entries.get(entries.size() - 1).hash());
+            Value.Fields payload = signer.sign(end.tree(), shop.now())
+                    .fields()
+                    .with("number", tree.sheets().size() + 1L)
+                    .with("hash", end.hash());
             return shop.append(new NewEntry(
                     sent.client(), sent.by(), "", shop.now(), "", EntryKind.SHEET_PRINTED.key(), payload, List.of()));
         });

@@ -1,6 +1,7 @@
 package fayline.app.web.journal;
 
 import fayline.app.web.frame.Sight;
+import fayline.app.web.people.PeopleSentences;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.Value;
@@ -47,15 +48,14 @@ final class EntryWords {
             case READING_TAKEN -> "read " + f.text("kind") + of(f) + ": " + values(f);
             case PLAN_PUBLISHED -> "told the crew a plan of " + count(f, "steps", "step");
             case SHEET_PRINTED -> "printed record sheet " + f.whole("number").orElse(0L);
-            case PERSON_ADMITTED -> f.text("name") + " may enter as " + f.text("role");
-            case PERSON_CHANGED -> sight.personName(f.text("person")) + ": " + f.text("what") + " changed";
-            case DEVICE_PAIRED -> "device \"" + f.text("label") + "\" paired";
-            case DEVICE_ENDED -> "device \"" + f.text("label") + "\" ended: " + f.text("why");
-            case SIGNED_IN -> sight.personName(f.text("person")) + " signed in by " + f.text("way");
-            case SIGNED_OUT -> sight.personName(f.text("person")) + " signed out";
-            case SIGN_IN_BARRED -> "wrong tries from " + f.text("from") + ", barred for a while";
-            case ACT_REFUSED -> "was refused: " + f.text("act") + ", " + f.text("what");
-            default -> e.kind().replace('-', ' ');
+            case PERSON_ADMITTED,
+                    PERSON_CHANGED,
+                    DEVICE_PAIRED,
+                    DEVICE_ENDED,
+                    SIGNED_IN,
+                    SIGNED_OUT,
+                    SIGN_IN_BARRED,
+                    ACT_REFUSED -> PeopleSentences.of(e, kind, sight::personName);
         };
     }
 

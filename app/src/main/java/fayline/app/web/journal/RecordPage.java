@@ -2,6 +2,7 @@ package fayline.app.web.journal;
 
 import fayline.app.pdf.RecordSheetPdf;
 import fayline.app.usecase.journal.Journal;
+import fayline.app.usecase.journal.RecordTree;
 import fayline.app.usecase.journal.Sheets;
 import fayline.app.usecase.people.Act;
 import fayline.app.usecase.people.Rights;
@@ -20,7 +21,6 @@ import fayline.flow.record.Chain;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.KeptHead;
-import fayline.flow.record.SignedHead;
 import fayline.flow.record.Value;
 import fayline.flow.record.proof.Digest;
 import io.javalin.config.RoutesConfig;
@@ -42,6 +42,7 @@ public final class RecordPage implements Page {
     private static final Map<String, Kinds> SORTS = sorts();
     private final Sights sights;
     private final ShopRecord shop;
+    private final RecordTree tree;
     private final Journal journal;
     private final Sheets sheets;
 
@@ -50,12 +51,14 @@ public final class RecordPage implements Page {
      *
      * @param sights shows pages
      * @param shop the record
+     * @param tree the tree over its entries
      * @param sheets the sheets of its head
      */
-    public RecordPage(Sights sights, ShopRecord shop, Sheets sheets) {
+    public RecordPage(Sights sights, ShopRecord shop, RecordTree tree, Sheets sheets) {
         this.sights = sights;
         this.shop = shop;
-        this.journal = new Journal(shop);
+        this.tree = tree;
+        this.journal = new Journal(shop, tree);
         this.sheets = sheets;
     }
 
@@ -100,9 +103,8 @@ public final class RecordPage implements Page {
     }
 
     private void show(Visit visit, Sight sight) {
-        boolean ask = !visit.query("check").isEmpty();
-        Chain chain = new Chain(ask ? typed(visit) : Optional.empty());
-        shop.entries(1).forEach(chain::next);
+        Optional<Chain> checked = visit.query("check").isEmpty() ? Optional.empty() : Optional.of(check(visit));
+        RecordTree.End end = tree.end();
         String sort = visit.query("sort");
         Journal.Leaf leaf = journal.leaf(
                 number(visit.query("below")),
@@ -115,11 +117,11 @@ public final class RecordPage implements Page {
         List<Sheets.Sheet> printed = new ArrayList<>(sheets.all());
         Collections.reverse(printed);
         RecordView view = new RecordView(
-                chain.head().seq(),
-                chain.treeHead().paper(),
-                chain.head().toString(),
-                ask ? found(chain) : "",
-                chain.end().isEmpty(),
+                end.tree().seq(),
+                end.tree().paper(),
+                end.tree().seq() + "-" + end.hash(),
+                checked.map(c -> found(c, !visit.query("head").isBlank())).orElse(""),
+                checked.flatMap(Chain::end).isEmpty(),
                 visit.query("head"),
                 visit.query("text"),
                 SORTS.entrySet().stream()
@@ -137,22 +139,30 @@ public final class RecordPage implements Page {
         sights.show(visit, "journal/record.jte", sights.frame(visit, sight, "Record", HERE), view);
     }
 
+    private Chain check(Visit visit) {
+        Chain chain = new Chain(typed(visit));
+        shop.entries(1).forEach(chain::next);
+        return chain;
+    }
+
     private static Optional<KeptHead> typed(Visit visit) {
         String head = visit.query("head").strip();
         if (head.isEmpty()) {
             return Optional.empty();
         }
         try {
-            return Optional.of(head.startsWith("{") ? SignedHead.parse(head).head() : KeptHead.parse(head));
+            return Optional.of(KeptHead.parse(head));
         } catch (IllegalArgumentException e) {
             throw Refusal.input("The head from paper: " + e.getMessage() + ".");
         }
     }
 
-    private static String found(Chain chain) {
+    private static String found(Chain chain, boolean againstPaper) {
+        String held = againstPaper ? " The head from paper fits." : "";
+        String typed = againstPaper ? " Compare first what was typed with the paper." : "";
         return chain.end()
-                .map(f -> "Not sound. " + f.sentence() + ".")
-                .orElseGet(() -> chain.head().seq() + " entries, all sound.");
+                .map(f -> "Not sound: " + f.sentence() + "." + typed)
+                .orElseGet(() -> chain.head().seq() + " entries, all sound." + held);
     }
 
     private static long number(String text) {
@@ -237,6 +247,7 @@ public final class RecordPage implements Page {
         Journal.Shown shown =
                 journal.entry(number(visit.inPath("seq"))).orElseThrow(() -> Refusal.absent("such entry"));
         Entry e = shown.entry();
+        RecordTree.Proven proof = shown.proof();
         EntryWords words = new EntryWords(sight);
         EntryView view = new EntryView(
                 e.seq(),
@@ -250,11 +261,11 @@ public final class RecordPage implements Page {
                         new EntryView.Row("hash of this entry", e.hash()),
                         new EntryView.Row("hash of the entry before", e.previous()),
                         new EntryView.Row("hash of what it says", e.payloadHash())),
-                shown.path().stream().map(Digest::hex).toList(),
-                "In the tree over " + shown.size() + " entries, whose root is "
-                        + shown.root().hex(),
+                proof.path().stream().map(Digest::hex).toList(),
+                "In the tree over " + proof.size() + " entries, whose root is "
+                        + proof.root().hex(),
                 e.seq() == 1,
-                e.seq() == shown.size());
+                e.seq() == proof.size());
         sights.show(visit, "journal/entry.jte", sights.frame(visit, sight, "Entry " + e.seq(), HERE), view);
     }
 

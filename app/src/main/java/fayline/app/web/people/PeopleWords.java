@@ -10,7 +10,6 @@ import fayline.app.usecase.people.SignIns;
 import fayline.app.web.frame.TimeWords;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
-import fayline.flow.record.Value;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -96,34 +95,13 @@ final class PeopleWords {
     }
 
     private String sentence(Entry e, EntryKind kind) {
-        Value.Fields f = e.fields();
         String by = e.by().isEmpty() ? "the console" : name(e.by());
-        String who = name(f.text("person"));
+        String told = PeopleSentences.of(e, kind, this::name);
         return switch (kind) {
-            case PERSON_ADMITTED -> f.text("name") + " may enter as " + f.text("role") + ", says " + by;
-            case PERSON_CHANGED -> who + ": " + changed(f) + ", by " + by;
-            case DEVICE_PAIRED -> "device \"" + f.text("label") + "\" paired, by " + by;
-            case DEVICE_ENDED -> "device \"" + f.text("label") + "\" ended: " + f.text("why");
-            case SIGNED_IN -> who + " signed in by " + f.text("way") + after(f);
-            case SIGNED_OUT -> who + " signed out: " + f.text("why");
-            case SIGN_IN_BARRED -> f.text("tries") + " wrong tries from " + f.text("from") + ", barred for a while";
-            case ACT_REFUSED ->
-                name(e.by()) + " (" + f.text("role") + ") was refused: " + f.text("act") + ", " + f.text("what");
-            default -> e.kind();
+            case PERSON_ADMITTED -> told + ", says " + by;
+            case PERSON_CHANGED, DEVICE_PAIRED -> told + ", by " + by;
+            case ACT_REFUSED -> name(e.by()) + " (" + e.fields().text("role") + ") " + told;
+            default -> told;
         };
-    }
-
-    private static String changed(Value.Fields f) {
-        return switch (f.text("what")) {
-            case "role" -> "is " + f.text("role") + " now";
-            case "removed" -> "may no longer enter";
-            case "password" -> "new password";
-            case "pin" -> "new PIN";
-            default -> f.text("what");
-        };
-    }
-
-    private static String after(Value.Fields f) {
-        return f.text("tries").isEmpty() ? "" : " after " + f.text("tries") + " wrong tries";
     }
 }

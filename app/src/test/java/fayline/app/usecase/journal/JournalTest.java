@@ -21,7 +21,7 @@ class JournalTest {
     private static final Instant MORNING = Instant.parse("2026-03-02T07:10:00Z");
     private final MemoryLog log = new MemoryLog();
     private final ShopRecord shop = new ShopRecord(log, Clock.fixed(MORNING, ZoneOffset.UTC));
-    private final Journal journal = new Journal(shop);
+    private final Journal journal = new Journal(shop, new RecordTree(shop));
 
     private long add(EntryKind kind, Value.Fields payload) {
         log.append(NewEntry.of("client-" + (1000 + log.head().seq()), "ada", MORNING, "ousel-1", kind, payload));
@@ -76,7 +76,12 @@ class JournalTest {
         for (long seq = 1; seq <= 21; seq++) {
             Journal.Shown shown = journal.entry(seq).orElseThrow();
             byte[] leaf = HexFormat.of().parseHex(shown.entry().hash());
-            assertThat(Proof.holdsLeaf(seq - 1, shown.size(), leaf, shown.path(), shown.root()))
+            assertThat(Proof.holdsLeaf(
+                            seq - 1,
+                            shown.proof().size(),
+                            leaf,
+                            shown.proof().path(),
+                            shown.proof().root()))
                     .isTrue();
         }
         assertThat(journal.entry(0)).isEmpty();
@@ -96,6 +101,12 @@ class JournalTest {
         Journal.Leaf rest = journal.leaf(leaf.further(), List.of(EntryKind.STEP_NOTED), "", 3);
         assertThat(rest.entries()).extracting("seq").containsExactly(4L, 2L);
         assertThat(rest.further()).isZero();
+        Journal.Leaf plain = journal.leaf(9, List.of(), "", 3);
+        assertThat(plain.entries()).extracting("seq").containsExactly(8L, 7L, 6L);
+        assertThat(plain.further()).isEqualTo(6);
+        Journal.Leaf last = journal.leaf(4, List.of(), "", 3);
+        assertThat(last.entries()).extracting("seq").containsExactly(3L, 2L, 1L);
+        assertThat(last.further()).isZero();
         assertThat(journal.leaf(0, List.of(), "NOTE 7", 9).entries())
                 .extracting("seq")
                 .containsExactly(7L);
