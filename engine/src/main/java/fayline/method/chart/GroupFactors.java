@@ -40,7 +40,7 @@ public record GroupFactors(int size, double d2, double d3, double c4) {
 
     /** Mean of the range: the integral of 1 - F^n - (1 - F)^n. */
     private static double meanRange(int n) {
-        return sum(-END, x -> {
+        return integral(x -> {
             double below = StandardNormal.below(x);
             return 1 - Math.pow(below, n) - Math.pow(StandardNormal.above(x), n);
         });
@@ -69,10 +69,10 @@ public record GroupFactors(int size, double d2, double d3, double c4) {
         return 2 * (total - 1.0 / TWELVE) * STEP * STEP;
     }
 
-    private static double sum(double from, DoubleUnaryOperator f) {
+    private static double integral(DoubleUnaryOperator f) {
         double total = 0;
         for (int i = 0; i <= STEPS; i++) {
-            total += f.applyAsDouble(from + i * STEP);
+            total += f.applyAsDouble(-END + i * STEP);
         }
         return total * STEP;
     }

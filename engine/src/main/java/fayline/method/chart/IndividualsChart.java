@@ -16,7 +16,7 @@ import java.util.List;
  */
 public record IndividualsChart(List<Double> values, double centre, List<Double> ranges, double meanRange) {
     /** Mean range of two, as the handbook and tables of the trade round it. */
-    static final double D2_OF_TWO = 1.128;
+    private static final double D2_OF_TWO = 1.128;
 
     /** Upper limit of ranges of two over their mean. */
     private static final double UPPER_OF_TWO = 3.267;

@@ -26,10 +26,14 @@ public record MovingAverageChart(List<Double> averages, double lower, double upp
      * @param target where the average begins and its limits lie around, same unit
      * @param sigma standard deviation of readings, same unit, above 0
      * @param width distance of the limits in standard deviations of the average, above 0; 3 is usual
+     * @throws IllegalArgumentException if weight, sigma or width is out of range
      */
     public static MovingAverageChart of(List<Double> values, double weight, double target, double sigma, double width) {
         if (!(weight > 0 && weight <= 1)) {
             throw new IllegalArgumentException("weight " + weight + ", expected above 0 and at most 1");
+        }
+        if (!(sigma > 0) || !(width > 0)) {
+            throw new IllegalArgumentException("sigma " + sigma + " and width " + width + ", expected above 0");
         }
         List<Double> averages = new ArrayList<>();
         double now = target;

@@ -60,7 +60,7 @@ public record Station(String id, Spot at, double nx, double ny, Relief relief) {
 
     /** Where it is in space, in mm. */
     public Vector place() {
-        return new Vector(at.xMm(), at.yMm(), relief.heightMm());
+        return Vector.of(at, relief.heightMm());
     }
 
     /** The unit outward normal, from part to neighbour. */
@@ -92,14 +92,6 @@ public record Station(String id, Spot at, double nx, double ny, Relief relief) {
         return (at.xMm() - pivot.xMm()) * ny - (at.yMm() - pivot.yMm()) * nx;
     }
 
-    /** The mean height of stations, in mm; nought where there is none. */
-    public static double middleHeightMm(List<Station> stations) {
-        return stations.stream()
-                .mapToDouble(s -> s.relief().heightMm())
-                .average()
-                .orElse(0);
-    }
-
     /** The mean of the places of stations, the usual pivot. */
     public static Spot middle(List<Station> stations) {
         if (stations.isEmpty()) {
@@ -108,5 +100,17 @@ public record Station(String id, Spot at, double nx, double ny, Relief relief) {
         return new Spot(
                 stations.stream().mapToDouble(s -> s.at().xMm()).average().orElseThrow(),
                 stations.stream().mapToDouble(s -> s.at().yMm()).average().orElseThrow());
+    }
+
+    /** The same with the mean of their heights, in mm; nought where there is no station. */
+    public static Vector middleInSpace(List<Station> stations) {
+        return stations.isEmpty()
+                ? Vector.ZERO
+                : Vector.of(
+                        middle(stations),
+                        stations.stream()
+                                .mapToDouble(s -> s.relief().heightMm())
+                                .average()
+                                .orElseThrow());
     }
 }

@@ -100,6 +100,8 @@ class ChartTest {
         assertThat(chart.lower()).isCloseTo(47.4115, within(2e-4));
         assertThat(chart.beyond()).isEmpty();
         assertThatThrownBy(() -> MovingAverageChart.of(values, 0, 50, 1, 3)).hasMessageContaining("expected above 0");
+        assertThatThrownBy(() -> MovingAverageChart.of(values, 0.3, 50, 0, 3)).hasMessageContaining("sigma 0.0 and");
+        assertThatThrownBy(() -> MovingAverageChart.of(values, 0.3, 50, 1, -3)).hasMessageContaining("width -3.0");
     }
 
     /** NIST/SEMATECH e-Handbook, 7.2.6.2, 90th percentile of twelve resistivities. */

@@ -116,12 +116,12 @@ final class ShopSearch {
      * where it is better and counts, it is the best.
      */
     private void consider(Plan plan) {
-        double total = scorer.score(plan).total();
+        PlanScore s = scorer.score(plan);
         boolean first = plain && found == 0;
-        if (!first && (total > score.total() + EPS || plan.equals(current) || scorer.nearMoved(plan) > nearMoved)) {
+        if (!first && (s.total() > score.total() + EPS || plan.equals(current) || scorer.nearMoved(plan) > nearMoved)) {
             return;
         }
-        if (!first && total > score.total() - EPS) {
+        if (!first && s.total() > score.total() - EPS) {
             current = plan;
             return;
         }
@@ -132,7 +132,7 @@ final class ShopSearch {
         }
         best = plan;
         current = plan;
-        score = scorer.score(plan);
+        score = s;
         found++;
         watch.better(plan, score);
     }

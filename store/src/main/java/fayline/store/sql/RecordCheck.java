@@ -14,8 +14,8 @@ import org.jooq.exception.DataAccessException;
 import org.jooq.impl.DSL;
 
 /**
- * Checks the chain of a data folder and the files that its entries name, whether a program has it open or not. Reads one state of the database and writes
- * nothing.
+ * Checks the chain of a data folder and the files that its entries name, whether a program has it open or not. Reads one state of
+ * the database and writes nothing.
  */
 public final class RecordCheck {
     private RecordCheck() {}

@@ -17,6 +17,7 @@ import fayline.method.fitup.motion.MoveWords;
 import fayline.method.fitup.motion.Reach;
 import fayline.method.fitup.motion.SpaceWords;
 import fayline.method.fitup.motion.Wanted;
+import fayline.method.fitup.move.MoveReport;
 import fayline.method.fitup.move.MoveStatus;
 import fayline.method.fitup.shim.ShimResult;
 import fayline.method.fitup.shim.ShimStack;
@@ -217,7 +218,7 @@ final class FitAnswers {
                 .toList();
     }
 
-    private static String beyond(PartMove.Outside o) {
+    private static String beyond(MoveReport.Outside o) {
         boolean below = o.beyondMm() < 0;
         return o.wanted().flush() ? below ? " too low" : " too proud" : below ? " too tight" : " too wide";
     }

@@ -13,6 +13,7 @@ import fayline.flow.result.fit.StationValue;
 import fayline.flow.result.fit.frame.SprungResult;
 import fayline.flow.result.fit.frame.WidthAnswer;
 import fayline.flow.result.fit.frame.WidthsResult;
+import fayline.method.fitup.move.MoveReport;
 import fayline.method.fitup.shim.ShimFlag;
 import fayline.method.fitup.shim.ShimResult;
 import fayline.method.fitup.space.PartMove;
@@ -136,7 +137,7 @@ final class FitReasons {
         a.shims().ifPresent(this::shims);
     }
 
-    private static Phrase outside(PartMove.Outside o) {
+    private static Phrase outside(MoveReport.Outside o) {
         boolean flush = o.wanted().flush();
         return Phrase.of(
                 "Station %s ends at %s even after the best move, %s %s: %s.",

@@ -163,10 +163,12 @@ final class Advice {
      */
     private Optional<ShimResult> shims(List<FitRow> rows, ShopHeat shop, PartMove.Found found, List<Finding> findings) {
         List<FitRow> seen = new ArrayList<>();
+        List<FitRow> left = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
             FitRow r = rows.get(i);
-            seen.add(r.withGap(
-                    shop.seenMm(i, r.gapMm()) - HeldPoints.liftedMm(r.station(), found.move(), found.pivot())));
+            double lifted = HeldPoints.liftedMm(r.station(), found.move(), found.pivot());
+            seen.add(r.withGap(shop.seenMm(i, r.gapMm()) - lifted));
+            left.add(r.withGap(r.gapMm() - lifted));
         }
         List<IndexPoint> points = new ArrayList<>();
         for (FitHolding.Point p : fit.holding().points()) {
@@ -185,11 +187,6 @@ final class Advice {
                 return Optional.empty();
             }
             points.add(IndexPoint.shim(at, clearance.getAsDouble()));
-        }
-        List<FitRow> left = new ArrayList<>();
-        for (int i = 0; i < rows.size(); i++) {
-            FitRow r = rows.get(i);
-            left.add(r.withGap(r.gapMm() - HeldPoints.liftedMm(r.station(), found.move(), found.pivot())));
         }
         return points.isEmpty()
                 ? Optional.empty()

@@ -15,7 +15,6 @@ import fayline.method.fitup.outline.OutlineResult;
 import fayline.method.fitup.outline.PartOutline;
 import fayline.method.fitup.outline.StationNormals;
 import fayline.method.fitup.outline.TributaryLengths;
-import fayline.method.fitup.space.PartQuestion;
 import fayline.method.fitup.trim.NeighbourPair;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -110,7 +109,7 @@ final class FitPlaces {
 
     /** The middle of the stations with their height. */
     Vector middleInSpace() {
-        return PartQuestion.middle(List.copyOf(stations.values()));
+        return Station.middleInSpace(List.copyOf(stations.values()));
     }
 
     /** Whether any station stands out of the plane: then every motion of the part counts, and the flush beside the gap. */

@@ -13,7 +13,6 @@ import java.util.List;
  * or about a move already known. Immutable.
  */
 public final class MoveRows implements WantedLines<MoveRows, Move> {
-
     private final List<FitRow> rows;
     private final Spot pivot;
     private final double scale;

@@ -42,8 +42,8 @@ public record SpaceWords(Side side, Vector pivot, Phrase pivotName) {
     public List<Phrase> lift(SpaceMove m) {
         List<Phrase> parts = new ArrayList<>(outward(m.shiftMm().z()));
         tilt("upper edge", m.turnRad().x(), parts);
-        // About y a positive turn takes what lies along x inboard: the aft end on a left part, the other one on a right
-        // part.
+        // About y a positive turn takes what lies along x inboard: the aft end on a left part, the front one on a
+        // right.
         tilt("aft end", side == Side.LEFT ? -m.turnRad().y() : m.turnRad().y(), parts);
         return parts;
     }

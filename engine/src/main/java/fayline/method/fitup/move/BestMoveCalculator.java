@@ -114,8 +114,7 @@ public final class BestMoveCalculator {
 
     private static BestMoveResult found(Determinacy known, TwoMoves<MoveRows, Move> moves) {
         List<BestMoveResult.Outside> outside = moves.outside().stream()
-                .map(o -> new BestMoveResult.Outside(
-                        o.wanted().station(), o.valueMm(), o.wanted().beyondMm(o.valueMm())))
+                .map(o -> new BestMoveResult.Outside(o.wanted().station(), o.valueMm(), o.beyondMm()))
                 .toList();
         return new BestMoveResult(
                 outside.isEmpty() ? MoveStatus.OK : MoveStatus.NO_FIT,

@@ -42,9 +42,14 @@ public record MoveReport(
      * A reading outside its limits.
      *
      * @param wanted what was wanted
-     * @param valueMm its value after the move
+     * @param valueMm its value after the move, along the straight lines on which the move was judged
      */
-    public record Outside(Wanted wanted, double valueMm) {}
+    public record Outside(Wanted wanted, double valueMm) {
+        /** How far below the lower limit (negative) or above the upper one (positive), in mm. */
+        public double beyondMm() {
+            return wanted.beyondMm(valueMm);
+        }
+    }
 
     /**
      * A move that is too large.

@@ -4,7 +4,6 @@ import fayline.method.fitup.FitRow;
 import fayline.method.fitup.Station;
 import fayline.method.fitup.motion.MoveRows;
 import fayline.method.fitup.motion.WantedLines;
-import fayline.method.fitup.space.PartQuestion;
 import fayline.method.fitup.space.SpaceReading;
 import fayline.method.fitup.space.SpaceRows;
 import java.util.List;
@@ -48,7 +47,7 @@ public record SuspectReadings(
     WantedLines<?, ?> lines() {
         List<Station> stations = rows.stream().map(FitRow::station).toList();
         return curved
-                ? SpaceRows.of(rows, flushes, PartQuestion.middle(stations))
+                ? SpaceRows.of(rows, flushes, Station.middleInSpace(stations))
                 : MoveRows.of(rows, Station.middle(stations));
     }
 }

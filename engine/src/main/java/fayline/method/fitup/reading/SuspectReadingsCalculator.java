@@ -15,7 +15,9 @@ import java.util.stream.IntStream;
  * Looks for readings that do not agree with the rest. Against the stations beside it on the same edge: the distance from the
  * straight line between them, where it is largest, beyond max(0.3 mm, 3 u, six times the usual such distance). Against the best rigid
  * move of the part: the residual with the station itself left out of the fit, beyond max(0.3 mm, 3 u) and three times its own standard
- * error; for this four readings more than motions are needed, which are seven stations of a flat part; of a curved part that has fewer than ten, tilts are left out, then the shift out, and the oddest alone is told, for it draws others with it. Rules of this project (common practice, no source). Nothing is dropped.
+ * error; for this four readings more than motions are needed, which are seven stations of a flat part. Of a curved part that has
+ * fewer than ten readings, tilts are left out, then the shift out; and the oddest reading alone is told, for it draws others with it
+ * through the many motions. Rules of this project (common practice, no source). Nothing is dropped.
  */
 public final class SuspectReadingsCalculator {
     private static final double LEAST_MM = 0.3;
@@ -29,12 +31,13 @@ public final class SuspectReadingsCalculator {
 
     /** Answers the question: the suspects in the order of the rows, a station at most once by each rule. */
     public static List<Suspect> calculate(SuspectReadings asked) {
-        List<Suspect> all = new ArrayList<>(besideNeighbours(asked));
-        all.addAll(besideFit(asked));
+        WantedLines<?, ?> lines = asked.lines();
+        List<Suspect> all = new ArrayList<>(besideNeighbours(asked, lines));
+        all.addAll(besideFit(asked, lines));
         return List.copyOf(all);
     }
 
-    private static List<Suspect> besideNeighbours(SuspectReadings asked) {
+    private static List<Suspect> besideNeighbours(SuspectReadings asked, WantedLines<?, ?> lines) {
         List<FitRow> rows = asked.rows();
         int n = rows.size();
         double[] off = new double[n];
@@ -64,15 +67,14 @@ public final class SuspectReadingsCalculator {
                     Math.max(LEAST_MM, DEVIATIONS * asked.deviationsMm().get(i)), USUAL * usual);
             boolean largest = !(Math.abs(off[i - 1]) > Math.abs(off[i])) && !(Math.abs(off[i + 1]) >= Math.abs(off[i]));
             if (Math.abs(off[i]) > limit && largest) {
-                found.add(suspect(
-                        wanted(rows.get(i)), Suspect.Against.NEIGHBOURS, off[i], limit, "the stations beside it"));
+                found.add(
+                        suspect(lines.wanted(i), Suspect.Against.NEIGHBOURS, off[i], limit, "the stations beside it"));
             }
         }
         return found;
     }
 
-    private static List<Suspect> besideFit(SuspectReadings asked) {
-        WantedLines<?, ?> lines = asked.lines();
+    private static List<Suspect> besideFit(SuspectReadings asked, WantedLines<?, ?> lines) {
         int n = lines.count();
         int motions = Math.min(lines.unknowns(), n - SPARE_ROWS);
         if (motions < IN_PLANE) {
@@ -118,8 +120,9 @@ public final class SuspectReadingsCalculator {
                         "all other stations after the best move");
                 double odd = Math.abs(without) / standardError;
                 if (!asked.curved() || odd > oddest) {
-                    // of a curved part the oddest draws others with it through the many motions: one at a time
-                    found = asked.curved() ? new ArrayList<>() : found;
+                    if (asked.curved()) {
+                        found.clear();
+                    }
                     found.add(s);
                     oddest = odd;
                 }
@@ -141,11 +144,6 @@ public final class SuspectReadingsCalculator {
 
     private static double deviation(FitRow row) {
         return row.gapMm() - row.nominalMm();
-    }
-
-    private static Wanted wanted(FitRow row) {
-        String id = row.station().id();
-        return new Wanted(id, id, row.lowerMm(), row.nominalMm(), row.upperMm(), row.minimumMm(), row.weight());
     }
 
     private static Suspect suspect(Wanted reading, Suspect.Against against, double off, double limit, String words) {

@@ -5,6 +5,7 @@ import fayline.method.fitup.SpaceMove;
 import fayline.method.fitup.Vector;
 import fayline.method.fitup.motion.Wanted;
 import fayline.method.fitup.move.Misfit;
+import fayline.method.fitup.move.MoveReport;
 import fayline.method.fitup.move.MoveStatus;
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +26,7 @@ public record PartMove(
         MoveStatus status,
         boolean determined,
         Optional<Found> found,
-        List<Outside> outside,
+        List<MoveReport.Outside> outside,
         List<Misfit> misfits,
         List<Finding> findings) {
     /** Keeps its own copies. */
@@ -73,17 +74,4 @@ public record PartMove(
      * @param afterMm of the rigid part after the move
      */
     public record Flush(Wanted wanted, double readMm, double afterMm) {}
-
-    /**
-     * A reading outside its limits.
-     *
-     * @param wanted what was wanted
-     * @param valueMm its value after the move, along the straight lines on which the move was judged
-     */
-    public record Outside(Wanted wanted, double valueMm) {
-        /** How far below the lower limit (negative) or above the upper one (positive), in mm. */
-        public double beyondMm() {
-            return wanted.beyondMm(valueMm);
-        }
-    }
 }

@@ -11,6 +11,7 @@ import fayline.method.fitup.move.BestMoveCalculator;
 import fayline.method.fitup.move.BestMoveResult;
 import fayline.method.fitup.move.LeastSquaresMove;
 import fayline.method.fitup.move.MinimaxMove;
+import fayline.method.fitup.move.MoveReport;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -157,8 +158,8 @@ public final class PartMoveCalculator {
                 .collect(Collectors.toMap(Wanted::named, w -> w, (a, b) -> a, TreeMap::new));
     }
 
-    private static PartMove.Outside outside(Map<String, Wanted> wanted, String named, double valueMm) {
-        return new PartMove.Outside(known(wanted, named), valueMm);
+    private static MoveReport.Outside outside(Map<String, Wanted> wanted, String named, double valueMm) {
+        return new MoveReport.Outside(known(wanted, named), valueMm);
     }
 
     /** What is wanted under a name that the solution gave back. */

@@ -3,7 +3,6 @@ package fayline.method.fitup.space;
 import fayline.method.fitup.FitRow;
 import fayline.method.fitup.MoveLimits;
 import fayline.method.fitup.Spot;
-import fayline.method.fitup.Station;
 import fayline.method.fitup.Vector;
 import fayline.method.fitup.motion.Box;
 import java.util.List;
@@ -39,11 +38,6 @@ public record PartQuestion(
         if (gaps.isEmpty()) {
             throw new IllegalArgumentException("no gaps, so no move");
         }
-    }
-
-    /** The middle of some stations, with their height. */
-    public static Vector middle(List<Station> stations) {
-        return stations.isEmpty() ? Vector.ZERO : Vector.of(Station.middle(stations), Station.middleHeightMm(stations));
     }
 
     /** The pivot as it lies in the plane. */

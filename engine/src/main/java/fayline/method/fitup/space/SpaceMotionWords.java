@@ -20,6 +20,18 @@ public final class SpaceMotionWords {
     /** A tilt of less than 0.05 mm per metre is told to nobody. */
     private static final double LEAST_TILT_RAD = 5e-5;
 
+    /** The ways a builder would try; one for each unknown of a move, in their order. */
+    private static final List<String> WAYS = List.of(
+            "fore or aft",
+            "up or down",
+            "in or out",
+            "tilting the upper edge in or out",
+            "swinging the aft end in or out",
+            "turning nose-up or nose-down");
+
+    /** From this share on a way counts as open: more of it lies among the free motions than among the known ones. */
+    private static final double MOSTLY = 0.5;
+
     private SpaceMotionWords() {}
 
     static Phrase free(SpaceMove direction, SpaceRows rows) {
@@ -34,17 +46,6 @@ public final class SpaceMotionWords {
                 "The readings know %d of the six motions of the part; the others were left alone.",
                 known));
     }
-
-    /** The ways a builder would try, each with how much of it lies among the free motions. */
-    private static final List<String> WAYS = List.of(
-            "fore or aft",
-            "up or down",
-            "in or out",
-            "tilting the upper edge in or out",
-            "swinging the aft end in or out",
-            "turning nose-up or nose-down");
-
-    private static final double MOSTLY = 0.5;
 
     /**
      * Of several free motions together, which of the six plain ones they leave open.
@@ -95,7 +96,7 @@ public final class SpaceMotionWords {
      * @param m a move that turns
      * @param pivot its pivot
      */
-    public static Phrase axis(SpaceMove m, Vector pivot) {
+    private static Phrase axis(SpaceMove m, Vector pivot) {
         Vector turn = m.turnRad();
         Vector at = pivot.plus(turn.cross(m.shiftMm()).times(1 / turn.dot(turn)));
         double size = turn.length();
@@ -114,7 +115,13 @@ public final class SpaceMotionWords {
         return share > ALONG ? Optional.of(is) : share > NEARLY ? Optional.of(nearly) : Optional.empty();
     }
 
-    /** All turns of a move in one, as "In one turn: 0.25 deg about a line fore and aft through x 0 mm, y -80 mm, z 30 mm". */
+    /**
+     * All turns of a move in one, as "All turns in one: 0.25 deg about a line fore and aft through x 0 mm, y -80 mm, z 30 mm.";
+     * empty where it does not tilt.
+     *
+     * @param m the move
+     * @param pivot its pivot, in mm
+     */
     public static Phrase oneTurn(SpaceMove m, Vector pivot) {
         double flat = Math.hypot(m.turnRad().x(), m.turnRad().y());
         return flat < LEAST_TILT_RAD

@@ -110,10 +110,7 @@ public final class SpaceMoveCalculator {
     private static SpaceMoveResult found(SpaceDeterminacy known, TwoMoves<SpaceRows, SpaceMove> moves) {
         List<SpaceMoveResult.Outside> outside = moves.outside().stream()
                 .map(o -> new SpaceMoveResult.Outside(
-                        o.wanted().station(),
-                        o.wanted().named(),
-                        o.valueMm(),
-                        o.wanted().beyondMm(o.valueMm())))
+                        o.wanted().station(), o.wanted().named(), o.valueMm(), o.beyondMm()))
                 .toList();
         return new SpaceMoveResult(
                 outside.isEmpty() ? MoveStatus.OK : MoveStatus.NO_FIT,

@@ -105,9 +105,7 @@ public final class SpaceRows implements WantedLines<SpaceRows, SpaceMove> {
     @Override
     public double exactMm(int i, SpaceMove move) {
         SpaceReading r = readings.get(i);
-        Vector arm = r.at().minus(pivot);
-        Vector went = arm.turned(move.turnRad()).minus(arm).plus(move.shiftMm());
-        return r.valueMm() - sign(r) * r.normal().dot(went);
+        return r.valueMm() - sign(r) * r.normal().dot(move.carries(r.at(), pivot));
     }
 
     @Override

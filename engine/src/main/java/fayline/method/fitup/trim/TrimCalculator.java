@@ -17,8 +17,8 @@ import java.util.function.Function;
 
 /**
  * Least trim and its move together: minimise the sum of tributary length times depth with every gap inside its limits, depths
- * within what may come off, fair along an edge, and the move within its limits; of a curved part with every flush inside its limits too. Then by turns fewest edges, shallowest deepest
- * cut, shortest move. Where the turn is large the rows are taken again at the move found, five times at most. Where no cut helps, what
+ * within what may come off, fair along an edge, and the move within its limits; of a curved part with every flush inside its limits
+ * too. Then by turns fewest edges, shallowest deepest cut, shortest move. Where the turn is large the rows are taken again at the move found, five times at most. Where no cut helps, what
  * would: cutting where it is not allowed, or adding material.
  */
 public final class TrimCalculator {

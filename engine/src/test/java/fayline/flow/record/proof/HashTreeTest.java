@@ -89,6 +89,7 @@ class HashTreeTest {
             tree.add(new byte[] {(byte) n});
             Digest root = tree.root();
             for (int m = 0; m < n; m++) {
+                int place = m;
                 byte[] leaf = {(byte) (m + 1)};
                 List<Digest> inclusion = tree.inclusion(m, n);
                 assertThat(Proof.holdsLeaf(m, n, leaf, inclusion, root)).isTrue();
@@ -101,9 +102,9 @@ class HashTreeTest {
                 for (int k = 0; k < Digest.BYTES * 8; k += 37) {
                     int bit = k;
                     assertThat(flips(inclusion, bit))
-                            .noneMatch(p -> Proof.holdsLeaf(placeOf(leaf), tree.size(), leaf, p, root));
+                            .noneMatch(p -> Proof.holdsLeaf(place, tree.size(), leaf, p, root));
                     assertThat(flips(consistency, bit))
-                            .noneMatch(p -> Proof.holdsEarlier(placeOf(leaf) + 1, tree.size(), before, p, root));
+                            .noneMatch(p -> Proof.holdsEarlier(place + 1, tree.size(), before, p, root));
                     assertThat(Proof.holdsLeaf(m, n, leaf, inclusion, flip(root, bit)))
                             .isFalse();
                     assertThat(Proof.holdsEarlier(m + 1, n, before, consistency, flip(root, bit)))
@@ -113,11 +114,6 @@ class HashTreeTest {
                 }
             }
         }
-    }
-
-    /** The place whose leaf this is. */
-    private static int placeOf(byte[] leaf) {
-        return leaf[0] - 1;
     }
 
     private static List<List<Digest>> flips(List<Digest> path, int bit) {

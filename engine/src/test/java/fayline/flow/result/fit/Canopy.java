@@ -20,6 +20,7 @@ import fayline.method.fitup.SpaceMove;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.Vector;
 import fayline.method.fitup.motion.Side;
+import fayline.method.fitup.space.PartMove;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -187,5 +188,18 @@ final class Canopy {
 
     static FitResult answer(Fit fit, Side side, List<FitReading> readings) {
         return FitCalculator.calculate(new FitQuestion(fit, side, readings, List.of(), false));
+    }
+
+    /** The answer where these gaps and flushes are read of them. */
+    static FitResult read(List<Place> places) {
+        return answer(fit(places), Side.LEFT, readings("trimmed", places));
+    }
+
+    static PartMove.Found found(FitResult r) {
+        return found(r.advice().orElseThrow());
+    }
+
+    static PartMove.Found found(FitAdvice a) {
+        return a.best().found().orElseThrow();
     }
 }

@@ -49,8 +49,7 @@ class MisfitTest {
     @Test
     void should_prove_that_the_shapes_differ_when_neither_size_is_wrong() {
         // One straight edge, hollow in the middle: half of 2.8 and 2.8 less 4.2 is -1.4, and no move changes it; with
-        // ends of
-        // at least 2.5 and a middle of at most 3.5 it may be no less than -1.0.
+        // ends of at least 2.5 and a middle of at most 3.5 it may be no less than -1.0.
         List<FitRow> rows = List.of(
                 row("left", -300, 200, 0, 1, 2.8), row("middle", 0, 200, 0, 1, 4.2), row("right", 300, 200, 0, 1, 2.8));
         BestMoveResult r = BestMoveCalculator.calculate(BestMove.of(rows, MoveLimits.of(5, 5, 0.01)));

@@ -90,9 +90,7 @@ public final class ArchiveReader implements AutoCloseable {
                 return f;
             }
             throw damaged(RecordArchive.MANIFEST + ": expected the form " + RecordArchive.FORM);
-        } catch (NotCanonicalException e) {
-            throw new DamagedArchiveException(file + ": " + RecordArchive.MANIFEST + ": " + e.getMessage() + ".", e);
-        } catch (ZipException e) {
+        } catch (NotCanonicalException | ZipException e) {
             throw new DamagedArchiveException(file + ": " + RecordArchive.MANIFEST + ": " + e.getMessage() + ".", e);
         }
     }
@@ -192,7 +190,7 @@ public final class ArchiveReader implements AutoCloseable {
     }
 
     /**
-     * Reads every other file and compares it with the manifest.
+     * Reads every file to its end and compares it with the manifest.
      *
      * @throws DamagedArchiveException naming the first that is not as it was written
      */
