@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.AriaRole;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -33,14 +32,6 @@ class BenchWalkTest {
         }
     }
 
-    private static void pick(Page page, String name) {
-        page.navigate(shop.at("/who"));
-        page.getByRole(
-                        AriaRole.BUTTON,
-                        new Page.GetByRoleOptions().setName(name).setExact(true))
-                .click();
-    }
-
     private static void start(Page page, String card) {
         page.navigate(shop.at(card));
         if (page.locator("#which-way").count() > 0) {
@@ -62,7 +53,7 @@ class BenchWalkTest {
         assertThat(page.title()).contains("Today");
         assertThat(page.locator("main").innerText())
                 .contains("Runa", "Bram", "Ilse", "Tove", "Ned", "Dew-point margin");
-        pick(page, "Ilse");
+        shop.as(page, "Ilse");
         page.navigate(shop.at("/"));
         assertThat(page.locator("main").innerText()).contains("Cut the plies");
         Number overflow = (Number)
@@ -74,7 +65,7 @@ class BenchWalkTest {
     @Order(2)
     void should_run_clock_and_move_today_when_cards_are_started_and_finished() {
         Page page = shop.phone();
-        pick(page, "Ilse");
+        shop.as(page, "Ilse");
         String before = clocks(page);
         for (String step : List.of("cut", "prepare", "lay-up-1")) {
             start(page, MADE + step);
@@ -99,7 +90,7 @@ class BenchWalkTest {
     @Order(3)
     void should_make_one_entry_when_a_form_is_sent_twice() {
         Page page = shop.phone();
-        pick(page, "Ilse");
+        shop.as(page, "Ilse");
         page.navigate(shop.at(MADE + "cut"));
         String form = "form[action*='/note']";
         page.locator("summary", new Page.LocatorOptions().setHasText("note")).click();
@@ -118,7 +109,7 @@ class BenchWalkTest {
     @Order(4)
     void should_keep_what_was_acknowledged_when_the_server_is_killed() throws Exception {
         Page page = shop.phone();
-        pick(page, "Ned");
+        shop.as(page, "Ned");
         page.navigate(shop.at(MADE + "inspect"));
         page.locator("summary", new Page.LocatorOptions().setHasText("note")).click();
         page.locator("form[action*='/note'] textarea, form[action*='/note'] input[type=text]")

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.AriaRole;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -69,12 +68,7 @@ class FitWalkTest {
 
     @Test
     void should_show_the_move_when_all_stations_are_read_by_the_keys_of_a_phone() {
-        Page page = shop.phone();
-        page.navigate(shop.at("/who"));
-        page.getByRole(
-                        AriaRole.BUTTON,
-                        new Page.GetByRoleOptions().setName("Runa").setExact(true))
-                .click();
+        Page page = shop.as(shop.phone(), "Runa");
         page.navigate(shop.at(READ));
         check(page);
         int stations = page.locator(".stations li").count();

@@ -3,7 +3,6 @@ package fayline.walks;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.AriaRole;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -36,12 +35,7 @@ class FrameWalkTest {
 
     @Test
     void should_say_bond_after_two_trials_typed_by_the_keys_of_a_phone() {
-        Page page = shop.phone();
-        page.navigate(shop.at("/who"));
-        page.getByRole(
-                        AriaRole.BUTTON,
-                        new Page.GetByRoleOptions().setName("Runa").setExact(true))
-                .click();
+        Page page = shop.as(shop.phone(), "Runa");
         page.navigate(shop.at(REAR));
         assertThat(page.locator("main").innerText()).contains("695.6 mm, as taught");
         read(page, "695.4");

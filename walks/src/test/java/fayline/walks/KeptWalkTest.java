@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.AriaRole;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -39,11 +38,7 @@ class KeptWalkTest {
     private static Page phoneOf(String name) {
         Page page = shop.phone();
         page.setDefaultTimeout(90_000);
-        page.navigate(shop.at("/who"));
-        page.getByRole(
-                        AriaRole.BUTTON,
-                        new Page.GetByRoleOptions().setName(name).setExact(true))
-                .click();
+        shop.as(page, name);
         page.evaluate("() => navigator.serviceWorker.ready.then(() => true)");
         // the worker may have come while the page was being loaded; the next page is its own
         page.navigate(shop.at("/"));
@@ -51,11 +46,11 @@ class KeptWalkTest {
         return page;
     }
 
-    private static void note(Page page, String text) {
-        page.locator("summary", new Page.LocatorOptions().setHasText("Add a note"))
-                .click();
-        page.locator("#note-text").fill(text);
-        page.locator("form[action*='/note'] button").click();
+    /** Writes a note on a card that is open while the server is dead; it is kept here and said so. */
+    private static void keep(Page page, String text) {
+        Shopfloor.note(page, text);
+        waitFor(page, "[data-kept-here]", text);
+        assertThat(here(page).innerText()).contains(KEPT).doesNotContain(RECORDED);
     }
 
     /** Time passes for what was typed. */
@@ -94,14 +89,11 @@ class KeptWalkTest {
         Page page = phoneOf("Ilse");
         page.navigate(shop.at(PREPARE));
         shop.kill();
-        note(page, "Kept in the corner, one.");
-        waitFor(page, "[data-kept-here]", "corner, one");
-        assertThat(here(page).innerText()).contains(KEPT).doesNotContain(RECORDED);
+        keep(page, "Kept in the corner, one.");
         assertThat(page.locator("[data-kept-line]").innerText()).contains("No network");
         page.reload();
         waitFor(page, "[data-kept-here]", "corner, one");
-        note(page, "Kept in the corner, two.");
-        waitFor(page, "[data-kept-here]", "corner, two");
+        keep(page, "Kept in the corner, two.");
         assertThat(page.locator("[data-kept-count]").innerText()).contains("2");
         page.navigate(shop.at("/kept"));
         waitFor(page, "[data-kept-list]", "corner, two");
@@ -176,9 +168,7 @@ class KeptWalkTest {
         Page page = phoneOf("Ilse");
         page.navigate(shop.at(PREPARE));
         shop.kill();
-        note(page, "Written while it was dark.");
-        waitFor(page, "[data-kept-here]", "while it was dark");
-        assertThat(here(page).innerText()).contains(KEPT);
+        keep(page, "Written while it was dark.");
         shop.start();
         page.navigate(shop.at("/kept"));
         waitFor(page, "[data-kept-sent]", "while it was dark");
@@ -191,8 +181,7 @@ class KeptWalkTest {
         Page page = phoneOf("Ilse");
         page.navigate(shop.at(CUT));
         shop.kill();
-        note(page, "Refused at first.");
-        waitFor(page, "[data-kept-here]", "Refused at first");
+        keep(page, "Refused at first.");
         page.evaluate(
                 "async () => { const e = (await self.faylineKept.all()).pop(); await self.faylineKept.change(e.n, () =>"
                         + " ({ at: '2027-01-01T00:00:00Z', typed: null })); }");

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
-import com.microsoft.playwright.options.AriaRole;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -31,11 +30,7 @@ class LiveWalkTest {
     private static Page at(Page page, String name, String path) {
         // a guard against hanging, not a measure
         page.setDefaultTimeout(90_000);
-        page.navigate(shop.at("/who"));
-        page.getByRole(
-                        AriaRole.BUTTON,
-                        new Page.GetByRoleOptions().setName(name).setExact(true))
-                .click();
+        shop.as(page, name);
         page.navigate(shop.at(path));
         return page;
     }
@@ -48,14 +43,6 @@ class LiveWalkTest {
         page.waitForFunction(
                 "([where, words]) => document.querySelector(where)?.innerText.includes(words)",
                 new Object[] {where, words});
-    }
-
-    private static void note(Page page, String words) {
-        page.locator("summary", new Page.LocatorOptions().setHasText("Add a note"))
-                .click();
-        page.locator("#note-text").fill(words);
-        page.locator("form[action*='/note'] button").click();
-        page.waitForLoadState();
     }
 
     /** The refusals are this walk's own. */
@@ -145,7 +132,7 @@ class LiveWalkTest {
         at(phone, "Ilse", MADE + "prepare");
         follows(phone, "asking");
         Page desk = at(shop.desk(), "Tove", MADE + "prepare");
-        note(desk, "Seen without a stream.");
+        Shopfloor.note(desk, "Seen without a stream.");
         waitFor(phone, "main", "Seen without a stream.");
         complainsOfRefusedStreamsAlone();
     }

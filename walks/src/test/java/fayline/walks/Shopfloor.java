@@ -7,6 +7,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.AriaRole;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -106,6 +107,24 @@ final class Shopfloor implements AutoCloseable {
     /** A desk: 1280 px wide. */
     Page desk() {
         return page(1280, 900, false);
+    }
+
+    /** Picks at a screen who is before it. */
+    Page as(Page page, String name) {
+        page.navigate(at("/who"));
+        page.getByRole(
+                        AriaRole.BUTTON,
+                        new Page.GetByRoleOptions().setName(name).setExact(true))
+                .click();
+        return page;
+    }
+
+    /** Sends a note from a card. */
+    static void note(Page card, String text) {
+        card.locator("summary", new Page.LocatorOptions().setHasText("Add a note"))
+                .click();
+        card.locator("#note-text").fill(text);
+        card.locator("form[action*='/note'] button").click();
     }
 
     private Page page(int width, int height, boolean touch) {

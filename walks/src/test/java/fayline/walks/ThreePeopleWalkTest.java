@@ -69,13 +69,6 @@ class ThreePeopleWalkTest {
         page.waitForFunction("() => navigator.serviceWorker.controller !== null");
     }
 
-    private static void note(Page page, String text) {
-        page.locator("summary", new Page.LocatorOptions().setHasText("Add a note"))
-                .click();
-        page.locator("#note-text").fill(text);
-        page.locator("form[action*='/note'] button").click();
-    }
-
     private static void waitFor(Page page, String list, String text) {
         page.locator(list, new Page.LocatorOptions().setHasText(text)).first().waitFor();
     }
@@ -98,7 +91,7 @@ class ThreePeopleWalkTest {
             three.forEach(ThreePeopleWalkTest::ready);
             shop.kill();
             for (int i = 0; i < three.size(); i++) {
-                note(three.get(i), "Of " + i + " in the dark, " + kill + ".");
+                Shopfloor.note(three.get(i), "Of " + i + " in the dark, " + kill + ".");
                 waitFor(three.get(i), "[data-kept-here]", "Of " + i + " in the dark, " + kill);
             }
             shop.start();
@@ -128,7 +121,7 @@ class ThreePeopleWalkTest {
                 .filter(new Locator.FilterOptions().setHas(desk.locator("form[action='/people/end-device']")));
         device.locator("button").click();
         desk.locator(".said").waitFor();
-        note(phone, "Typed though ended.");
+        Shopfloor.note(phone, "Typed though ended.");
         waitFor(phone, "h1", "Kept on this phone");
         assertThat(phone.locator("main").innerText()).contains("not yet in the record");
         pair(desk, phone, name);
