@@ -43,13 +43,7 @@ class MannersWalkTest {
     }
 
     private static Page ilse() {
-        Page page = shop.phone();
-        page.navigate(shop.at("/who"));
-        page.getByRole(
-                        AriaRole.BUTTON,
-                        new Page.GetByRoleOptions().setName("Ilse").setExact(true))
-                .click();
-        return page;
+        return shop.as(shop.phone(), "Ilse");
     }
 
     /** The photo with a place that the store's tests made, 2400 pixels long. */
@@ -245,5 +239,46 @@ class MannersWalkTest {
         air.locator("[data-unit='%']").click();
         assertThat(air.locator("[name=humidity]")).hasValue("5 %");
         overflowsNowhere(page);
+    }
+
+    @Test
+    @Order(8)
+    void should_ring_by_the_clock_of_now_when_the_page_was_kept_long_ago_and_there_is_no_network() throws Exception {
+        Page page = ilse();
+        page.evaluate("() => navigator.serviceWorker.ready.then(() => true)");
+        page.navigate(shop.at(MADE + "lay-up-1"));
+        page.waitForFunction("() => navigator.serviceWorker.controller !== null");
+        page.reload();
+        // as if it had been kept 1000 minutes ago, longer than any pot lasts
+        page.evaluate("""
+                async () => {
+                  const pages = await caches.open("fayline-pages-1");
+                  const find = async () => (await pages.keys()).find((k) => k.url.endsWith("/lay-up-1"));
+                  while (!await find()) await new Promise((r) => setTimeout(r, 100));
+                  const key = await find();
+                  const kept = await pages.match(key, { ignoreVary: true });
+                  const headers = new Headers(kept.headers);
+                  headers.set("Fetched", String(Date.now() - 1000 * 60000));
+                  await pages.put(key, new Response(await kept.text(), { headers }));
+                }""");
+        shop.kill();
+        page.clock().install();
+        page.reload();
+        assertThat(page.locator("[data-kept-line]")).containsText("No network");
+        // what was awaited when the page was kept is over by now
+        Locator banner = page.locator("[data-ringing-box]");
+        assertThat(banner).containsText("reached by computation");
+        Locator pot = page.locator("[data-pot]").first();
+        int minutes = Integer.parseInt(pot.getAttribute("data-minutes"));
+        assertThat(minutes).isBetween(3, 600);
+        pot.locator("input[value='Mixed now']").click();
+        assertThat(pot.locator("time")).containsText("left");
+        page.clock().fastForward((minutes - 1) * 60_000L);
+        assertThat(pot.locator("time")).containsText("left");
+        assertThat(banner).not().containsText("its working life is over");
+        page.clock().fastForward(120_000L);
+        assertThat(banner).containsText("its working life is over");
+        // the browser tells of the dead server itself
+        shop.forgive();
     }
 }

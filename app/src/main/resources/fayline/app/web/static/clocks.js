@@ -1,8 +1,5 @@
-// Counts down to a moment by the shop's clock, not the phone's: the page says what time it was in the shop when it was made.
-const root = document.documentElement;
-const madeAt = Date.parse(root.dataset.now || "");
-// A page that was kept on the phone says when it was fetched; one that comes fresh was made now.
-const offset = Number.isNaN(madeAt) ? 0 : madeAt - Number(root.dataset.keptAt || Date.now());
+// Counts down to a moment by the shop's clock.
+import { shopNow } from "/static/shop-clock.js";
 
 function words(ms) {
   const minutes = Math.floor(Math.abs(ms) / 60000);
@@ -15,7 +12,7 @@ function words(ms) {
 }
 
 function tick() {
-  const now = Date.now() + offset;
+  const now = shopNow();
   for (const el of document.querySelectorAll("time[data-until]")) {
     const left = Date.parse(el.dateTime) - now;
     el.textContent = left > 0 ? `${words(left)} left` : `${words(left)} ago`;

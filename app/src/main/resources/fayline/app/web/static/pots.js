@@ -1,7 +1,6 @@
 // A pot's working life begins when it is mixed, which only the hands know: a tap starts its clock on this device. It survives a reload.
-const root = document.documentElement;
-const madeAt = Date.parse(root.dataset.now || "");
-const offset = Number.isNaN(madeAt) ? 0 : madeAt - Date.now();
+import { ahead } from "/static/shop-clock.js";
+
 const STORE = "fayline-pots";
 const DAY = 24 * 60 * 60000;
 
@@ -34,7 +33,7 @@ function draw(place, pots) {
   } else {
     const clock = document.createElement("time");
     clock.className = "count";
-    clock.dateTime = new Date(mixed + Number(place.dataset.minutes) * 60000 + offset).toISOString();
+    clock.dateTime = new Date(mixed + Number(place.dataset.minutes) * 60000 + ahead).toISOString();
     clock.dataset.until = "";
     clock.dataset.ring = `pot ${key} ${mixed}`;
     clock.dataset.ringSays = `${place.dataset.says}: its working life is over.`;

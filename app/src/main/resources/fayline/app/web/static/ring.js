@@ -1,8 +1,8 @@
 // Clocks that ring: by sound, by shaking, in the title, and as a notice where that was allowed. Each rings once on a device. Moments are
 // the shop's; the phone's own clock only measures how long it is until then.
+import { ahead, shopNow } from "/static/shop-clock.js";
+
 const root = document.documentElement;
-const madeAt = Date.parse(root.dataset.now || "");
-const offset = Number.isNaN(madeAt) ? 0 : madeAt - Date.now();
 const MINUTE = 60000;
 const LATE = 12 * 60 * MINUTE;
 const JUST_NOW = 15 * MINUTE;
@@ -116,7 +116,7 @@ function ring(c) {
 
 // Rings what is over and was awaited on this device, or was over only just now when the page was opened.
 function check() {
-  const now = Date.now() + offset;
+  const now = shopNow();
   const states = kept("fayline-rings");
   let changed = false;
   for (const c of clocks()) {
@@ -137,7 +137,7 @@ function check() {
 }
 
 function moment(at) {
-  const when = new Date(at - offset);
+  const when = new Date(at - ahead);
   const time = `${String(when.getHours()).padStart(2, "0")}:${String(when.getMinutes()).padStart(2, "0")}`;
   const days = Math.round((new Date(when).setHours(0, 0, 0, 0) - new Date().setHours(0, 0, 0, 0)) / (24 * 60 * MINUTE));
   return days === 0 ? time : days === 1 ? `${time} tomorrow` : `${time} in ${days} days`;
@@ -145,16 +145,16 @@ function moment(at) {
 
 // The times are those of this device's own clock, since its own alarm is set by that.
 function alarms() {
-  const now = Date.now() + offset;
-  const ahead = [...new Set(clocks().filter((c) => c.at > now).sort((a, b) => a.at - b.at).map((c) => moment(c.at)))].slice(0, 3);
+  const now = shopNow();
+  const next = [...new Set(clocks().filter((c) => c.at > now).sort((a, b) => a.at - b.at).map((c) => moment(c.at)))].slice(0, 3);
   for (const p of document.querySelectorAll("[data-ring-alarm]")) {
-    if (ahead.length > 0) p.textContent = `A locked phone may stay silent: set its own alarm too, for ${ahead.join(", ")}.`;
+    if (next.length > 0) p.textContent = `A locked phone may stay silent: set its own alarm too, for ${next.join(", ")}.`;
   }
 }
 
 // The screen stays on while a card is open of which a clock runs.
 async function stayAwake() {
-  const now = Date.now() + offset;
+  const now = shopNow();
   const runs = document.querySelector("[data-stay-awake]") && clocks().some((c) => c.at > now);
   if (!runs) { lock?.release(); lock = null; return; }
   if (lock || document.hidden || !navigator.wakeLock) return;

@@ -14,7 +14,7 @@ const SHELL = [
   "/kept", "/static/app.css", "/static/tokens.css", "/static/mark.svg", "/static/app.js", "/static/kept-store.js", "/static/kept.js",
   "/static/better.js", "/static/clocks.js", "/static/confirm.js", "/static/drafts.js", "/static/files.js", "/static/folds.js",
   "/static/keypad.js", "/static/door.js", "/static/lines.js", "/static/live.js", "/static/pack.js", "/static/photos.js", "/static/pots.js",
-  "/static/renew.js", "/static/ring.js",
+  "/static/renew.js", "/static/ring.js", "/static/shop-clock.js",
   "/fonts/AtkinsonHyperlegible-Regular.ttf", "/fonts/AtkinsonHyperlegible-Bold.ttf", "/lib/htmx/dist/htmx.min.js",
 ];
 const KEPT_PAGES = /^\/$|^\/kept$|^\/card\/[^/]+\/\d+\/[^/]+$|^\/fits$|^\/fit\/[^/]+(\/read)?$/;
