@@ -5,36 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fayline.app.usecase.people.Role;
 import fayline.flow.record.EntryKind;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.time.Duration;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The door to the shop's network: setting up, pairing, PINs and how to trust the server. */
-class NetworkDoorTest {
-    @TempDir
-    static Path folder;
-
-    private static ServedNetwork served;
-
-    @BeforeAll
-    static void serve() throws Exception {
-        served = ServedNetwork.in(folder);
-    }
-
-    @AfterAll
-    static void stop() {
-        served.close();
-    }
-
-    @BeforeEach
-    void begin() {
-        served.empty();
-    }
-
+class NetworkDoorTest extends OnTheNetwork {
     @Test
     void should_make_the_lead_by_the_code_of_the_console_and_by_nothing_else() throws Exception {
         Browser browser = served.browser();

@@ -7,39 +7,20 @@ import fayline.app.usecase.people.Role;
 import fayline.flow.record.Entry;
 import fayline.flow.record.Value;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.UUID;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** On the shop's network what a phone kept belongs to whoever typed it, whoever is signed in when it is sent. */
-class NetworkKeptTest {
+class NetworkKeptTest extends OnTheNetwork {
     private static final String LATELY = "2026-03-03T07:02:00Z";
 
-    @TempDir
-    static Path folder;
-
-    private static ServedNetwork served;
     private String ned = "";
     private String ilse = "";
 
-    @BeforeAll
-    static void serve() throws Exception {
-        served = ServedNetwork.in(folder);
-    }
-
-    @AfterAll
-    static void stop() {
-        served.close();
-    }
-
     @BeforeEach
     void begin() {
-        served.empty();
         served.lead();
         ned = served.admit(1, Role.CREW);
         ilse = served.admit(2, Role.CREW);

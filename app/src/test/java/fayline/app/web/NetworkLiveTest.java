@@ -5,42 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fayline.app.usecase.people.Role;
 import fayline.app.usecase.people.Way;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Who may follow the record on the shop's network, and for how long. The times are guards against hanging. */
 @Timeout(120)
-class NetworkLiveTest {
-    @TempDir
-    static Path folder;
-
-    private static ServedNetwork served;
-
-    @BeforeAll
-    static void serve() throws Exception {
-        served = ServedNetwork.in(folder);
-    }
-
-    @AfterAll
-    static void stop() {
-        served.close();
-    }
-
-    @BeforeEach
-    void begin() {
-        served.empty();
-    }
-
+class NetworkLiveTest extends OnTheNetwork {
     @Test
     void should_show_a_visitor_the_door_and_nothing_of_the_record() throws Exception {
         served.lead();

@@ -6,37 +6,12 @@ import fayline.app.usecase.people.Role;
 import fayline.flow.project.shop.Person;
 import fayline.flow.record.EntryKind;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What is sent to the shop's network: from where, how much, in whose name, and over which connection. */
-class NetworkRequestsTest {
-    @TempDir
-    static Path folder;
-
-    private static ServedNetwork served;
-
-    @BeforeAll
-    static void serve() throws Exception {
-        served = ServedNetwork.in(folder);
-    }
-
-    @AfterAll
-    static void stop() {
-        served.close();
-    }
-
-    @BeforeEach
-    void begin() {
-        served.empty();
-    }
-
+class NetworkRequestsTest extends OnTheNetwork {
     @Test
     void should_refuse_other_origins_and_changes_without_the_token() throws Exception {
         served.lead();

@@ -8,37 +8,12 @@ import fayline.app.usecase.people.SignIns;
 import fayline.app.usecase.people.Way;
 import java.net.HttpCookie;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.UUID;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What a browser holds once somebody is signed in: cookies and tokens, how they end, and that none is forged. */
-class NetworkSignInTest {
-    @TempDir
-    static Path folder;
-
-    private static ServedNetwork served;
-
-    @BeforeAll
-    static void serve() throws Exception {
-        served = ServedNetwork.in(folder);
-    }
-
-    @AfterAll
-    static void stop() {
-        served.close();
-    }
-
-    @BeforeEach
-    void begin() {
-        served.empty();
-    }
-
+class NetworkSignInTest extends OnTheNetwork {
     private static String token(Browser browser) {
         return browser.cookies().stream()
                 .filter(c -> c.getName().equals("__Host-fayline-in"))
