@@ -85,11 +85,11 @@ public record Outcome(
 
     /** The same with a further sentence. */
     public Outcome saying(String more) {
-        return new Outcome(kind, seq, sentence + " " + more, problems, cautions);
+        return new Outcome(kind, seq, sentence + " " + more, problems, cautions, meanwhile);
     }
 
     /** The same with cautions. */
     public Outcome with(List<Finding> found) {
-        return new Outcome(kind, seq, sentence, problems, found);
+        return new Outcome(kind, seq, sentence, problems, found, meanwhile);
     }
 }

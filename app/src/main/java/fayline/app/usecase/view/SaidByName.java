@@ -54,7 +54,8 @@ public final class SaidByName {
                 .orElse(id);
     }
 
-    private Optional<Made> made(String id) {
+    /** A part or joint. */
+    public Optional<Made> made(String id) {
         Optional<Made> part = definition.parts().find(id).map(p -> p);
         return part.isPresent() ? part : definition.joints().find(id).map(j -> j);
     }

@@ -109,7 +109,7 @@ public final class Sight {
 
     /** A step's title and what it is done on. */
     public String stepName(String id) {
-        return work(id).map(s -> s.title() + ", " + madeName(s.made())).orElse(id);
+        return names.stepName(id);
     }
 
     /** A sentence with ids replaced by what people call the things. */
@@ -119,8 +119,7 @@ public final class Sight {
 
     /** A part or joint. */
     public Optional<Made> made(String id) {
-        Optional<Made> part = view.definition().parts().find(id).map(p -> p);
-        return part.isPresent() ? part : view.definition().joints().find(id).map(j -> j);
+        return names.made(id);
     }
 
     /** What people call a part or joint. */

@@ -6,13 +6,13 @@ import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.web.frame.Asks;
 import fayline.app.web.frame.Door;
+import fayline.app.web.frame.Frame;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.TakesKept;
 import fayline.app.web.frame.Visit;
-import fayline.flow.record.Entry;
 import fayline.flow.record.Value;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -36,13 +36,15 @@ public final class KeptPage implements Page {
     /** How far ahead a phone's clock may be. */
     private static final Duration AHEAD = Duration.ofMinutes(2);
 
+    /** How much of the hash of a record's first entry phones know it by. */
+    private static final int NAME = 32;
+
     private static final int UNREADABLE = 409;
 
     private final Sights sights;
     private final ShopRecord shop;
     private final Door door;
     private final List<TakesKept> takers;
-    private volatile String name = "";
 
     /**
      * Makes the page.
@@ -70,7 +72,7 @@ public final class KeptPage implements Page {
         routes.post("/kept/send", ctx -> json(ctx, send(new Visit(ctx), ctx.body())), Asks.to(Act.SEE));
     }
 
-    private fayline.app.web.frame.Frame frame(Visit visit) {
+    private Frame frame(Visit visit) {
         return sights.look(visit)
                 .map(s -> sights.frame(visit, s, "Kept on this phone", ""))
                 .orElseGet(() -> sights.bare(visit, "Kept on this phone", ""));
@@ -92,11 +94,8 @@ public final class KeptPage implements Page {
 
     /** The name of this record, by which a phone tells it from another that is served at the same address later. */
     private String name() {
-        if (name.isEmpty() && shop.state().head().seq() > 0) {
-            Entry first = shop.entries(1).get(0);
-            name = first.hash().substring(0, 32);
-        }
-        return name;
+        String origin = shop.origin();
+        return origin.substring(0, Math.min(NAME, origin.length()));
     }
 
     private Value.Fields send(Visit visit, String body) {

@@ -69,6 +69,8 @@ final class Readers implements AutoCloseable {
     @SuppressWarnings(
             "FutureReturnValueIgnored") // the look ends with the program, the reader's end is what is returned
     synchronized CompletableFuture<Void> add(String signIn, BooleanSupplier stays, HttpServletResponse response) {
+        // before there is a reader: where the record cannot be looked at, none stays behind
+        String now = latest.get().line();
         if (!signIn.isEmpty()) {
             List<Reader> same = open.stream().filter(r -> r.isOf(signIn)).toList();
             same.stream().limit(Math.max(0, same.size() - MOST_OF_ONE + 1L)).forEach(r -> {
@@ -78,9 +80,9 @@ final class Readers implements AutoCloseable {
         }
         try {
             Reader reader = Reader.of(signIn, stays, response.getOutputStream());
+            reader.tell("head", now);
             open.add(reader);
             reader.ended().whenComplete((gone, why) -> open.remove(reader));
-            reader.tell("head", latest.get().line());
             if (!begun) {
                 begun = true;
                 looking.scheduleWithFixedDelay(this::look, LOOK.toMillis(), LOOK.toMillis(), TimeUnit.MILLISECONDS);

@@ -101,12 +101,16 @@ function begin(form) {
 
   for (const input of [camera, choose]) input.addEventListener("change", () => add(input));
   form.elements.original.addEventListener("change", () => { if (taken.length > 0) start(); });
-  form.querySelector("[data-chosen-none]").addEventListener("click", () => {
+  function none() {
     taken = [];
     round++;
     put([]);
     show([]);
-  });
+  }
+
+  form.querySelector("[data-chosen-none]").addEventListener("click", none);
+  // a form that begins anew has none of the last note's
+  form.addEventListener("reset", none);
   // Whoever is quicker than the phone waits until the photos are ready.
   form.addEventListener("submit", (event) => {
     if (!busy) return;
