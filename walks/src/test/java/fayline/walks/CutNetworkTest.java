@@ -8,7 +8,7 @@ import fayline.app.usecase.view.LookAtShop;
 import fayline.app.web.Site;
 import fayline.app.web.WebServer;
 import fayline.flow.record.Entry;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import fayline.walks.CuttingProxy.Cut;
 import fayline.walks.CuttingProxy.How;
 import fayline.walks.CuttingProxy.Way;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fayline.app.usecase.archive.VerifyRecord;
 import fayline.flow.record.Entry;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import fayline.store.sql.DataFolder;
 import fayline.walks.History.Seen;
 import fayline.walks.History.Sent;

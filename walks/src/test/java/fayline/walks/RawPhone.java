@@ -1,6 +1,6 @@
 package fayline.walks;
 
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.CookieManager;

@@ -3,7 +3,7 @@ package fayline.app.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fayline.flow.record.Entry;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fayline.app.usecase.people.Actor;
 import fayline.app.usecase.people.Role;
 import fayline.flow.record.Entry;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import java.net.http.HttpResponse;
 import java.util.List;
 import java.util.UUID;

@@ -3,9 +3,9 @@ package fayline.app.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fayline.app.web.frame.Door;
-import fayline.flow.record.Photo;
 import fayline.flow.record.StepRecord;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Photo;
+import fayline.flow.record.payload.Value;
 import fayline.flow.result.step.StepResult;
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;

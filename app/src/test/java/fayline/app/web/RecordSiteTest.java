@@ -7,7 +7,7 @@ import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.SignedHead;
 import fayline.flow.record.TreeHead;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import java.io.IOException;
 import java.net.URLEncoder;
 import java.net.http.HttpResponse;

@@ -1,5 +1,7 @@
 package fayline.flow.record;
 
+import fayline.flow.record.payload.CanonicalText;
+import fayline.flow.record.payload.NotCanonicalException;
 import fayline.flow.record.proof.Digest;
 import fayline.flow.record.proof.HashTree;
 import java.util.Objects;

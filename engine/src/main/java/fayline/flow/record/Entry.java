@@ -1,5 +1,8 @@
 package fayline.flow.record;
 
+import fayline.flow.record.payload.CanonicalText;
+import fayline.flow.record.payload.NotCanonicalException;
+import fayline.flow.record.payload.Value;
 import java.time.Instant;
 import java.util.List;
 

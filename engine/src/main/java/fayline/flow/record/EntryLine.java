@@ -1,5 +1,7 @@
 package fayline.flow.record;
 
+import fayline.flow.record.payload.NotCanonicalException;
+import fayline.flow.record.payload.Value;
 import java.util.List;
 import java.util.Set;
 

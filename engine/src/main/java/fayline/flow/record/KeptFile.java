@@ -1,5 +1,7 @@
 package fayline.flow.record;
 
+import fayline.flow.record.payload.CanonicalText;
+import fayline.flow.record.payload.Value;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;

@@ -1,5 +1,6 @@
 package fayline.flow.record;
 
+import fayline.flow.record.payload.CanonicalText;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;

@@ -1,5 +1,7 @@
 package fayline.flow.record;
 
+import fayline.flow.record.payload.Photo;
+import fayline.flow.record.payload.Value;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;

@@ -1,5 +1,8 @@
 package fayline.flow.record;
 
+import fayline.flow.record.payload.CanonicalText;
+import fayline.flow.record.payload.NotCanonicalException;
+import fayline.flow.record.payload.Value;
 import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
 import java.security.KeyFactory;

@@ -1,5 +1,6 @@
 package fayline.flow.record;
 
+import fayline.flow.record.payload.Photo;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;

@@ -2,6 +2,8 @@ package fayline.flow.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fayline.flow.record.payload.CanonicalText;
+import fayline.flow.record.payload.Value;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;

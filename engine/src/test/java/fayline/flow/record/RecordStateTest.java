@@ -2,6 +2,7 @@ package fayline.flow.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fayline.flow.record.payload.Value;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;

@@ -3,6 +3,7 @@ package fayline.flow.record;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import fayline.flow.record.payload.Value;
 import fayline.flow.record.proof.HashTree;
 import java.security.KeyPair;
 import java.security.KeyPairGenerator;

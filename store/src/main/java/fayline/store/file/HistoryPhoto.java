@@ -1,6 +1,6 @@
 package fayline.store.file;
 
-import fayline.flow.record.Photo;
+import fayline.flow.record.payload.Photo;
 
 /**
  * A photo of a note, as a {@code history} file tells it. Its size follows from its file.

@@ -4,7 +4,7 @@ import fayline.flow.project.Definition;
 import fayline.flow.project.catalog.Keyed;
 import fayline.flow.project.design.Made;
 import fayline.flow.project.piece.Division;
-import fayline.flow.record.Photo;
+import fayline.flow.record.payload.Photo;
 import fayline.store.file.kind.Fields;
 import fayline.store.file.kind.HistoryKind;
 import fayline.store.file.kind.Kind;

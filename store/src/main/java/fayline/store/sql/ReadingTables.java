@@ -9,7 +9,7 @@ import fayline.flow.record.RecordFold.Touched;
 import fayline.flow.record.RecordState;
 import fayline.flow.record.StepRecord;
 import fayline.flow.record.TakenReading;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

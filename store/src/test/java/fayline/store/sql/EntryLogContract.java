@@ -13,7 +13,7 @@ import fayline.flow.record.KeptFile;
 import fayline.flow.record.MemoryLog;
 import fayline.flow.record.NewEntry;
 import fayline.flow.record.RecordState;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.NewEntry;
 import fayline.flow.record.RecordState;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import java.nio.file.Path;
 import java.time.Instant;
 import org.junit.jupiter.api.Test;

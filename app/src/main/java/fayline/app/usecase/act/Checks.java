@@ -7,7 +7,7 @@ import fayline.basis.finding.Severity;
 import fayline.flow.project.Definition;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.NewEntry;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;

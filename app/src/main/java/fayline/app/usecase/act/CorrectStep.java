@@ -10,7 +10,7 @@ import fayline.flow.record.EntryKind;
 import fayline.flow.record.MendedReading;
 import fayline.flow.record.RecordState;
 import fayline.flow.record.TakenReading;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -10,7 +10,7 @@ import fayline.flow.project.shop.Skill;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.Slip;
 import fayline.flow.record.StepRecord;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;

@@ -6,7 +6,7 @@ import fayline.app.usecase.shop.ShopRecord;
 import fayline.flow.plan.Plan;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.NewEntry;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import java.util.ArrayList;
 import java.util.List;
 

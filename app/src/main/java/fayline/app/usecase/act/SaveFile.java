@@ -12,7 +12,7 @@ import fayline.flow.record.EntryKind;
 import fayline.flow.record.KeptFile;
 import fayline.flow.record.NewEntry;
 import fayline.flow.record.RecordState;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import fayline.store.file.DefinitionFolder;
 import fayline.store.file.DefinitionRead;
 import fayline.store.file.DefinitionReader;

@@ -1,6 +1,6 @@
 package fayline.app.usecase.act;
 
-import fayline.flow.record.Photo;
+import fayline.flow.record.payload.Photo;
 
 /**
  * A picture as it was sent with a note.

@@ -2,7 +2,7 @@ package fayline.app.usecase.act;
 
 import fayline.basis.finding.InputProblem;
 import fayline.basis.finding.Severity;
-import fayline.flow.record.Photo;
+import fayline.flow.record.payload.Photo;
 import fayline.store.file.DefinitionFolder;
 import fayline.store.file.picture.PictureReader;
 import fayline.store.file.picture.PictureRefusedException;

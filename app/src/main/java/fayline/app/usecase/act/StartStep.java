@@ -9,7 +9,7 @@ import fayline.flow.project.Definition;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.RecordState;
 import fayline.flow.record.StepRecord;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;

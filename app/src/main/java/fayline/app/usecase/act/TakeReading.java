@@ -11,7 +11,7 @@ import fayline.flow.project.Definition;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.reading.WidthReadings;
 import fayline.flow.record.EntryKind;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;

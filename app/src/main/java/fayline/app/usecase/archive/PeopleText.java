@@ -1,8 +1,8 @@
 package fayline.app.usecase.archive;
 
 import fayline.flow.record.Entry;
-import fayline.flow.record.NotCanonicalException;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.NotCanonicalException;
+import fayline.flow.record.payload.Value;
 import fayline.store.file.archive.DamagedArchiveException;
 import fayline.store.sql.PeopleTables.KnownDevice;
 import fayline.store.sql.PeopleTables.KnownPerson;

@@ -1,6 +1,6 @@
 package fayline.app.usecase.folder;
 
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import fayline.store.file.HistoryEvent;
 import fayline.store.file.HistoryPhoto;
 import java.util.ArrayList;

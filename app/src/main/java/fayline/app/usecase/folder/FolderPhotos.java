@@ -3,7 +3,7 @@ package fayline.app.usecase.folder;
 import fayline.basis.finding.InputProblem;
 import fayline.basis.finding.Severity;
 import fayline.flow.record.EntryFiles;
-import fayline.flow.record.Photo;
+import fayline.flow.record.payload.Photo;
 import fayline.store.file.HistoryEvent;
 import fayline.store.file.HistoryPhoto;
 import fayline.store.file.picture.PictureReader;

@@ -2,8 +2,8 @@ package fayline.app.usecase.folder;
 
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
-import fayline.flow.record.Photo;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Photo;
+import fayline.flow.record.payload.Value;
 import fayline.store.file.kind.HistoryKind;
 import java.time.Instant;
 import java.time.LocalDateTime;

@@ -14,7 +14,7 @@ import fayline.flow.record.MemoryFiles;
 import fayline.flow.record.MemoryLog;
 import fayline.flow.record.NewEntry;
 import fayline.flow.record.RecordState;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import fayline.store.file.DefinitionFolder;
 import fayline.store.file.DefinitionRead;
 import fayline.store.file.DefinitionReader;

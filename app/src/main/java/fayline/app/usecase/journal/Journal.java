@@ -3,7 +3,7 @@ package fayline.app.usecase.journal;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

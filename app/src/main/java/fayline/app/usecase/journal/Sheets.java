@@ -8,7 +8,7 @@ import fayline.flow.record.EntryKind;
 import fayline.flow.record.NewEntry;
 import fayline.flow.record.SignedHead;
 import fayline.flow.record.TreeHead;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;

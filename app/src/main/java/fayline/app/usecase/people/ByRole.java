@@ -5,7 +5,7 @@ import fayline.app.usecase.shop.ShopRecord;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.NewEntry;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import java.util.List;
 import java.util.Optional;
 

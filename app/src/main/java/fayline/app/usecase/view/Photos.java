@@ -1,7 +1,7 @@
 package fayline.app.usecase.view;
 
 import fayline.app.usecase.shop.ShopRecord;
-import fayline.flow.record.Photo;
+import fayline.flow.record.payload.Photo;
 import fayline.store.file.picture.PictureReader;
 import fayline.store.file.picture.PictureRefusedException;
 import java.util.LinkedHashMap;

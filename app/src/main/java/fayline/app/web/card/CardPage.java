@@ -24,7 +24,7 @@ import fayline.app.web.frame.Typed;
 import fayline.app.web.frame.Visit;
 import fayline.app.web.plan.ReasonWords;
 import fayline.basis.units.Mass;
-import fayline.flow.record.Photo;
+import fayline.flow.record.payload.Photo;
 import fayline.flow.result.quantity.PartResult;
 import fayline.flow.result.step.StepResult;
 import io.javalin.config.RoutesConfig;

@@ -4,7 +4,7 @@ import fayline.app.usecase.view.Photos;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Visit;
-import fayline.flow.record.Photo;
+import fayline.flow.record.payload.Photo;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;

@@ -1,8 +1,8 @@
 package fayline.app.web.card;
 
 import fayline.app.usecase.view.Photos;
-import fayline.flow.record.Photo;
 import fayline.flow.record.StepRecord;
+import fayline.flow.record.payload.Photo;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;

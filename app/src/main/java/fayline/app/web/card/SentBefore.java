@@ -6,7 +6,7 @@ import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.web.frame.Typed;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;

@@ -4,7 +4,7 @@ import fayline.app.web.frame.Sight;
 import fayline.app.web.people.PeopleSentences;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

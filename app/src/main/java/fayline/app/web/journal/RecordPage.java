@@ -21,7 +21,7 @@ import fayline.flow.record.Chain;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.KeptHead;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import fayline.flow.record.proof.Digest;
 import io.javalin.config.RoutesConfig;
 import java.time.Duration;

@@ -2,7 +2,7 @@ package fayline.app.web.kept;
 
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.web.frame.Answers;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 
 /**
  * What became of one kept form.

@@ -1,8 +1,8 @@
 package fayline.app.web.kept;
 
 import fayline.app.web.frame.Refusal;
-import fayline.flow.record.NotCanonicalException;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.NotCanonicalException;
+import fayline.flow.record.payload.Value;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;

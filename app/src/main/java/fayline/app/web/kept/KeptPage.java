@@ -13,7 +13,7 @@ import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.TakesKept;
 import fayline.app.web.frame.Visit;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Duration;

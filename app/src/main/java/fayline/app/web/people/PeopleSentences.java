@@ -2,7 +2,7 @@ package fayline.app.web.people;
 
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import java.util.function.UnaryOperator;
 
 /** What an entry about people says, without who made it. */

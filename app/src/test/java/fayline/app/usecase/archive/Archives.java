@@ -1,7 +1,7 @@
 package fayline.app.usecase.archive;
 
 import fayline.flow.record.EntryLine;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.NewEntry;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import fayline.store.sql.DataFolder;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

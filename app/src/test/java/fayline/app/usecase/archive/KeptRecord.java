@@ -3,7 +3,7 @@ package fayline.app.usecase.archive;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.NewEntry;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import fayline.store.sql.DataFolder;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -9,7 +9,7 @@ import fayline.flow.record.KeptHead;
 import fayline.flow.record.MemoryLog;
 import fayline.flow.record.NewEntry;
 import fayline.flow.record.TreeHead;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;

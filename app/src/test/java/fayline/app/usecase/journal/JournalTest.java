@@ -6,7 +6,7 @@ import fayline.app.usecase.shop.ShopRecord;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.MemoryLog;
 import fayline.flow.record.NewEntry;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import fayline.flow.record.proof.Proof;
 import java.time.Clock;
 import java.time.Instant;

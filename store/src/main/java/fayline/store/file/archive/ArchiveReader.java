@@ -2,8 +2,8 @@ package fayline.store.file.archive;
 
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryLine;
-import fayline.flow.record.NotCanonicalException;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.NotCanonicalException;
+import fayline.flow.record.payload.Value;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;

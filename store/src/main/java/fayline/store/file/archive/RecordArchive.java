@@ -4,7 +4,7 @@ import fayline.flow.record.Entry;
 import fayline.flow.record.EntryLine;
 import fayline.flow.record.Head;
 import fayline.flow.record.TreeHead;
-import fayline.flow.record.Value;
+import fayline.flow.record.payload.Value;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;

@@ -3,8 +3,8 @@ package fayline.store.file.kind;
 import static fayline.store.file.shape.Key.may;
 import static fayline.store.file.shape.Key.must;
 
-import fayline.flow.record.Photo;
 import fayline.flow.record.Slip;
+import fayline.flow.record.payload.Photo;
 import fayline.store.file.shape.Forms;
 import fayline.store.file.shape.Keys;
 import fayline.store.file.shape.Listed;

@@ -1,6 +1,6 @@
 package fayline.store.file.picture;
 
-import fayline.flow.record.Photo;
+import fayline.flow.record.payload.Photo;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

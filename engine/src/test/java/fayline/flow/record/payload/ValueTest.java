@@ -1,4 +1,4 @@
-package fayline.flow.record;
+package fayline.flow.record.payload;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

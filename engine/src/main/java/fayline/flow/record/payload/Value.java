@@ -1,4 +1,4 @@
-package fayline.flow.record;
+package fayline.flow.record.payload;
 
 import java.util.Collections;
 import java.util.List;

@@ -1,4 +1,4 @@
-package fayline.flow.record;
+package fayline.flow.record.payload;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -7,7 +7,7 @@ import java.util.HexFormat;
 import java.util.Map;
 
 /** Writes values as RFC 8785 [rfc8785] section 3.2 does, and hashes texts. */
-final class CanonicalText {
+public final class CanonicalText {
     private static final String HEX = "0123456789abcdef";
 
     private CanonicalText() {}
@@ -78,11 +78,13 @@ final class CanonicalText {
         }
     }
 
-    static String sha256(String text) {
+    /** SHA-256 of the UTF-8 bytes of a text, 64 hexadecimal digits. */
+    public static String sha256(String text) {
         return sha256(text.getBytes(StandardCharsets.UTF_8));
     }
 
-    static String sha256(byte[] bytes) {
+    /** SHA-256 of bytes, 64 hexadecimal digits. */
+    public static String sha256(byte[] bytes) {
         try {
             return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException e) {
