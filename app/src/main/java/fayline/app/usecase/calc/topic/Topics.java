@@ -17,6 +17,7 @@ public final class Topics {
             ClimateTopic.topic(),
             QuantitiesTopic.topic(),
             MixTopic.topic(),
+            MixAuditTopic.topic(),
             BagTopic.topic(),
             VacuumTopic.topic(),
             AirfoilTopic.topic(),
