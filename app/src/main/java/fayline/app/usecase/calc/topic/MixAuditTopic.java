@@ -70,7 +70,8 @@ final class MixAuditTopic {
         List<Relation> r = new ArrayList<>();
         r.add(giving("resinUsed", "resinBefore resinLeft", k -> gone(k, "resin")));
         r.add(giving("hardenerUsed", "hardenerBefore hardenerLeft", k -> gone(k, "hardener")));
-        r.add(giving("hardenerExpected", COUNTS, k -> audit(k).hardenerExpected().si()));
+        r.add(giving(
+                "hardenerExpected", COUNTS, k -> audit(k).hardenerExpected().si()));
         r.add(giving("hardenerPer100", COUNTS, k -> per100(k) / 100));
         r.add(giving("deviation", COUNTS, k -> known(k, RatioAuditResult::deviation)));
         r.add(giving("deviationU", COUNTS, k -> known(k, RatioAuditResult::uncertainty)));
@@ -98,7 +99,8 @@ final class MixAuditTopic {
     private static Object kept(Known k) {
         RatioAuditResult r = audit(k);
         if (r.verdict() == Verdict.CANNOT_TELL) {
-            throw new NotCoveredException(r.findings().get(r.findings().size() - 1).sentence());
+            throw new NotCoveredException(
+                    r.findings().get(r.findings().size() - 1).sentence());
         }
         return r.verdict() == Verdict.PASS;
     }
