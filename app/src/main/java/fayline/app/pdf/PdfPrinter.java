@@ -6,6 +6,9 @@ import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -13,12 +16,17 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
 /** Turns well-formed XHTML into PDF with the bundled font; fetches nothing from anywhere. */
 public final class PdfPrinter {
     private static final String FONTS = "/fayline/app/fonts/";
+    private static final String PICTURE = "picture";
 
     private PdfPrinter() {}
 
@@ -30,8 +38,31 @@ public final class PdfPrinter {
      * @throws UncheckedIOException if the font cannot be read: the program is damaged
      */
     public static byte[] print(String xhtml) {
+        return print(xhtml, builder -> {});
+    }
+
+    /**
+     * Prints for keeping: PDF/A-2a (ISO 19005-2), tagged, with the fonts and the colours' profile in the file, so that it is read
+     * alike in decades.
+     *
+     * @param xhtml the document; its root names the language, its head a title and a description
+     * @param pictures the pictures that it names as {@code picture:NAME}
+     * @return the PDF
+     * @throws UncheckedIOException as above
+     */
+    public static byte[] archive(String xhtml, Function<String, Optional<byte[]>> pictures) {
+        return print(xhtml, builder -> {
+            builder.usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_2_A);
+            builder.usePdfUaAccessibility(true);
+            builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
+            builder.useProtocolsStreamImplementation(url -> picture(url, pictures), PICTURE);
+        });
+    }
+
+    private static byte[] print(String xhtml, Consumer<PdfRendererBuilder> further) {
         XRLog.setLoggingEnabled(false);
         PdfRendererBuilder builder = new PdfRendererBuilder();
+        further.accept(builder);
         builder.useFastMode();
         builder.useSVGDrawer(new BatikSVGDrawer());
         builder.useProtocolsStreamImplementation(PdfPrinter::font, "bundled");
@@ -69,16 +100,29 @@ public final class PdfPrinter {
     }
 
     private static FSStream font(String url) {
-        String cut = url.substring(url.indexOf(':') + 1);
+        return stream(() -> open(named(url)));
+    }
+
+    private static FSStream picture(String url, Function<String, Optional<byte[]>> pictures) {
+        byte[] bytes = pictures.apply(named(url))
+                .orElseThrow(() -> new IllegalStateException("no picture of the name " + named(url)));
+        return stream(() -> new ByteArrayInputStream(bytes));
+    }
+
+    private static String named(String url) {
+        return url.substring(url.indexOf(':') + 1);
+    }
+
+    private static FSStream stream(Supplier<InputStream> opened) {
         return new FSStream() {
             @Override
             public InputStream getStream() {
-                return open(cut);
+                return opened.get();
             }
 
             @Override
             public Reader getReader() {
-                return new InputStreamReader(open(cut), StandardCharsets.UTF_8);
+                return new InputStreamReader(opened.get(), StandardCharsets.UTF_8);
             }
         };
     }
