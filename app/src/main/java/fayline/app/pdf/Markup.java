@@ -25,6 +25,36 @@ public final class Markup {
         return open(element, "");
     }
 
+    /**
+     * Opens an element with attributes.
+     *
+     * @param element the element
+     * @param attributes names and values in turn
+     */
+    public Markup openWith(String element, String... attributes) {
+        begin(element, attributes).append('>');
+        open.push(element);
+        return this;
+    }
+
+    /** Writes an element without content, with attributes as above. */
+    public Markup empty(String element, String... attributes) {
+        begin(element, attributes).append("/>");
+        return this;
+    }
+
+    private StringBuilder begin(String element, String... attributes) {
+        out.append('<').append(element);
+        for (int i = 0; i < attributes.length; i += 2) {
+            out.append(' ')
+                    .append(attributes[i])
+                    .append("=\"")
+                    .append(SvgRenderer.escape(attributes[i + 1]))
+                    .append('"');
+        }
+        return out;
+    }
+
     /** Closes the element that was opened last. */
     public Markup close() {
         out.append("</").append(open.pop()).append('>');

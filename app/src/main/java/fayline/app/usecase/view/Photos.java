@@ -53,6 +53,20 @@ public final class Photos {
         return named(sha256).flatMap(p -> smallBytes(p.sha256())).map(b -> new Shown(b, Photo.Sort.JPEG));
     }
 
+    /** A picture upright and of a size for paper, as JPEG; empty where no standing note names it or it cannot be read. */
+    public Optional<byte[]> printed(String sha256) {
+        return named(sha256).flatMap(p -> shop.files().get(p.sha256())).flatMap(Photos::forPaper);
+    }
+
+    private static Optional<byte[]> forPaper(byte[] whole) {
+        try {
+            return Optional.of(PictureReader.printed(whole));
+        } catch (PictureRefusedException e) {
+            // A book says that it is missing; the file itself stays in the record.
+            return Optional.empty();
+        }
+    }
+
     private synchronized Optional<byte[]> smallBytes(String sha256) {
         byte[] known = ready.get(sha256);
         if (known != null) {

@@ -1,5 +1,6 @@
 package fayline.app.usecase.view;
 
+import fayline.flow.plan.Work;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.project.Definition;
 import fayline.flow.project.design.Made;
@@ -27,8 +28,13 @@ public final class SaidByName {
 
     /** Names of a shop and its project. */
     public SaidByName(ShopView view) {
-        definition = view.definition();
-        view.work().steps().forEach(s -> works.putIfAbsent(s.id(), s));
+        this(view.definition(), view.work());
+    }
+
+    /** Names of a project and of some work. */
+    public SaidByName(Definition definition, Work work) {
+        this.definition = definition;
+        work.steps().forEach(s -> works.putIfAbsent(s.id(), s));
     }
 
     /** A sentence with ids of steps, people, parts, joints and stuff replaced by what people call them. */

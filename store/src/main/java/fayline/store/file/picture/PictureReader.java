@@ -24,6 +24,9 @@ public final class PictureReader {
     /** The longer edge of what is shown of a picture in a list, in pixels. */
     public static final int SMALL_EDGE_PX = 480;
 
+    /** The longer edge of a picture in a book on paper, in pixels: 85 mm wide it has some 300 to the inch. */
+    public static final int PRINTED_EDGE_PX = 1_000;
+
     private PictureReader() {}
 
     /**
@@ -157,12 +160,26 @@ public final class PictureReader {
      * @throws PictureRefusedException if it cannot be decoded
      */
     public static byte[] small(byte[] kept) throws PictureRefusedException {
+        return upright(kept, SMALL_EDGE_PX);
+    }
+
+    /**
+     * A kept picture upright, as JPEG, for paper.
+     *
+     * @param kept the file
+     * @throws PictureRefusedException if it cannot be decoded
+     */
+    public static byte[] printed(byte[] kept) throws PictureRefusedException {
+        return upright(kept, PRINTED_EDGE_PX);
+    }
+
+    private static byte[] upright(byte[] kept, int edgePx) throws PictureRefusedException {
         if (PngParts.begins(kept)) {
-            return Pixels.smaller(kept, PngParts.of(kept).size(), 1, SMALL_EDGE_PX);
+            return Pixels.smaller(kept, PngParts.of(kept).size(), 1, edgePx);
         }
         JpegParts parts = JpegParts.of(kept);
         int orientation = parts.exif().map(ExifBlock::orientation).orElse(1);
-        return Pixels.smaller(parts.written(Optional.empty(), false), parts.size(), orientation, SMALL_EDGE_PX);
+        return Pixels.smaller(parts.written(Optional.empty(), false), parts.size(), orientation, edgePx);
     }
 
     static PictureRefusedException twoFiles(String first, String second, int bytes) {

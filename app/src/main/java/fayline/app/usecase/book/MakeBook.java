@@ -1,0 +1,138 @@
+package fayline.app.usecase.book;
+
+import fayline.app.usecase.book.Chapter.Done;
+import fayline.app.usecase.book.Chapter.Signature;
+import fayline.app.usecase.fit.LookAtFits;
+import fayline.app.usecase.shop.ShopRecord;
+import fayline.app.usecase.view.RecordedProject;
+import fayline.flow.project.design.Made;
+import fayline.flow.project.recipe.StepKind;
+import fayline.flow.record.Chain;
+import fayline.flow.record.Entry;
+import fayline.flow.record.StepRecord;
+import fayline.flow.record.TakenReading;
+import fayline.flow.result.fit.FitResult;
+import fayline.flow.result.step.StepResult;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Puts a book together from a record. */
+public final class MakeBook {
+    private static final String CLIMATE = "climate";
+
+    /** How long before a step the air may have been read to tell of it: the shop reads it twice a day. */
+    private static final Duration AIR_BEFORE = Duration.ofHours(14);
+
+    /** Steps on which the air bears. */
+    private static final Set<StepKind> OPEN_TO_AIR =
+            EnumSet.of(StepKind.COAT, StepKind.LAY_UP, StepKind.CORE, StepKind.BAG, StepKind.BOND, StepKind.PREPARE);
+
+    private final RecordedProject seen;
+    private final List<Entry> entries;
+    private final SignInLog signIns;
+
+    private MakeBook(RecordedProject seen, List<Entry> entries) {
+        this.seen = seen;
+        this.entries = entries;
+        this.signIns = new SignInLog(entries);
+    }
+
+    /**
+     * Makes a book.
+     *
+     * @param shop the record, ending where the book ends
+     * @param project the project
+     * @param id a part, joint or assembly; empty for everything
+     * @return empty where there is no such project or thing, or where the record is empty
+     */
+    public static Optional<Book> of(ShopRecord shop, String project, String id) {
+        List<Entry> entries = shop.entries(1);
+        return RecordedProject.of(shop, project)
+                .flatMap(seen -> BookScope.of(seen.definition(), id).map(scope -> book(seen, entries, scope)));
+    }
+
+    private static Book book(RecordedProject seen, List<Entry> entries, BookScope scope) {
+        MakeBook maker = new MakeBook(seen, entries);
+        Chain chain = new Chain();
+        entries.forEach(chain::next);
+        Entry last = entries.get(entries.size() - 1);
+        return new Book(
+                seen.definition(),
+                seen.result().work(),
+                scope,
+                last.taken(),
+                chain.treeHead(),
+                last.hash(),
+                scope.covers(seen.definition()).stream().map(maker::chapter).toList());
+    }
+
+    private Chapter chapter(Made made) {
+        List<Done> steps =
+                seen.result().stepsOf(made.id()).stream().map(this::done).toList();
+        List<FitResult> fits = seen.definition().fits().stream()
+                .filter(f -> f.part().equals(Optional.of(made.id())))
+                .map(f -> LookAtFits.sight(seen.definition(), readings(), f, false)
+                        .result())
+                .toList();
+        List<TakenReading> read = readings().stream()
+                .filter(r -> isOf(r, made.id()))
+                .sorted(Comparator.comparing(TakenReading::at))
+                .toList();
+        ChapterEntries told = new ChapterEntries(
+                entries,
+                seen.definition().facts().id(),
+                made.id(),
+                fits.stream().map(f -> f.fit().id()).toList());
+        return new Chapter(
+                made,
+                BookScope.above(seen.definition(), made),
+                seen.result().part(made.id()),
+                seen.result().joint(made.id()),
+                steps,
+                read,
+                fits,
+                told.mendings(),
+                told.late());
+    }
+
+    private List<TakenReading> readings() {
+        return seen.record().readings(seen.definition().facts().id());
+    }
+
+    private static boolean isOf(TakenReading r, String made) {
+        return r.of().equals(made) || r.of().startsWith(made + "/");
+    }
+
+    private Done done(StepResult step) {
+        StepRecord record = seen.record().step(step.id());
+        Optional<Signature> signature = record.signed().isEmpty()
+                ? Optional.empty()
+                : record.finished()
+                        .map(at -> new Signature(
+                                record.signed(), at, record.finishedBy(), signIns.under(record.finishedBy())));
+        return new Done(step, record, air(step, record), signature);
+    }
+
+    private List<TakenReading> air(StepResult step, StepRecord record) {
+        if (!OPEN_TO_AIR.contains(step.kind()) || record.started().isEmpty()) {
+            return List.of();
+        }
+        Instant from = record.started().get();
+        Instant to = record.finished().orElse(seen.now());
+        List<TakenReading> during =
+                air().filter(r -> !r.at().isBefore(from) && !r.at().isAfter(to)).toList();
+        Optional<TakenReading> before = air().filter(
+                        r -> r.at().isBefore(from) && !r.at().isBefore(from.minus(AIR_BEFORE)))
+                .max(Comparator.comparing(TakenReading::at));
+        return during.isEmpty() ? before.stream().toList() : during;
+    }
+
+    private java.util.stream.Stream<TakenReading> air() {
+        return readings().stream().filter(r -> r.kind().equals(CLIMATE));
+    }
+}
