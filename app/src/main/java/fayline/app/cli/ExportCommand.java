@@ -4,7 +4,6 @@ import fayline.app.usecase.folder.ExportFolder;
 import fayline.app.usecase.open.OpenShop;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -44,15 +43,7 @@ final class ExportCommand implements Callable<Integer> {
         NeededFolder.isThere(data.folder());
         NeededFolder.isNewOrEmpty(folder);
         try (OpenShop shop = OpenShop.open(data.folder(), surroundings.clock(), Optional.empty())) {
-            List<String> projects = shop.shop().state().projects();
-            String chosen = project != null ? project : projects.size() == 1 ? projects.get(0) : "";
-            if (!projects.contains(chosen)) {
-                throw new BadInputException("found "
-                        + (chosen.isEmpty() ? "no --project" : "--project " + chosen) + ", expected "
-                        + (projects.isEmpty()
-                                ? "a data folder that holds a project: import one first"
-                                : "one of " + String.join(", ", projects)));
-            }
+            String chosen = ChosenProject.of(shop.shop(), project);
             int files = new ExportFolder(shop.shop()).to(chosen, folder);
             surroundings.out().println("Project " + chosen + ": " + files + " files written to " + folder + ".");
             return ExitCode.DONE;

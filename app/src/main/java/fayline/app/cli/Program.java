@@ -26,6 +26,7 @@ public final class Program {
                 .addSubcommand(new CalcCommand(s))
                 .addSubcommand(new ImportCommand(s))
                 .addSubcommand(new ExportCommand(s))
+                .addSubcommand(new BookCommand(s))
                 .addSubcommand(new BackupCommand(s))
                 .addSubcommand(new RestoreCommand(s))
                 .addSubcommand(new VerifyRecordCommand(s))

@@ -1,6 +1,7 @@
 package fayline.app.pdf;
 
 import com.openhtmltopdf.extend.FSStream;
+import com.openhtmltopdf.extend.FSTextBreaker;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
@@ -16,6 +17,8 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.text.BreakIterator;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -56,7 +59,23 @@ public final class PdfPrinter {
             builder.usePdfUaAccessibility(true);
             builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
             builder.useProtocolsStreamImplementation(url -> picture(url, pictures), PICTURE);
+            builder.useUnicodeLineBreaker(new LineEnds());
         });
+    }
+
+    /** Where a line may end, by the rules for text: the printer's own would part the minutes of a time from its hours. */
+    private static final class LineEnds implements FSTextBreaker {
+        private final BreakIterator ends = BreakIterator.getLineInstance(Locale.ENGLISH);
+
+        @Override
+        public int next() {
+            return ends.next();
+        }
+
+        @Override
+        public void setText(String text) {
+            ends.setText(text);
+        }
     }
 
     private static byte[] print(String xhtml, Consumer<PdfRendererBuilder> further) {

@@ -12,6 +12,7 @@ import fayline.app.usecase.view.Photos;
 import fayline.app.usecase.view.WhatIf;
 import fayline.app.usecase.view.WhyHere;
 import fayline.app.web.better.BetterPage;
+import fayline.app.web.book.BookPage;
 import fayline.app.web.card.CardPage;
 import fayline.app.web.card.PaperPage;
 import fayline.app.web.card.PhotoPage;
@@ -125,6 +126,7 @@ public final class Site implements WebServer.Pages {
     public List<Page> behind(Door door) {
         Sights sights = new Sights(looking, shop, door, version);
         List<Page> pages = new ArrayList<>(ofTheShop(sights, door));
+        pages.addAll(recordPages(sights));
         entrance.ifPresent(e -> pages.addAll(atTheDoor(sights, door, e)));
         return pages;
     }
@@ -141,9 +143,10 @@ public final class Site implements WebServer.Pages {
                         () -> "https://" + e.home() + ":" + door.reach().port().getAsInt() + "/"));
     }
 
-    private Page recordPage(Sights sights) {
+    private List<Page> recordPages(Sights sights) {
         RecordTree tree = new RecordTree(shop);
-        return new RecordPage(sights, shop, tree, new Sheets(shop, tree, signer));
+        Sheets sheets = new Sheets(shop, tree, signer);
+        return List.of(new RecordPage(sights, shop, tree, sheets), new BookPage(sights, shop, sheets));
     }
 
     private List<Page> ofTheShop(Sights sights, Door door) {
@@ -181,7 +184,6 @@ public final class Site implements WebServer.Pages {
                 new PhotoPage(new Photos(shop)),
                 new ShopPage(sights, shop),
                 new DefinitionPage(sights, shop),
-                recordPage(sights),
                 new PaperPage(sights),
                 new WhyPage(sights),
                 new ScreenPage(sights),

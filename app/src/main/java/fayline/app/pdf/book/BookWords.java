@@ -49,11 +49,12 @@ final class BookWords {
 
     String at(Instant at) {
         ZonedDateTime t = at.atZone(zone);
-        return DAY.format(t) + " " + CLOCK.format(t);
+        return day(at) + " " + CLOCK.format(t);
     }
 
+    /** A day that no line end parts. */
     String day(Instant at) {
-        return DAY.format(at.atZone(zone));
+        return DAY.format(at.atZone(zone)).replace(' ', '\u00a0');
     }
 
     String clock(Instant at) {

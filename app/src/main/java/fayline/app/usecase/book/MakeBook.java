@@ -76,7 +76,7 @@ public final class MakeBook {
                 seen.result().stepsOf(made.id()).stream().map(this::done).toList();
         List<FitResult> fits = seen.definition().fits().stream()
                 .filter(f -> f.part().equals(Optional.of(made.id())))
-                .map(f -> LookAtFits.sight(seen.definition(), readings(), f, false)
+                .map(f -> LookAtFits.sight(seen.definition(), seen.record(), f, false)
                         .result())
                 .toList();
         List<TakenReading> read = readings().stream()

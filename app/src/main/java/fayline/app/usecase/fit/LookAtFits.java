@@ -7,6 +7,7 @@ import fayline.flow.project.design.Part;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.reading.FitReadings;
 import fayline.flow.record.Head;
+import fayline.flow.record.RecordState;
 import fayline.flow.record.TakenReading;
 import fayline.flow.result.fit.FitCalculator;
 import fayline.flow.result.fit.FitQuestion;
@@ -41,12 +42,18 @@ public final class LookAtFits {
     }
 
     private static FitSight sight(ShopView view, Fit fit, boolean assume) {
-        Head head = view.record().head();
+        return sight(view.definition(), view.record(), fit, assume);
+    }
+
+    /** One fit of a definition with the readings of a record. */
+    public static FitSight sight(Definition definition, RecordState record, Fit fit, boolean assume) {
+        Head head = record.head();
+        String project = definition.facts().id();
         return head.seq() == 0
-                ? sight(view.definition(), readings(view), fit, assume)
+                ? sight(definition, record.readings(project), fit, assume)
                 : MEMORY.answer(
-                        new FitMemory.Question(head.hash(), view.project(), fit.id(), assume),
-                        () -> sight(view.definition(), readings(view), fit, assume));
+                        new FitMemory.Question(head.hash(), project, fit.id(), assume),
+                        () -> sight(definition, record.readings(project), fit, assume));
     }
 
     /** One fit of a definition with readings from wherever they come. */
@@ -61,10 +68,6 @@ public final class LookAtFits {
             Definition definition, List<TakenReading> readings, Fit fit, List<LearnedChange> learned, boolean assume) {
         return FitCalculator.calculate(
                 new FitQuestion(fit, side(definition, fit), FitReadings.of(readings, fit.id()), learned, assume));
-    }
-
-    private static List<TakenReading> readings(ShopView view) {
-        return view.record().readings(view.project());
     }
 
     /** The side of the part; what has no hand is drawn as a left one. */

@@ -19,6 +19,7 @@ import java.util.Optional;
  * entry itself, so that a record from which an end was cut also lacks a sheet that lies in the folder.
  */
 public final class Sheets {
+    private static final String BOOK = "book";
     private final ShopRecord shop;
     private final RecordTree tree;
     private final Signer signer;
@@ -44,6 +45,14 @@ public final class Sheets {
     }
 
     /**
+     * What was printed with a head on it, where that is more than a record sheet.
+     *
+     * @param project the project
+     * @param of the part, joint or assembly whose book it is; empty for the whole aircraft
+     */
+    public record PrintedBook(String project, String of) {}
+
+    /**
      * One sheet.
      *
      * @param number its number, from 1
@@ -52,9 +61,16 @@ public final class Sheets {
      * @param head the head on it
      * @param lastHash the hash of the last entry under it
      * @param before the head on the sheet before; empty on the first
+     * @param book the book on whose cover the head stands; empty for a sheet alone
      */
     public record Sheet(
-            long number, long seq, String by, SignedHead head, String lastHash, Optional<TreeHead> before) {}
+            long number,
+            long seq,
+            String by,
+            SignedHead head,
+            String lastHash,
+            Optional<TreeHead> before,
+            Optional<PrintedBook> book) {}
 
     /** Every sheet, the first first. */
     public List<Sheet> all() {
@@ -63,7 +79,10 @@ public final class Sheets {
         for (Entry e : tree.sheets()) {
             Value.Fields f = e.fields();
             SignedHead head = SignedHead.of(f);
-            sheets.add(new Sheet(sheets.size() + 1L, e.seq(), e.by(), head, f.text("hash"), before));
+            Optional<PrintedBook> book = f.text("what").equals(BOOK)
+                    ? Optional.of(new PrintedBook(e.project(), f.text("of")))
+                    : Optional.empty();
+            sheets.add(new Sheet(sheets.size() + 1L, e.seq(), e.by(), head, f.text("hash"), before, book));
             before = Optional.of(head.head());
         }
         return sheets;
@@ -81,6 +100,16 @@ public final class Sheets {
      * @param sent who sends it under which id
      */
     public Outcome print(Sent sent) {
+        return print(sent, Optional.empty());
+    }
+
+    /**
+     * The same on the cover of a book.
+     *
+     * @param sent who sends it under which id
+     * @param book what the book is of; empty for a sheet alone
+     */
+    public Outcome print(Sent sent, Optional<PrintedBook> book) {
         return shop.deciding(() -> {
             if (shop.knows(sent.client())) {
                 return Outcome.already(shop.seqOf(sent.client()).orElse(0L));
@@ -93,8 +122,17 @@ public final class Sheets {
                     .fields()
                     .with("number", tree.sheets().size() + 1L)
                     .with("hash", end.hash());
+            Value.Fields told = book.map(b -> payload.with("what", BOOK).withUnlessEmpty("of", b.of()))
+                    .orElse(payload);
             return shop.append(new NewEntry(
-                    sent.client(), sent.by(), "", shop.now(), "", EntryKind.SHEET_PRINTED.key(), payload, List.of()));
+                    sent.client(),
+                    sent.by(),
+                    "",
+                    shop.now(),
+                    book.map(PrintedBook::project).orElse(""),
+                    EntryKind.SHEET_PRINTED.key(),
+                    told,
+                    List.of()));
         });
     }
 }

@@ -76,6 +76,7 @@ public final class MadePage implements Page {
         p.mould().ifPresent(m -> facts.add(new MadeView.Fact("Mould", sight.placeName(m), "")));
         fact(facts, "Drawing", p.drawing());
         fact(facts, "Lies", p.orient());
+        facts.add(new MadeView.Fact("As built", "Its book", bookLink(p.id())));
         facts.add(new MadeView.Fact("Heat", "May it be heated?", "/heat/" + p.id()));
         sight.definition().fits().items().stream()
                 .filter(f -> f.part().equals(Optional.of(p.id())) || f.against().contains(p.id()))
@@ -125,6 +126,7 @@ public final class MadePage implements Page {
         List<MadeView.Fact> facts = new ArrayList<>();
         facts.add(new MadeView.Fact("In", assembly(sight, j.in()), "/airframe"));
         j.between().forEach(p -> facts.add(new MadeView.Fact("Joins", sight.madeName(p), sight.madeLink(p))));
+        facts.add(new MadeView.Fact("As built", "Its book", bookLink(j.id())));
         facts.add(new MadeView.Fact("Heat", "May it be heated?", "/heat/" + j.id()));
         facts.add(new MadeView.Fact("Adhesive", sight.stuffName(j.adhesive()), ""));
         facts.add(new MadeView.Fact("Length", sight.format().length(j.length()), ""));
@@ -240,6 +242,10 @@ public final class MadePage implements Page {
     private static String money(Sight sight, double amount) {
         return String.format(
                 Locale.ROOT, "%.2f %s", amount, sight.definition().facts().currency());
+    }
+
+    private static String bookLink(String made) {
+        return "/book/now.pdf?of=" + Visit.encoded(made);
     }
 
     private static String assembly(Sight sight, String id) {

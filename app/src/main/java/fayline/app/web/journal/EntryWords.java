@@ -1,5 +1,6 @@
 package fayline.app.web.journal;
 
+import fayline.app.usecase.book.BookScope;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.people.PeopleSentences;
 import fayline.flow.record.Entry;
@@ -47,7 +48,7 @@ final class EntryWords {
                         + f.whole("entry").orElse(0L) + ": " + shortened(f.text("why"));
             case READING_TAKEN -> "read " + f.text("kind") + of(f) + ": " + values(f);
             case PLAN_PUBLISHED -> "told the crew a plan of " + count(f, "steps", "step");
-            case SHEET_PRINTED -> "printed record sheet " + f.whole("number").orElse(0L);
+            case SHEET_PRINTED -> printed(f);
             case PERSON_ADMITTED,
                     PERSON_CHANGED,
                     DEVICE_PAIRED,
@@ -57,6 +58,18 @@ final class EntryWords {
                     SIGN_IN_BARRED,
                     ACT_REFUSED -> PeopleSentences.of(e, kind, sight::personName);
         };
+    }
+
+    private String printed(Value.Fields f) {
+        long number = f.whole("number").orElse(0L);
+        if (!f.text("what").equals("book")) {
+            return "printed record sheet " + number;
+        }
+        return "printed the book of "
+                + BookScope.of(sight.definition(), f.text("of"))
+                        .map(BookScope::name)
+                        .orElse(f.text("of"))
+                + ", as sheet " + number;
     }
 
     private String step(Value.Fields f) {
@@ -108,8 +121,9 @@ final class EntryWords {
         if (ofStep.contains(e.kind())) {
             return Sight.cardLink(f.text("step"));
         }
+        boolean book = f.text("what").equals("book");
         return e.kind().equals(EntryKind.SHEET_PRINTED.key())
-                ? "/record/sheet/" + f.whole("number").orElse(0L) + ".pdf"
+                ? (book ? "/book/sheet/" : "/record/sheet/") + f.whole("number").orElse(0L) + ".pdf"
                 : "";
     }
 }

@@ -1,6 +1,7 @@
 package fayline.app.web.journal;
 
 import fayline.app.pdf.RecordSheetPdf;
+import fayline.app.usecase.book.BookScope;
 import fayline.app.usecase.journal.Journal;
 import fayline.app.usecase.journal.RecordTree;
 import fayline.app.usecase.journal.Sheets;
@@ -195,6 +196,11 @@ public final class RecordPage implements Page {
     private static RecordView.Sheet sheet(Sight sight, EntryWords words, Sheets.Sheet s) {
         return new RecordView.Sheet(
                 s.number(),
+                s.book()
+                        .map(b -> BookScope.of(sight.definition(), b.of())
+                                .map(BookScope::name)
+                                .orElse(b.of()))
+                        .orElse(""),
                 sight.time().at(Instant.parse(s.head().at())),
                 s.by().isEmpty() ? "" : sight.personName(s.by()),
                 s.head().head().paper());

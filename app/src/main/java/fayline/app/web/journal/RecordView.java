@@ -63,9 +63,10 @@ public record RecordView(
      * A sheet.
      *
      * @param number its number
+     * @param book what it is the book of; empty for a sheet alone
      * @param at when it was made
      * @param by who made it
      * @param paper the head on it
      */
-    public record Sheet(long number, String at, String by, String paper) {}
+    public record Sheet(long number, String book, String at, String by, String paper) {}
 }

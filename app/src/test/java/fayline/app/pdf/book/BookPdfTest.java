@@ -2,28 +2,223 @@ package fayline.app.pdf.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.qrcode.QRCodeReader;
 import fayline.app.pdf.Paper;
 import fayline.app.pdf.PdfArchive;
+import fayline.app.usecase.act.NoteStep;
+import fayline.app.usecase.act.SentPicture;
 import fayline.app.usecase.book.Book;
 import fayline.app.usecase.book.MakeBook;
+import fayline.app.usecase.book.PastRecord;
+import fayline.app.usecase.shop.Outcome;
+import fayline.app.usecase.shop.Sent;
+import fayline.app.usecase.shop.ShopRecord;
+import fayline.app.usecase.view.Photos;
+import fayline.flow.record.Chain;
+import fayline.flow.record.KeptHead;
+import fayline.flow.record.payload.Photo;
+import java.awt.image.BufferedImage;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
+/** The book of the demonstration, as an inspector has it in hand. */
 class BookPdfTest {
-    @Test
-    void spike() throws Exception {
-        var shop = SampleBooks.demo();
-        for (String id : new String[] {"canopy-frame-left", "hull-bottom", "spar-left", ""}) {
-            long t = System.nanoTime();
-            Book book = MakeBook.of(shop, SampleBooks.PROJECT, id).orElseThrow();
-            long t2 = System.nanoTime();
-            byte[] pdf = BookPdf.print(
-                    book, h -> Optional.empty(), new BookPdf.Setting(Paper.A4, book.head().seq() + "-" + book.lastHash(), ""));
-            System.err.println(id + " make " + (t2 - t) / 1000000 + " print " + (System.nanoTime() - t2) / 1000000 + " ms, " + pdf.length);
-            java.nio.file.Files.write(java.nio.file.Path.of("/tmp/book-" + id + ".pdf"), pdf);
-            long t3 = System.nanoTime();
-            var faults = PdfArchive.faults(pdf);
-            System.err.println("validate " + (System.nanoTime() - t3) / 1000000 + " " + faults.stream().limit(10).toList());
+    private static final Path PHOTO = Path.of("../store/src/test/resources/fayline/store/file/picture/with-place.jpg");
+
+    /** The field of the camera's data that says which way up, big end first: upright. */
+    private static final byte[] UPRIGHT = {0x01, 0x12, 0, 3, 0, 0, 0, 1, 0, 1};
+
+    /** Exif's word for a camera that lay on its right side. */
+    private static final byte ON_ITS_SIDE = 6;
+
+    private static ShopRecord demo = SampleBooks.none();
+
+    @BeforeAll
+    static void readIn() throws Exception {
+        demo = SampleBooks.demo();
+    }
+
+    private static Book book(ShopRecord shop, String of) {
+        return MakeBook.of(shop, SampleBooks.PROJECT, of).orElseThrow();
+    }
+
+    private static byte[] print(ShopRecord shop, String of) {
+        Book book = book(shop, of);
+        return BookPdf.print(
+                book,
+                new Photos(shop)::printed,
+                new BookPdf.Setting(Paper.A4, book.head().seq() + "-" + book.lastHash(), ""));
+    }
+
+    private static String text(byte[] pdf) throws Exception {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return new PDFTextStripper()
+                    .getText(document)
+                    .replace('\u00a0', ' ')
+                    .replaceAll("\\s+", " ");
         }
+    }
+
+    @Test
+    void should_be_a_file_for_keeping_whether_of_a_part_a_fit_or_the_aircraft() throws Exception {
+        for (String of : List.of("hull-bottom", "pane-to-frame-left", "")) {
+            assertThat(PdfArchive.faults(print(demo, of))).as(of).isEmpty();
+        }
+    }
+
+    @Test
+    void should_tell_of_a_named_ply_when_by_whom_in_what_air_it_was_laid() throws Exception {
+        String text = text(print(demo, "hull-bottom"));
+
+        assertThat(text)
+                .contains("12 Bottom Glass twill 280 +45 deg Mon 12 Jan 2026 07:36 to 13:05 Bram, Ned")
+                .contains("Lay up the inner plies")
+                .contains("18.6 degC, 57 %, coldest surface 17.7 degC (Mon 12 Jan 2026 07:40)")
+                .contains("Bow towards the big door, step at the marked line.")
+                .contains("third pleat added before gel")
+                .contains("40.20 kg (instrument bench scale)")
+                .contains("26.5 inHg");
+    }
+
+    @Test
+    void should_call_a_signature_a_name_where_nobody_signs_in() throws Exception {
+        assertThat(text(print(demo, "spar-left"))).contains("Tove Thu 8 Jan 2026 08:15 named, not proven (entry");
+    }
+
+    @Test
+    void should_hold_readings_as_typed_and_say_which_gap_is_outside() throws Exception {
+        String text = text(print(demo, "canopy-frame-left"));
+
+        assertThat(text).contains(".134 in").contains("OUTSIDE").contains("within");
+    }
+
+    @Test
+    void should_carry_the_head_on_every_page_and_in_the_code_of_the_first() throws Exception {
+        Book book = book(demo, "hull-bottom");
+        try (PDDocument pdf = Loader.loadPDF(print(demo, "hull-bottom"))) {
+            for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
+                PDFTextStripper stripper = new PDFTextStripper();
+                stripper.setStartPage(page);
+                stripper.setEndPage(page);
+                assertThat(stripper.getText(pdf))
+                        .as("page %d", page)
+                        .contains(book.head().paper());
+            }
+            BufferedImage image = new PDFRenderer(pdf).renderImageWithDPI(0, 150);
+            int[] pixels = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
+            String read = new QRCodeReader()
+                    .decode(new BinaryBitmap(
+                            new HybridBinarizer(new RGBLuminanceSource(image.getWidth(), image.getHeight(), pixels))))
+                    .getText();
+            assertThat(Chain.check(demo.entries(1), Optional.of(KeptHead.parse(read))))
+                    .isEmpty();
+        }
+    }
+
+    @Test
+    void should_be_the_same_book_when_entries_came_since() throws Exception {
+        ShopRecord shop = SampleBooks.demo();
+        long seq = shop.state().head().seq();
+        String before = document(book(shop, "hull-bottom"));
+        Outcome later = new NoteStep(shop)
+                .note(
+                        Sent.once("bram"),
+                        "ousel-1/hull-bottom/1/trim",
+                        "Written later, <b>not</b> markup & no harm.",
+                        List.of(),
+                        Optional.empty());
+        assertThat(later.stands()).as(later.sentence()).isTrue();
+
+        assertThat(document(book(PastRecord.upTo(shop, seq), "hull-bottom"))).isEqualTo(before);
+        assertThat(document(book(shop, "hull-bottom"))).isNotEqualTo(before);
+        assertThat(text(print(shop, "hull-bottom"))).contains("Written later, <b>not</b> markup & no harm.");
+    }
+
+    private static String document(Book book) {
+        return BookPdf.document(
+                book, new ChapterPhotos(hash -> Optional.empty()), new BookPdf.Setting(Paper.A4, "x", ""));
+    }
+
+    @Test
+    void should_show_pictures_upright_and_say_which_cannot_be_read() throws Exception {
+        ShopRecord shop = SampleBooks.demo();
+        Outcome kept = new NoteStep(shop)
+                .note(
+                        Sent.once("bram"),
+                        "ousel-1/hull-bottom/1/trim",
+                        "The chine.",
+                        List.of(SentPicture.of(turned(), true, false)),
+                        Optional.empty());
+        assertThat(kept.stands()).as(kept.sentence()).isTrue();
+        Photo photo = shop.state()
+                .step("ousel-1/hull-bottom/1/trim")
+                .notes()
+                .get(0)
+                .photos()
+                .get(0);
+
+        byte[] pdf = print(shop, "hull-bottom");
+        assertThat(PdfArchive.faults(pdf)).isEmpty();
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            PDImageXObject image = picture(document);
+            // The camera lay on its side: what it stored wide stands upright.
+            assertThat(photo.widthPx()).isGreaterThan(photo.heightPx());
+            assertThat(image.getHeight()).isGreaterThan(image.getWidth());
+        }
+        String without = BookPdf.document(
+                book(shop, "hull-bottom"),
+                new ChapterPhotos(hash -> Optional.empty()),
+                new BookPdf.Setting(Paper.A4, "x", ""));
+        assertThat(without)
+                .contains("The picture cannot be read.", photo.sha256().substring(0, 12));
+    }
+
+    private static byte[] turned() throws Exception {
+        byte[] photo = Files.readAllBytes(PHOTO);
+        for (int i = 0; i < photo.length - UPRIGHT.length; i++) {
+            if (Arrays.equals(photo, i, i + UPRIGHT.length, UPRIGHT, 0, UPRIGHT.length)) {
+                photo[i + UPRIGHT.length - 1] = ON_ITS_SIDE;
+                return photo;
+            }
+        }
+        throw new AssertionError("the photo does not say which way up it is");
+    }
+
+    private static PDImageXObject picture(PDDocument document) throws Exception {
+        for (PDPage page : document.getPages()) {
+            for (COSName name : page.getResources().getXObjectNames()) {
+                if (page.getResources().getXObject(name) instanceof PDImageXObject image) {
+                    return image;
+                }
+            }
+        }
+        throw new AssertionError("no picture in the book");
+    }
+
+    @Test
+    void should_cover_every_part_and_joint_once_whole_or_by_assembly() {
+        Book whole = book(demo, "");
+        List<String> covered = whole.chapters().stream().map(c -> c.made().id()).toList();
+        assertThat(covered).doesNotHaveDuplicates();
+        assertThat(covered)
+                .hasSize(whole.definition().parts().items().size()
+                        + whole.definition().joints().items().size());
+        assertThat(MakeBook.of(demo, SampleBooks.PROJECT, "no-such-thing")).isEmpty();
+        assertThat(MakeBook.of(demo, "no-such-project", "")).isEmpty();
     }
 }

@@ -17,6 +17,11 @@ final class SampleBooks {
 
     private SampleBooks() {}
 
+    /** An empty record. */
+    static ShopRecord none() {
+        return new ShopRecord(new MemoryLog(), Clock.fixed(Instant.EPOCH, ZoneOffset.UTC));
+    }
+
     static ShopRecord demo() throws Exception {
         ShopRecord shop =
                 new ShopRecord(new MemoryLog(), Clock.fixed(Instant.parse("2026-03-03T06:05:00Z"), ZoneOffset.UTC));
