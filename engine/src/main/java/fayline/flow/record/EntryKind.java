@@ -27,6 +27,19 @@ public enum EntryKind {
     CORRECTED,
     /** A measured value as typed: {@code kind, of, at, values, station, state}. */
     READING_TAKEN,
+    /** Material taken from a lot for a step: {@code step, at, lot, component, amount, override, why, told}. */
+    LOT_DRAWN,
+    /**
+     * A cup mixed for a step: {@code step, at, batch, system, resin-lot, hardener-lot, resin, hardener, weighed, why, told}; the amounts
+     * as typed, absent where no scale was read.
+     */
+    MIX_MADE,
+    /** A ply laid in a step, or left out of it: {@code step, at, ply, name, lot, skipped, why, told}. */
+    PLY_LAID,
+    /** Something came out other than drawn: {@code about, at, text, photos, structural, told}. */
+    DEVIATION_RAISED,
+    /** What is decided about a deviation: {@code deviation, at, disposition, note, structural, second, rework}. */
+    DEVIATION_SETTLED,
     /** The plan that the crew was told: {@code definition, hash, made, steps}. */
     PLAN_PUBLISHED,
     /** A head was printed to be kept outside: {@code number, size, root, hash, at, form, key, signature}. */
@@ -57,6 +70,11 @@ public enum EntryKind {
             SIGNED_OUT,
             SIGN_IN_BARRED,
             ACT_REFUSED);
+
+    /** Whether it tells when the hands began or left a step, or what they noted. */
+    public boolean isOfStep() {
+        return this == STEP_STARTED || this == STEP_FINISHED || this == STEP_NOTED;
+    }
 
     /** Whether it tells of who may enter, and nothing of the work. */
     public boolean isOfPeople() {

@@ -1,13 +1,18 @@
 package fayline.flow.record;
 
-import fayline.flow.record.payload.Photo;
+import fayline.flow.record.made.MadeFold;
+import fayline.flow.record.payload.Happened;
+import fayline.flow.record.payload.Room;
 import fayline.flow.record.payload.Value;
+import fayline.flow.record.trouble.TroubleFold;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -23,7 +28,8 @@ public final class RecordFold {
     private final List<String> projects = new ArrayList<>();
     private final SortedMap<String, KeptFile> shopFiles = new TreeMap<>();
     private final SortedMap<String, SortedMap<String, KeptFile>> projectFiles = new TreeMap<>();
-    private final SortedMap<Long, Happening> happenings = new TreeMap<>();
+    private final SortedMap<Long, Happened> happenings = new TreeMap<>();
+    private final Set<Long> withdrawn = new HashSet<>();
     private final Map<Long, Long> rootOfCorrection = new TreeMap<>();
     private final SortedMap<String, SortedSet<Long>> ofStep = new TreeMap<>();
     private final SortedMap<String, StepRecord> steps = new TreeMap<>();
@@ -31,6 +37,16 @@ public final class RecordFold {
     private final List<MendedReading> mended = new ArrayList<>();
     private final SortedMap<String, List<Conflict>> stepConflicts = new TreeMap<>();
     private final List<Conflict> otherConflicts = new ArrayList<>();
+    private final MadeFold made = new MadeFold();
+    private final TroubleFold trouble = new TroubleFold();
+    /** Rooms that fold entries of their own kinds by themselves. */
+    private final Map<EntryKind, Room> rooms = Map.of(
+            EntryKind.LOT_DRAWN, made,
+            EntryKind.MIX_MADE, made,
+            EntryKind.PLY_LAID, made,
+            EntryKind.DEVIATION_RAISED, trouble,
+            EntryKind.DEVIATION_SETTLED, trouble);
+
     private Optional<PublishedPlan> published = Optional.empty();
     private long unknown;
     private long work;
@@ -73,7 +89,15 @@ public final class RecordFold {
                     SIGNED_OUT,
                     SIGN_IN_BARRED,
                     ACT_REFUSED -> Touched.NOTHING;
-            case STEP_STARTED, STEP_FINISHED, STEP_NOTED, READING_TAKEN -> happen(entry, kind.get(), f);
+            case STEP_STARTED,
+                    STEP_FINISHED,
+                    STEP_NOTED,
+                    READING_TAKEN,
+                    LOT_DRAWN,
+                    MIX_MADE,
+                    PLY_LAID,
+                    DEVIATION_RAISED,
+                    DEVIATION_SETTLED -> happen(entry, f);
             case CORRECTED -> correct(entry, f);
             case PLAN_PUBLISHED -> publish(entry, f);
         };
@@ -93,6 +117,8 @@ public final class RecordFold {
                 steps,
                 List.copyOf(readings.values()),
                 mended,
+                made.state(),
+                trouble.state(),
                 published,
                 conflicts,
                 unknown);
@@ -156,20 +182,37 @@ public final class RecordFold {
         return Touched.NOTHING;
     }
 
-    private Touched happen(Entry entry, EntryKind kind, Value.Fields f) {
-        Happening h = new Happening(entry.seq(), entry.project(), kind, entry.by(), entry.at(), f, false);
+    private Touched happen(Entry entry, Value.Fields f) {
+        Happened h =
+                new Happened(entry.seq(), entry.kind(), entry.project(), time(f.text("at"), entry.at()), entry.by(), f);
         happenings.put(h.seq(), h);
-        if (kind == EntryKind.READING_TAKEN) {
-            return refreshReading(h);
+        if (isOfStep(h)) {
+            ofStep.computeIfAbsent(f.text("step"), s -> new TreeSet<>()).add(h.seq());
         }
-        ofStep.computeIfAbsent(f.text("step"), s -> new TreeSet<>()).add(h.seq());
-        return refreshStep(f.text("step"));
+        return refresh(h);
+    }
+
+    private static boolean isOfStep(Happened h) {
+        return EntryKind.of(h.kind()).filter(EntryKind::isOfStep).isPresent();
+    }
+
+    private Touched refresh(Happened h) {
+        Optional<Room> room = EntryKind.of(h.kind()).flatMap(k -> Optional.ofNullable(rooms.get(k)));
+        if (room.isPresent()) {
+            if (withdrawn.contains(h.seq())) {
+                room.get().drop(h.seq());
+            } else {
+                room.get().hold(h);
+            }
+            return Touched.NOTHING;
+        }
+        return isOfStep(h) ? refreshStep(h.fields().text("step")) : refreshReading(h);
     }
 
     private Touched correct(Entry entry, Value.Fields f) {
         long named = f.whole("entry").orElse(0L);
         long root = rootOfCorrection.getOrDefault(named, named);
-        Happening old = happenings.get(root);
+        Happened old = happenings.get(root);
         if (old == null) {
             otherConflicts.add(new Conflict(
                     entry.seq(),
@@ -190,28 +233,30 @@ public final class RecordFold {
         // A correction mends what was said of a step or reading; it never moves it to another one, nor changes a
         // picture.
         Value.Fields mended = old.fields().overlaidBy(f.inner("with"));
-        for (String fixed : List.of("step", "kind", "photos")) {
+        for (String fixed : List.of("step", "kind", "photos", "about", "deviation")) {
             Value stays = old.fields().fields().get(fixed);
             if (stays != null) {
                 mended = mended.with(fixed, stays);
             }
         }
-        Happening now = new Happening(
+        Happened now = new Happened(
                 root,
-                old.project(),
                 old.kind(),
+                old.project(),
+                time(mended.text("at"), old.at().toString()),
                 old.by(),
-                old.taken(),
-                mended,
-                f.text("withdrawn").equals("yes"));
+                mended);
         happenings.put(root, now);
-        return now.kind() == EntryKind.READING_TAKEN
-                ? refreshReading(now)
-                : refreshStep(now.fields().text("step"));
+        if (f.text("withdrawn").equals("yes")) {
+            withdrawn.add(root);
+        } else {
+            withdrawn.remove(root);
+        }
+        return refresh(now);
     }
 
-    private Touched refreshReading(Happening h) {
-        if (h.withdrawn()) {
+    private Touched refreshReading(Happened h) {
+        if (withdrawn.contains(h.seq())) {
             readings.remove(h.seq());
         } else {
             Value.Fields f = h.fields();
@@ -234,13 +279,13 @@ public final class RecordFold {
     private Touched refreshStep(String step) {
         StepBuilder built = new StepBuilder(step);
         for (long seq : ofStep.getOrDefault(step, new TreeSet<>())) {
-            Happening h = happenings.get(seq);
-            if (h != null && !h.withdrawn()) {
+            Happened h = happenings.get(seq);
+            if (h != null && !withdrawn.contains(seq)) {
                 built.add(h);
             }
         }
         steps.put(step, built.build());
-        stepConflicts.put(step, List.copyOf(built.conflicts));
+        stepConflicts.put(step, built.conflicts());
         return Touched.step(step);
     }
 
@@ -268,73 +313,6 @@ public final class RecordFold {
             return Instant.parse(said.isEmpty() ? taken : said);
         } catch (DateTimeException e) {
             return Instant.parse(taken);
-        }
-    }
-
-    /** A step or reading event with its corrections. */
-    private record Happening(
-            long seq, String project, EntryKind kind, String by, String taken, Value.Fields fields, boolean withdrawn) {
-        Instant at() {
-            return time(fields.text("at"), taken);
-        }
-    }
-
-    /** Puts the happenings of one step together in their order. */
-    private static final class StepBuilder {
-        private final String step;
-        private Optional<Happening> start = Optional.empty();
-        private Optional<Happening> finish = Optional.empty();
-        private final List<StepRecord.Note> notes = new ArrayList<>();
-        private final List<Conflict> conflicts = new ArrayList<>();
-
-        StepBuilder(String step) {
-            this.step = step;
-        }
-
-        void add(Happening h) {
-            if (h.kind() == EntryKind.STEP_NOTED) {
-                notes.add(
-                        new StepRecord.Note(h.seq(), h.at(), h.by(), h.fields().text("text"), Photo.allOf(h.fields())));
-            } else if (h.kind() == EntryKind.STEP_STARTED) {
-                start = first(start, h, "started");
-            } else {
-                finish = first(finish, h, "finished");
-            }
-        }
-
-        private Optional<Happening> first(Optional<Happening> before, Happening h, String word) {
-            if (before.isEmpty()) {
-                return Optional.of(h);
-            }
-            conflicts.add(new Conflict(
-                    h.seq(),
-                    before.get().seq(),
-                    step,
-                    "The step was " + word + " twice: entry " + before.get().seq() + " holds, entry " + h.seq()
-                            + " stands beside it without effect."));
-            return before;
-        }
-
-        StepRecord build() {
-            List<String> people =
-                    new ArrayList<>(start.map(h -> h.fields().texts("people")).orElse(List.of()));
-            for (String late : finish.map(h -> h.fields().texts("people")).orElse(List.of())) {
-                if (!people.contains(late)) {
-                    people.add(late);
-                }
-            }
-            return new StepRecord(
-                    step,
-                    start.map(Happening::at),
-                    finish.map(Happening::at),
-                    people,
-                    start.map(h -> h.fields().texts("places")).orElse(List.of()),
-                    start.map(h -> h.fields().text("which-way")).orElse(""),
-                    finish.map(h -> h.fields().text("signed")).orElse(""),
-                    finish.flatMap(h -> Slip.of(h.fields().text("slip"))),
-                    notes,
-                    start.map(Happening::seq).orElse(0L),
-                    finish.map(Happening::seq).orElse(0L));
         }
     }
 

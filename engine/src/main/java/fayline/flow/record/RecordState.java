@@ -1,5 +1,7 @@
 package fayline.flow.record;
 
+import fayline.flow.record.made.MadeState;
+import fayline.flow.record.trouble.TroubleState;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -19,6 +21,8 @@ import java.util.TreeMap;
  * @param steps what is recorded of each step, by id
  * @param readings readings in the order of their entries
  * @param mended what readings were before they were corrected or withdrawn, in the order of the corrections
+ * @param made what went into steps: lots, mixes, plies
+ * @param trouble what came out other than drawn
  * @param published the plan published last
  * @param conflicts entries without effect, in order
  * @param unknown number of entries whose kind this version does not know
@@ -32,6 +36,8 @@ public record RecordState(
         SortedMap<String, StepRecord> steps,
         List<TakenReading> readings,
         List<MendedReading> mended,
+        MadeState made,
+        TroubleState trouble,
         Optional<PublishedPlan> published,
         List<Conflict> conflicts,
         long unknown) {

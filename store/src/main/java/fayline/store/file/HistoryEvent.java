@@ -28,6 +28,8 @@ import java.util.Optional;
  * @param station the station of a fit
  * @param state the state in which it was measured
  * @param values values exactly as typed, by name: {@code air}, {@code surface}, {@code humidity} ...
+ * @param said further fields of what went into a step and of deviations, by name as {@link fayline.store.file.kind.HistoryKind#SAID}
+ * @param rows fields of each row of a list, as of rework
  * @param corrects the id of the event that this one corrects
  * @param withdrawn whether that event is taken back altogether
  * @param to for a correction, the time that takes the place of the wrong one
@@ -54,6 +56,8 @@ public record HistoryEvent(
         String station,
         String state,
         Map<String, String> values,
+        Map<String, String> said,
+        List<Map<String, String>> rows,
         Optional<String> corrects,
         boolean withdrawn,
         Optional<Instant> to,
@@ -67,6 +71,15 @@ public record HistoryEvent(
         places = List.copyOf(places);
         photos = List.copyOf(photos);
         values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+        said = Collections.unmodifiableMap(new LinkedHashMap<>(said));
+        rows = rows.stream()
+                .map(r -> Collections.unmodifiableMap(new LinkedHashMap<>(r)))
+                .toList();
+    }
+
+    /** A further field; empty where it is not there. */
+    public String said(String key) {
+        return said.getOrDefault(key, "");
     }
 
     /** What happened. */
@@ -80,6 +93,16 @@ public record HistoryEvent(
         /** Something was measured. */
         READING,
         /** An earlier event was wrong. */
-        CORRECT
+        CORRECT,
+        /** Material was taken from a lot. */
+        DRAW,
+        /** A cup was mixed. */
+        MIX,
+        /** A ply was laid or left out. */
+        PLY,
+        /** Something came out other than drawn. */
+        DEVIATION,
+        /** Somebody decided about a deviation, or agreed to that. */
+        SETTLE
     }
 }

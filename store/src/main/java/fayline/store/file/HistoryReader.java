@@ -103,12 +103,27 @@ public final class HistoryReader {
                 f.text("station", ""),
                 f.text("state", ""),
                 values,
+                said(f, zone),
+                t.down("rework").items().stream().map(HistoryReader::row).toList(),
                 f.text("corrects"),
                 f.yes("withdrawn"),
                 moment(f, "to", zone),
                 f.text("instead", ""),
                 t.file(),
                 t.line());
+    }
+
+    private static Map<String, String> said(Fields f, ZoneId zone) {
+        Map<String, String> said = new LinkedHashMap<>();
+        HistoryKind.SAID.forEach(k -> f.text(k).ifPresent(v -> said.put(k, v)));
+        moment(f, "told", zone).ifPresent(m -> said.put("told", m.toString()));
+        return said;
+    }
+
+    private static Map<String, String> row(Tree t) {
+        Map<String, String> row = new LinkedHashMap<>();
+        HistoryKind.REWORK_KEYS.forEach(k -> new Fields(t).text(k).ifPresent(v -> row.put(k, v)));
+        return row;
     }
 
     private static HistoryPhoto photo(Tree t) {
@@ -149,7 +164,13 @@ public final class HistoryReader {
         t.down("people").items().forEach(p -> named(Optional.of(p), people, "a person"));
         // An event without an id of its own gets one from its content when it is recorded.
         named(t.get("corrects").filter(c -> !c.text().matches(GIVEN_ID)), List.copyOf(seen), "the id of another event");
+        named(
+                t.get("deviation").filter(c -> !c.text().matches(GIVEN_ID)),
+                List.copyOf(seen),
+                "the id of another event");
+        named(t.get("second"), people, "a person");
         t.get("step").ifPresent(this::step);
+        t.get("about").ifPresent(this::step);
     }
 
     private void needs(Tree t) {
@@ -163,6 +184,11 @@ public final class HistoryReader {
             }
             case "reading" -> needs(t, "kind");
             case "correct" -> needs(t, "corrects");
+            case "draw" -> needs(t, "step", "lot");
+            case "mix" -> needs(t, "step", "system");
+            case "ply" -> needs(t, "step", "ply");
+            case "deviation" -> needs(t, "about");
+            case "settle" -> needs(t, "deviation", "disposition");
             default -> {
                 // refused by its shape
             }
@@ -172,7 +198,13 @@ public final class HistoryReader {
         }
     }
 
-    private void needs(Tree t, String key) {
+    private void needs(Tree t, String... keys) {
+        for (String key : keys) {
+            need(t, key);
+        }
+    }
+
+    private void need(Tree t, String key) {
         if (t.get(key).isEmpty()) {
             problems.stopAtKey(
                     t,
@@ -191,7 +223,8 @@ public final class HistoryReader {
 
     private void step(Tree at) {
         String[] bits = at.text().split("/", -1);
-        if (bits.length != 3 || !bits[1].matches("[0-9]{1,3}")) {
+        // Work that puts a deviation right stands in no recipe: what was decided about it makes its steps.
+        if (bits.length != 3 || !bits[1].matches("[0-9]{1,3}") || bits[2].matches("rework-[0-9]{1,4}")) {
             return;
         }
         Optional<Made> made = definition

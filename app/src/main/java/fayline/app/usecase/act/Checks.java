@@ -18,28 +18,33 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** What is checked of everything that people send about steps: who, when, and text that can be kept. */
-final class Checks {
+public final class Checks {
     private static final int LONGEST_TEXT = 20_000;
     private final Definition definition;
     private final List<InputProblem> problems = new ArrayList<>();
 
-    Checks(Definition definition) {
+    /** Checks against a definition. */
+    public Checks(Definition definition) {
         this.definition = definition;
     }
 
-    static NewEntry entry(ShopRecord shop, Sent sent, String project, EntryKind kind, Value.Fields payload) {
+    /** An entry that is to be made. */
+    public static NewEntry entry(ShopRecord shop, Sent sent, String project, EntryKind kind, Value.Fields payload) {
         return NewEntry.of(sent.client(), sent.by(), shop.now(), project, kind, payload);
     }
 
-    List<InputProblem> problems() {
+    /** What was wrong so far. */
+    public List<InputProblem> problems() {
         return List.copyOf(problems);
     }
 
-    void stop(String key, String found, String expected, String suggestion) {
+    /** Something that is not as expected. */
+    public void stop(String key, String found, String expected, String suggestion) {
         problems.add(new InputProblem(Severity.STOP, "", 0, key, found, expected, suggestion));
     }
 
-    void person(String key, String id) {
+    /** Somebody of the crew. */
+    public void person(String key, String id) {
         if (id.isEmpty()) {
             stop(key, "nobody", "one of the crew", "pick who it is");
         } else if (definition.shop().people().find(id).isEmpty()) {
@@ -66,13 +71,14 @@ final class Checks {
     }
 
     /** What is told afterwards may lie ahead of the moment that is looked at; it has no effect before its time. */
-    void time(Sent sent, Instant at, Instant now) {
+    public void time(Sent sent, Instant at, Instant now) {
         if (sent.live() && at.isAfter(now.plusSeconds(60))) {
             stop("at", words(at), "no later than now, " + words(now), "give the time at which it happened");
         }
     }
 
-    void text(String key, String text, boolean needed) {
+    /** A text that can be kept. */
+    public void text(String key, String text, boolean needed) {
         if (needed && text.isBlank()) {
             stop(key, "nothing", "a text", "write it down");
         }
@@ -86,7 +92,8 @@ final class Checks {
         }
     }
 
-    Optional<FoundStep> step(String id) {
+    /** A step of the definition. */
+    public Optional<FoundStep> step(String id) {
         Optional<FoundStep> found = FoundStep.find(definition, id);
         if (found.isEmpty()) {
             stop("step", "\"" + id + "\"", "a step of the definition as project/part/number/step", "");
@@ -103,7 +110,8 @@ final class Checks {
         return words(at, definition.shop().zone());
     }
 
-    static String words(Instant at, ZoneId zone) {
+    /** A moment in the time of a place. */
+    public static String words(Instant at, ZoneId zone) {
         return DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT).format(at.atZone(zone));
     }
 }

@@ -26,6 +26,11 @@ public final class CorrectStep {
             EntryKind.STEP_FINISHED,
             EntryKind.STEP_NOTED,
             EntryKind.READING_TAKEN,
+            EntryKind.LOT_DRAWN,
+            EntryKind.MIX_MADE,
+            EntryKind.PLY_LAID,
+            EntryKind.DEVIATION_RAISED,
+            EntryKind.DEVIATION_SETTLED,
             EntryKind.CORRECTED);
     private final ShopRecord shop;
 
@@ -65,6 +70,10 @@ public final class CorrectStep {
             return Outcome.refused("Entry " + named + " is not one that can be corrected.");
         }
         Entry wrong = found.get(0);
+        Optional<String> stays = stays(root(wrong), mended);
+        if (stays.isPresent()) {
+            return Outcome.refused(stays.get());
+        }
         List<Meanwhile> meanwhile = meanwhile(sent, root(wrong));
         if (!meanwhile.isEmpty()) {
             return Outcome.overtaken(meanwhile);
@@ -94,6 +103,19 @@ public final class CorrectStep {
                 wrong.project(),
                 EntryKind.CORRECTED,
                 mended.isPresent() ? payload.with("with", with) : payload.with("withdrawn", "yes")));
+    }
+
+    /** Why an entry may not be corrected so; empty where it may. */
+    private Optional<String> stays(long root, Optional<Mended> mended) {
+        List<Entry> entry = root < 1 ? List.of() : shop.entries(root);
+        String kind = entry.isEmpty() ? "" : entry.get(0).kind();
+        if (kind.equals(EntryKind.DEVIATION_RAISED.key()) && mended.isEmpty()) {
+            return Optional.of("A deviation is not taken back: the lead decides about it.");
+        }
+        if (kind.equals(EntryKind.DEVIATION_SETTLED.key()) && mended.isPresent()) {
+            return Optional.of("A decision is not changed: take it back, and decide anew.");
+        }
+        return Optional.empty();
     }
 
     /** What others corrected of the same reading since the sender had looked. */

@@ -6,7 +6,6 @@ import fayline.app.usecase.shop.ShopRecord;
 import fayline.basis.finding.Finding;
 import fayline.basis.finding.Severity;
 import fayline.flow.project.Definition;
-import fayline.flow.project.shop.Skill;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.Slip;
 import fayline.flow.record.StepRecord;
@@ -73,7 +72,7 @@ public final class FinishStep {
         if (found.isEmpty() || !checks.problems().isEmpty()) {
             return Outcome.refused("The finish was not recorded.", checks.problems());
         }
-        if (sent.live() && found.get().step().hold() && !maySign(d, signed)) {
+        if (sent.live() && found.get().step().hold() && !Signers.isOne(d, signed)) {
             return Outcome.refused(
                     signed.isEmpty()
                             ? "This is a hold point: it is finished by the signature of someone who may sign."
@@ -91,14 +90,6 @@ public final class FinishStep {
                         EntryKind.STEP_FINISHED,
                         people.isEmpty() ? payload : payload.with("people", people)))
                 .with(cautions(d, step, kept));
-    }
-
-    private static boolean maySign(Definition d, String person) {
-        return d.shop()
-                .people()
-                .find(person)
-                .filter(p -> p.skills().contains(Skill.SIGN))
-                .isPresent();
     }
 
     private static List<Finding> cautions(Definition d, String step, StepRecord kept) {

@@ -22,10 +22,11 @@ import java.util.stream.Stream;
  * @param recipe the recipe
  * @param step the recipe's step
  */
-record FoundStep(String id, Made made, int number, Recipe recipe, RecipeStep step) {
+public record FoundStep(String id, Made made, int number, Recipe recipe, RecipeStep step) {
     private static final Set<String> NO = Set.of("", "no", "0", "none", "false");
 
-    static Optional<FoundStep> find(Definition d, String id) {
+    /** A step by its id. */
+    public static Optional<FoundStep> find(Definition d, String id) {
         String[] bits = id.split("/", -1);
         if (bits.length != 4 || !bits[0].equals(d.facts().id()) || !bits[2].matches("[1-9][0-9]{0,2}")) {
             return Optional.empty();
@@ -70,7 +71,7 @@ record FoundStep(String id, Made made, int number, Recipe recipe, RecipeStep ste
     }
 
     /** The steps that it waits for directly. */
-    List<FoundStep> before(Definition d) {
+    public List<FoundStep> before(Definition d) {
         List<FoundStep> found = new ArrayList<>();
         List<FoundStep> mine = all(d, made, number);
         Set<String> asked = new LinkedHashSet<>();
@@ -130,7 +131,7 @@ record FoundStep(String id, Made made, int number, Recipe recipe, RecipeStep ste
     }
 
     /** Every step that must come before it and is a hold point, however far back. */
-    List<FoundStep> holdsBefore(Definition d) {
+    public List<FoundStep> holdsBefore(Definition d) {
         Set<String> seen = new LinkedHashSet<>();
         List<FoundStep> holds = new ArrayList<>();
         List<FoundStep> open = new ArrayList<>(before(d));
@@ -147,7 +148,7 @@ record FoundStep(String id, Made made, int number, Recipe recipe, RecipeStep ste
     }
 
     /** How people call it. */
-    String name() {
+    public String name() {
         return step.title() + ", " + made.name();
     }
 }

@@ -4,7 +4,6 @@ import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.flow.project.Definition;
-import fayline.flow.record.Entry;
 import fayline.flow.record.EntryFiles;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.NewEntry;
@@ -46,7 +45,7 @@ public final class NoteStep {
      * @param at when, on a whole minute; now where nothing is said
      */
     public Outcome note(Sent sent, String step, String text, List<SentPicture> pictures, Optional<Instant> at) {
-        SentPictures read = SentPictures.of(pictures, photosBefore(sent));
+        SentPictures read = SentPictures.of(pictures, shop, sent);
         if (!read.problems().isEmpty()) {
             return Outcome.refused(REFUSED, read.problems());
         }
@@ -67,14 +66,6 @@ public final class NoteStep {
      */
     public Outcome told(Sent sent, String step, String text, List<Photo> photos, Optional<Instant> at) {
         return record(sent, step, text, photos, List.of(), at);
-    }
-
-    private List<Photo> photosBefore(Sent sent) {
-        return shop.seqOf(sent.client())
-                .map(seq -> shop.entries(seq).get(0))
-                .map(Entry::fields)
-                .map(Photo::allOf)
-                .orElse(List.of());
     }
 
     private Outcome record(
@@ -106,9 +97,7 @@ public final class NoteStep {
         Value.Fields payload =
                 Value.Fields.NONE.with("step", step).with("at", when.toString()).with("text", text);
         if (!photos.isEmpty()) {
-            payload = payload.with(
-                    "photos",
-                    new Value.Many(photos.stream().map(p -> (Value) p.fields()).toList()));
+            payload = payload.with("photos", SentPictures.field(photos));
         }
         return new NewEntry(
                 sent.client(),

@@ -1,8 +1,12 @@
 package fayline.app.usecase.act;
 
+import fayline.app.usecase.shop.Sent;
+import fayline.app.usecase.shop.ShopRecord;
 import fayline.basis.finding.InputProblem;
 import fayline.basis.finding.Severity;
+import fayline.flow.record.Entry;
 import fayline.flow.record.payload.Photo;
+import fayline.flow.record.payload.Value;
 import fayline.store.file.DefinitionFolder;
 import fayline.store.file.picture.PictureReader;
 import fayline.store.file.picture.PictureRefusedException;
@@ -13,7 +17,7 @@ import java.util.List;
  * The pictures of one note, read. What was kept under the same id before is not read anew: another version of the program may
  * make the same picture smaller in other bytes, and then the same note would seem to say something else.
  */
-final class SentPictures {
+public final class SentPictures {
     private final List<Photo> photos = new ArrayList<>();
     private final List<byte[]> files = new ArrayList<>();
     private final List<InputProblem> problems = new ArrayList<>();
@@ -22,12 +26,28 @@ final class SentPictures {
     private SentPictures() {}
 
     /**
-     * Reads pictures.
+     * Reads the pictures of an entry.
      *
      * @param sent as they were sent
-     * @param before those that stand under the same id, where any do
+     * @param shop the record, in which the same entry may stand already
+     * @param by who sends it under which id
      */
-    static SentPictures of(List<SentPicture> sent, List<Photo> before) {
+    public static SentPictures of(List<SentPicture> sent, ShopRecord shop, Sent by) {
+        return of(
+                sent,
+                shop.seqOf(by.client())
+                        .map(seq -> shop.entries(seq).get(0))
+                        .map(Entry::fields)
+                        .map(Photo::allOf)
+                        .orElse(List.of()));
+    }
+
+    /** The pictures as an entry's field {@code photos}. */
+    public static Value field(List<Photo> photos) {
+        return new Value.Many(photos.stream().map(p -> (Value) p.fields()).toList());
+    }
+
+    private static SentPictures of(List<SentPicture> sent, List<Photo> before) {
         SentPictures read = new SentPictures();
         if (sent.size() > SentPicture.MOST) {
             read.problem(
@@ -91,22 +111,22 @@ final class SentPictures {
     }
 
     /** What is named in the entry, in order. */
-    List<Photo> photos() {
+    public List<Photo> photos() {
         return List.copyOf(photos);
     }
 
     /** The files that are to be kept before it. */
-    List<byte[]> files() {
+    public List<byte[]> files() {
         return List.copyOf(files);
     }
 
     /** What was refused. */
-    List<InputProblem> problems() {
+    public List<InputProblem> problems() {
         return List.copyOf(problems);
     }
 
     /** What was left out of a picture, a sentence each. */
-    List<String> leftOut() {
+    public List<String> leftOut() {
         return List.copyOf(leftOut);
     }
 }

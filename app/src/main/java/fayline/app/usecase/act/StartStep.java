@@ -94,12 +94,13 @@ public final class StartStep {
     }
 
     /** What is made, of a step's id. */
-    static String made(String step) {
+    public static String made(String step) {
         String[] bits = step.split("/", -1);
         return bits.length > 1 ? bits[1] : "";
     }
 
-    static String project(String step) {
+    /** The project, of a step's id. */
+    public static String project(String step) {
         return step.substring(0, Math.max(0, step.indexOf('/')));
     }
 

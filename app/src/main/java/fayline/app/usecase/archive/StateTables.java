@@ -20,6 +20,7 @@ final class StateTables {
         tables.put("notes.csv", notes(state));
         tables.put("readings.csv", readings(state));
         tables.put("conflicts.csv", conflicts(state));
+        tables.putAll(MadeTables.of(state));
         return tables;
     }
 

@@ -77,6 +77,13 @@ final class EventIds {
                 .with("withdrawn", e.withdrawn() ? "yes" : "no")
                 .with("to", e.to().map(Object::toString).orElse(""))
                 .with("instead", e.instead());
+        for (Map.Entry<String, String> v : e.said().entrySet()) {
+            content = content.with(v.getKey(), v.getValue());
+        }
+        if (!e.rows().isEmpty()) {
+            content = content.with(
+                    "rows", e.rows().stream().map(r -> r.toString()).toList());
+        }
         // An event without photos keeps the id that it had before there were any.
         return e.photos().isEmpty()
                 ? content

@@ -88,6 +88,8 @@ final class HistoryReplay {
                                 new Measured(
                                         e.kind(), e.of(), e.station(), e.state(), e.values(), Optional.of(e.at())));
             case CORRECT -> correct(sent, e);
+            case DRAW, MIX, PLY -> new MadeReplay(shop).replay(sent, step, e);
+            case DEVIATION, SETTLE -> new TroubleReplay(shop, project(), photos).replay(sent, e);
         };
     }
 

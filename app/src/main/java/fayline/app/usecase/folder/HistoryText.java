@@ -4,6 +4,7 @@ import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.payload.Photo;
 import fayline.flow.record.payload.Value;
+import fayline.flow.record.trouble.Rework;
 import fayline.store.file.kind.HistoryKind;
 import java.time.Instant;
 import java.time.LocalDateTime;
@@ -19,6 +20,9 @@ final class HistoryText {
     private static final String HEAD =
             "# What the record holds beyond the other history files. Written by export; read in again"
                     + " by import.\nhistory:\n";
+    /** Keys whose values are whole numbers, which stand without quotation marks. */
+    private static final List<String> COUNTS = List.of("ply", "batch");
+
     private final ZoneId zone;
     private final Map<Long, String> clients;
     private final StringBuilder out = new StringBuilder(HEAD);
@@ -66,6 +70,18 @@ final class HistoryText {
                 measured(f);
             }
             case CORRECTED -> correct(e, f);
+            case LOT_DRAWN -> made(e, "draw", f);
+            case MIX_MADE -> made(e, "mix", f);
+            case PLY_LAID -> made(e, "ply", f);
+            case DEVIATION_RAISED -> {
+                begin(e, "deviation", f);
+                plain("about", f.text("about").substring(f.text("about").indexOf('/') + 1));
+                text("text", f.text("text"));
+                plain("structural", f.text("structural"));
+                told(f);
+                photos(Photo.allOf(f));
+            }
+            case DEVIATION_SETTLED -> settle(e, f);
             case FILE_SAVED,
                     FILE_REMOVED,
                     PROJECT_ADDED,
@@ -80,6 +96,44 @@ final class HistoryText {
                     SIGN_IN_BARRED,
                     SHEET_PRINTED,
                     ACT_REFUSED -> {}
+        }
+    }
+
+    private void made(Entry e, String act, Value.Fields f) {
+        begin(e, act, f);
+        plain("lot", f.text("lot"));
+        HistoryKind.SAID.forEach(k -> {
+            if (COUNTS.contains(k)) {
+                plain(k, f.text(k));
+            } else {
+                text(k, f.text(k));
+            }
+        });
+        told(f);
+    }
+
+    private void told(Value.Fields f) {
+        if (!f.text("told").isEmpty()) {
+            plain("told", local(Instant.parse(f.text("told"))));
+        }
+    }
+
+    private void settle(Entry e, Value.Fields f) {
+        begin(e, "settle", f);
+        String named = clients.get(f.whole("deviation").orElse(0L));
+        plain("deviation", named == null ? "" : named);
+        plain("disposition", f.text("disposition"));
+        text("text", f.text("note"));
+        plain("structural", f.text("structural"));
+        plain("second", f.text("second"));
+        List<Rework> rework = Rework.allOf(f);
+        if (!rework.isEmpty()) {
+            out.append("    rework:\n");
+        }
+        for (Rework r : rework) {
+            out.append("      - what: ").append(quoted(r.what())).append('\n');
+            inRow("time", quoted(r.time()));
+            inRow("kind", r.kind());
         }
     }
 
@@ -151,16 +205,14 @@ final class HistoryText {
         }
         for (Photo p : photos) {
             out.append("      - file: ").append(p.sha256()).append('\n');
-            inPhoto(
-                    "people",
-                    p.people() == Photo.People.UNSAID ? "" : p.people().key());
-            inPhoto("original", p.original() ? "yes" : "");
-            inPhoto("location", p.location() ? "yes" : "");
-            inPhoto("sent", p.sent().equals(p.sha256()) ? "" : p.sent());
+            inRow("people", p.people() == Photo.People.UNSAID ? "" : p.people().key());
+            inRow("original", p.original() ? "yes" : "");
+            inRow("location", p.location() ? "yes" : "");
+            inRow("sent", p.sent().equals(p.sha256()) ? "" : p.sent());
         }
     }
 
-    private void inPhoto(String key, String word) {
+    private void inRow(String key, String word) {
         if (!word.isEmpty()) {
             out.append("        ").append(key).append(": ").append(word).append('\n');
         }

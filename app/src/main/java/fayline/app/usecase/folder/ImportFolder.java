@@ -172,7 +172,7 @@ public final class ImportFolder {
                 .map(ImportFolder::again)
                 .toList();
         fresh.stream()
-                .filter(n -> n.kind().equals(EntryKind.STEP_NOTED.key()))
+                .filter(n -> !n.kind().equals(EntryKind.FILE_SAVED.key()))
                 .flatMap(n -> n.files().stream())
                 .distinct()
                 .flatMap(hash -> trial.files().get(hash).stream())

@@ -14,8 +14,8 @@ public enum Act {
     SIGN("sign a hold point"),
     /** Put a lot to use that is out of date. */
     OVERRIDE_LOT("use a lot that is out of date"),
-    /** Decide that a deviation is used as it is. */
-    ACCEPT_DEVIATION("accept a deviation"),
+    /** Decide what becomes of a deviation: used as it is, reworked, scrapped. */
+    ACCEPT_DEVIATION("decide about a deviation"),
     /** Save any file of the definition, by whatever form. */
     CHANGE_DEFINITION("change the definition"),
     /** Search for a better plan and tell the crew which one holds. */

@@ -62,9 +62,11 @@ final class ByRole implements Judge {
         }
         return switch (kind.get()) {
             case FILE_SAVED, FILE_REMOVED, PROJECT_ADDED, FOLDER_IMPORTED -> Act.CHANGE_DEFINITION;
-            case STEP_STARTED, STEP_NOTED, READING_TAKEN -> Act.WORK;
+            case STEP_STARTED, STEP_NOTED, READING_TAKEN, MIX_MADE, PLY_LAID, DEVIATION_RAISED -> Act.WORK;
+            case LOT_DRAWN -> isYes(fresh.payload(), "override") ? Act.OVERRIDE_LOT : Act.WORK;
+            case DEVIATION_SETTLED -> signature(fresh).isEmpty() ? Act.ACCEPT_DEVIATION : Act.SIGN;
             case STEP_FINISHED -> signature(fresh).isEmpty() ? Act.WORK : Act.SIGN;
-            case CORRECTED -> signature(fresh).isEmpty() && !touchesSignature(fresh) ? Act.WORK : Act.SIGN;
+            case CORRECTED -> ofCorrection(fresh);
             case PLAN_PUBLISHED -> Act.PUBLISH_PLAN;
             case SHEET_PRINTED -> Act.PRINT_SHEET;
             case PERSON_ADMITTED,
@@ -78,8 +80,39 @@ final class ByRole implements Judge {
         };
     }
 
+    private static boolean isYes(Value.Fields f, String field) {
+        return f.text(field).equals("yes");
+    }
+
+    /** A correction asks what the entry asks that it corrects. */
+    private Act ofCorrection(NewEntry fresh) {
+        Optional<Entry> old = corrected(fresh.payload());
+        Optional<EntryKind> kind = old.flatMap(e -> EntryKind.of(e.kind()));
+        if (kind.filter(EntryKind.DEVIATION_SETTLED::equals).isPresent()) {
+            return Act.ACCEPT_DEVIATION;
+        }
+        if (old.filter(e -> isYes(e.fields(), "override")).isPresent()) {
+            return Act.OVERRIDE_LOT;
+        }
+        return signature(fresh).isEmpty() && !touchesSignature(fresh) ? Act.WORK : Act.SIGN;
+    }
+
+    /** The entry that a correction, or a correction of a correction, names in the end. */
+    private Optional<Entry> corrected(Value.Fields correction) {
+        Optional<Entry> named = correction
+                .whole("entry")
+                .filter(n -> n > 0)
+                .flatMap(n -> record.entries(n).stream().limit(1).findFirst());
+        return named.filter(e -> e.kind().equals(EntryKind.CORRECTED.key())).isPresent()
+                ? named.flatMap(e -> corrected(e.fields()))
+                : named;
+    }
+
     private static String signature(NewEntry fresh) {
         Value.Fields f = fresh.payload();
+        if (fresh.kind().equals(EntryKind.DEVIATION_SETTLED.key())) {
+            return f.text("second");
+        }
         return fresh.kind().equals(EntryKind.CORRECTED.key()) ? f.inner("with").text("signed") : f.text("signed");
     }
 

@@ -86,6 +86,11 @@ public final class ShopRecord {
         return new ShopRecord(log, files, clock, one);
     }
 
+    /** Whether every entry is judged by who makes it; otherwise names are picked and nobody's role is known. */
+    public boolean isJudged() {
+        return judge != Judge.NONE;
+    }
+
     /** The files that entries name. */
     public EntryFiles files() {
         return files;

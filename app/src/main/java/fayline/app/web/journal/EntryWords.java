@@ -47,6 +47,8 @@ final class EntryWords {
                 (f.text("withdrawn").isEmpty() ? "corrected" : "withdrew") + " entry "
                         + f.whole("entry").orElse(0L) + ": " + shortened(f.text("why"));
             case READING_TAKEN -> "read " + f.text("kind") + of(f) + ": " + values(f);
+            case LOT_DRAWN, MIX_MADE, PLY_LAID, DEVIATION_RAISED, DEVIATION_SETTLED ->
+                MadeSentences.of(e, kind, this::step, sight);
             case PLAN_PUBLISHED -> "told the crew a plan of " + count(f, "steps", "step");
             case SHEET_PRINTED -> printed(f);
             case PERSON_ADMITTED,
@@ -108,7 +110,7 @@ final class EntryWords {
         return value + (value.isEmpty() ? beside : beside.isEmpty() ? "" : " (" + beside + ")");
     }
 
-    private static String shortened(String text) {
+    static String shortened(String text) {
         String line = text.strip().replaceAll("\\s+", " ");
         return line.length() > LONGEST ? line.substring(0, LONGEST) + " \u2026" : line;
     }
@@ -118,7 +120,7 @@ final class EntryWords {
         Value.Fields f = e.fields();
         List<String> ofStep =
                 List.of(EntryKind.STEP_STARTED.key(), EntryKind.STEP_FINISHED.key(), EntryKind.STEP_NOTED.key());
-        if (ofStep.contains(e.kind())) {
+        if (ofStep.contains(e.kind()) || MadeSentences.OF_STEP.contains(e.kind())) {
             return Sight.cardLink(f.text("step"));
         }
         boolean book = f.text("what").equals("book");

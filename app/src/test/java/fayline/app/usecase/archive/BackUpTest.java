@@ -83,7 +83,11 @@ class BackUpTest {
                             "README.txt",
                             "entries.jsonl",
                             "tables/conflicts.csv",
+                            "tables/deviations.csv",
+                            "tables/lots-drawn.csv",
+                            "tables/mixes.csv",
                             "tables/notes.csv",
+                            "tables/plies.csv",
                             "tables/readings.csv",
                             "tables/steps.csv",
                             "manifest.json");

@@ -28,4 +28,14 @@ public record Lot(
         Optional<LocalDate> expires,
         Optional<LocalDate> opened,
         Optional<TimeSpan> openedLife)
-        implements Keyed {}
+        implements Keyed {
+    /** The last day on which it may be used: the date on it, or the end of its opened life if that is earlier. */
+    public Optional<LocalDate> lastDay() {
+        Optional<LocalDate> once =
+                opened.flatMap(o -> openedLife.map(TimeSpan::days).map(d -> o.plusDays(Math.round(Math.floor(d)))));
+        if (once.isPresent() && expires.isPresent()) {
+            return once.get().isBefore(expires.get()) ? once : expires;
+        }
+        return once.or(() -> expires);
+    }
+}

@@ -12,11 +12,11 @@ import java.util.List;
 import java.util.Optional;
 
 /** Turns amounts of a material into the kind in which it is needed: a length of roll into an area, a mass of cloth into one. */
-final class Amount {
+public final class Amount {
     private Amount() {}
 
     /** An amount as it is written, where it is an area, a length or a mass. */
-    static Optional<Quantity> read(String text) {
+    public static Optional<Quantity> read(String text) {
         for (QuantityKind<? extends Quantity> kind :
                 List.of(QuantityKind.MASS, QuantityKind.AREA, QuantityKind.LENGTH)) {
             try {
@@ -36,7 +36,7 @@ final class Amount {
      * @param material the material, where it is one
      * @return the value; empty where the one cannot be turned into the other
      */
-    static Optional<Double> as(Quantity amount, Quantity like, Optional<Material> material) {
+    public static Optional<Double> as(Quantity amount, Quantity like, Optional<Material> material) {
         if (amount.getClass() == like.getClass()) {
             return Optional.of(amount.si());
         }
@@ -59,7 +59,7 @@ final class Amount {
     }
 
     /** A value in SI in the kind of another amount. */
-    static Quantity like(Quantity kind, double si) {
+    public static Quantity like(Quantity kind, double si) {
         if (kind instanceof Area) {
             return new Area(si);
         }

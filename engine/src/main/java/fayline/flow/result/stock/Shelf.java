@@ -1,6 +1,5 @@
 package fayline.flow.result.stock;
 
-import fayline.basis.units.TimeSpan;
 import fayline.flow.project.stock.Lot;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -41,18 +40,8 @@ final class Shelf {
         }
     }
 
-    /** The last day on which a lot may be used: the date on it, or the end of its opened life if that is earlier. */
-    static Optional<LocalDate> lastDay(Lot lot) {
-        Optional<LocalDate> opened = lot.opened()
-                .flatMap(o -> lot.openedLife().map(TimeSpan::days).map(d -> o.plusDays(Math.round(Math.floor(d)))));
-        if (opened.isPresent() && lot.expires().isPresent()) {
-            return opened.get().isBefore(lot.expires().get()) ? opened : lot.expires();
-        }
-        return opened.or(lot::expires);
-    }
-
     void put(Lot lot, double amount) {
-        put(lot.id(), lot.received(), lastDay(lot), amount);
+        put(lot.id(), lot.received(), lot.lastDay(), amount);
     }
 
     void put(String id, LocalDate from, Optional<LocalDate> expires, double amount) {

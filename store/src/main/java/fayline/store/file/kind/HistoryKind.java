@@ -5,6 +5,7 @@ import static fayline.store.file.shape.Key.must;
 
 import fayline.flow.record.Slip;
 import fayline.flow.record.payload.Photo;
+import fayline.flow.record.trouble.Disposition;
 import fayline.store.file.shape.Forms;
 import fayline.store.file.shape.Keys;
 import fayline.store.file.shape.Listed;
@@ -20,6 +21,29 @@ public final class HistoryKind {
     public static final List<String> AS_TYPED = List.of(
             "value", "nogo", "round", "air", "humidity", "surface", "temperature", "probe", "instrument", "lot");
 
+    /** The keys of what went into a step and of deviations. */
+    public static final List<String> SAID = List.of(
+            "component",
+            "amount",
+            "override",
+            "why",
+            "batch",
+            "system",
+            "resin-lot",
+            "hardener-lot",
+            "resin",
+            "hardener",
+            "ply",
+            "name",
+            "skipped",
+            "about",
+            "structural",
+            "deviation",
+            "disposition",
+            "second");
+    /** The keys of one piece of rework. */
+    public static final List<String> REWORK_KEYS = List.of("what", "time", "kind");
+
     private static final Text HASH = Text.of("SHA-256 as 64 hexadecimal digits of small letters", "[0-9a-f]{64}");
 
     private static final Keys PHOTO = Keys.of(
@@ -30,13 +54,32 @@ public final class HistoryKind {
             may("location", new YesNo(), "Yes where the place was left in because that was asked for."),
             may("sent", HASH, "SHA-256 of what was sent, where it was made smaller afterwards."));
 
+    private static final Keys REWORK = Keys.of(
+            "a piece of rework",
+            must("what", Forms.TEXT, "What is to be done."),
+            must("time", Forms.TEXT, "Person-time it takes, as typed."),
+            must("kind", Forms.REF, "The sort of work, as trim or lay-up."));
+
     static final Keys SHAPE = Keys.of(
             "an event",
             may("id", Forms.ID, "A name by which a later correction finds it."),
             must("at", Forms.MOMENT, "When it happened, in the shop's time."),
             must("by", Forms.REF, "Who did it or read it."),
-            must("do", Words.of("start", "finish", "note", "reading", "correct"), "What happened."),
-            may("step", Forms.STEP_REF, "The step, for start, finish and note."),
+            must(
+                    "do",
+                    Words.of(
+                            "start",
+                            "finish",
+                            "note",
+                            "reading",
+                            "correct",
+                            "draw",
+                            "mix",
+                            "ply",
+                            "deviation",
+                            "settle"),
+                    "What happened."),
+            may("step", Forms.STEP_REF, "The step, for start, finish, note, draw, mix and ply."),
             may("with", Listed.of(Forms.REF), "Who else worked on it."),
             may("people", Listed.of(Forms.REF), "Who worked on it, where it was not who tells it."),
             may("places", Listed.of(Forms.REF), "Stands and ports that were taken."),
@@ -47,7 +90,7 @@ public final class HistoryKind {
                     Words.of(Slip.keys().toArray(String[]::new)),
                     "For a finish: why it took longer or came later than planned."),
             may("text", Forms.TEXT, "A note, or why something is corrected."),
-            may("photos", Listed.of(PHOTO), "For a note: photos that go with it."),
+            may("photos", Listed.of(PHOTO), "For a note or deviation: photos that go with it."),
             may(
                     "corrects",
                     Forms.ID,
@@ -81,7 +124,33 @@ public final class HistoryKind {
             may("temperature", Forms.TEXT, "For a gap: the part's temperature when it was read, as typed."),
             may("probe", Forms.REF, "The probe or place."),
             may("instrument", Forms.TEXT, "What it was read with."),
-            may("lot", Forms.MARK, "The lot that was used."));
+            may("lot", Forms.MARK, "The lot that was used."),
+            may("component", Words.of("resin", "hardener"), "For a draw: which part of a system."),
+            may("amount", Forms.TEXT, "For a draw: how much, as typed."),
+            may("override", new YesNo(), "For a draw: yes where the lead allowed a lot out of date."),
+            may("why", Forms.TEXT, "For a draw, mix or ply: the reason of what is not as usual."),
+            may("batch", Numeral.count(1, 9999), "For a mix: which batch of the card."),
+            may("system", Forms.REF, "For a mix: the resin or adhesive system."),
+            may("resin-lot", Forms.MARK, "For a mix: lot of the resin."),
+            may("hardener-lot", Forms.MARK, "For a mix: lot of the hardener."),
+            may(
+                    "resin",
+                    Forms.TEXT,
+                    "For a mix: what the scale showed for the resin, as typed; left out where it was not weighed."),
+            may("hardener", Forms.TEXT, "For a mix: the same for the hardener."),
+            may("ply", Numeral.count(1, 9999), "For a ply: its place in the step."),
+            may("name", Forms.TEXT, "For a ply: what the card called it."),
+            may("skipped", new YesNo(), "For a ply: yes where it was left out."),
+            may("about", Forms.WORK_REF, "For a deviation: the part, joint or step."),
+            may("structural", new YesNo(), "For a deviation or its decision: whether structure is touched."),
+            may("deviation", Forms.ID, "For a decision: the id of the event that raised the deviation."),
+            may("disposition", Words.of(Disposition.keys().toArray(String[]::new)), "For a decision: what is decided."),
+            may(
+                    "second",
+                    Forms.REF,
+                    "For a decision: the second person where structure is touched; who decides and agrees are two events where this is who tells it."),
+            may("rework", Listed.of(REWORK), "For a decision to rework: what is to be done."),
+            may("told", Forms.MOMENT, "When it was entered, where that was much later."));
 
     private HistoryKind() {}
 }
