@@ -11,6 +11,9 @@ import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * Writes a shop's record into one file, whether a program has the data folder open or not. The file is a beginning of the
@@ -47,6 +50,9 @@ public final class BackUpRecord {
         chain.end().ifPresent(f -> {
             throw new UnsoundRecordException(f.sentence(), "nothing was written");
         });
+        RecordState state = RecordState.of(kept.entries());
+        Map<String, String> tables = new TreeMap<>(StateTables.of(state));
+        tables.put("files.csv", FileTable.of(kept.entries()));
         RecordArchive.write(
                 file,
                 new RecordArchive.Contents(
@@ -54,7 +60,8 @@ public final class BackUpRecord {
                         chain.head(),
                         chain.treeHead(),
                         signIns ? PeopleText.of(kept) : "",
-                        StateTables.of(RecordState.of(kept.entries())),
+                        tables,
+                        state.projects().stream().collect(Collectors.toMap(p -> p, state::files)),
                         now,
                         program),
                 hash -> new ByteArrayInputStream(RecordSnapshot.file(data, hash)

@@ -84,6 +84,7 @@ class BackUpTest {
                             "entries.jsonl",
                             "tables/conflicts.csv",
                             "tables/deviations.csv",
+                            "tables/files.csv",
                             "tables/lots-drawn.csv",
                             "tables/mixes.csv",
                             "tables/notes.csv",

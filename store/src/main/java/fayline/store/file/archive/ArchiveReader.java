@@ -37,7 +37,8 @@ public final class ArchiveReader implements AutoCloseable {
     private static final int LONGEST_LINE = 16_000_000;
 
     private static final Pattern NAMES =
-            Pattern.compile("README\\.txt|entries\\.jsonl|people\\.json|tables/[a-z-]{1,40}\\.csv|files/[0-9a-f]{64}");
+            Pattern.compile("README\\.txt|entries\\.jsonl|people\\.json|tables/[a-z-]{1,40}\\.csv|files/[0-9a-f]{64}"
+                    + "|definition/[a-z0-9-]{1,80}/(?!.*\\.\\.)[^\\\\\\p{Cntrl}]{1,400}");
 
     private final Path file;
     private final ZipFile zip;

@@ -3,9 +3,11 @@ package fayline.store.file.archive;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryLine;
 import fayline.flow.record.Head;
+import fayline.flow.record.KeptFile;
 import fayline.flow.record.TreeHead;
 import fayline.flow.record.payload.Value;
 import java.io.BufferedOutputStream;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -23,6 +25,7 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.zip.ZipEntry;
@@ -36,6 +39,7 @@ public final class RecordArchive {
     static final String PEOPLE = "people.json";
     static final String FILES = "files/";
     static final String TABLES = "tables/";
+    static final String DEFINITION = "definition/";
     private static final String READ_ME = "README.txt";
 
     /** The earliest time that a ZIP can hold; no file in it tells when it was made but the manifest. */
@@ -67,6 +71,7 @@ public final class RecordArchive {
      * @param tree the same as a head of the tree
      * @param people who may enter, as canonical JSON; empty to leave them out
      * @param tables tables for reading by file name, as {@code steps.csv}
+     * @param definitions each project's definition now, its files by path, for reading
      * @param written when
      * @param program the version that writes
      */
@@ -76,12 +81,14 @@ public final class RecordArchive {
             TreeHead tree,
             String people,
             Map<String, String> tables,
+            Map<String, SortedMap<String, KeptFile>> definitions,
             Instant written,
             String program) {
-        /** Copies list and map. */
+        /** Copies list and maps. */
         public Contents {
             entries = List.copyOf(entries);
             tables = Map.copyOf(tables);
+            definitions = Map.copyOf(definitions);
         }
     }
 
@@ -141,6 +148,11 @@ public final class RecordArchive {
         for (Map.Entry<String, String> t : new TreeMap<>(c.tables()).entrySet()) {
             put(TABLES + t.getKey(), t.getValue());
         }
+        for (Map.Entry<String, SortedMap<String, KeptFile>> d : new TreeMap<>(c.definitions()).entrySet()) {
+            for (KeptFile f : d.getValue().values()) {
+                copy(DEFINITION + d.getKey() + "/" + f.path(), new ByteArrayInputStream(f.bytes()));
+            }
+        }
         for (String hash : hashes) {
             try (InputStream in = attached.open(hash)) {
                 String found = copy(FILES + hash, in);
@@ -166,7 +178,7 @@ public final class RecordArchive {
     }
 
     private void put(String name, String text) throws IOException {
-        copy(name, new java.io.ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
+        copy(name, new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
     }
 
     private String copy(String name, InputStream in) throws IOException {
@@ -198,8 +210,10 @@ public final class RecordArchive {
                 The record of a shop, written by Fayline %s.
 
                 entries.jsonl  every entry in order, one line each, as JSON: what happened, who, when
-                files/         files that belong to entries, each under the SHA-256 of its bytes
+                files/         photos and other files that belong to entries, each under the SHA-256 of its bytes;
+                               tables/files.csv says what each is: put .jpg or .png behind the name to look at a photo
                 tables/        what the entries amount to, as tables for reading (CSV, UTF-8)
+                definition/    each project as it is defined now, as the folder of YAML that it came from
                 people.json    only in a backup: who may enter, with hashes of their passwords and PINs
                 manifest.json  every file here with its size and SHA-256, and the head of the record
 
