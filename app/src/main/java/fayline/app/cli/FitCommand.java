@@ -20,6 +20,8 @@ import fayline.flow.card.fit.FitCard;
 import fayline.flow.card.fit.FitCardMaker;
 import fayline.flow.result.expand.Names;
 import fayline.flow.result.fit.FitResult;
+import fayline.flow.result.fit.FitWay;
+import fayline.method.fitup.aim.Aim;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -174,7 +176,18 @@ final class FitCommand implements Callable<Integer> {
                         .map(a -> a.sentence().in(units))
                         .filter(s -> !s.isEmpty())
                         .orElse("No move can be told yet."));
+        fit.advice()
+                .ifPresent(a -> a.ways().stream()
+                        .filter(w ->
+                                w.aimed().aim() != Aim.WORST && w.aimed().move().isPresent())
+                        .forEach(w -> surroundings.out().println(other(w, units))));
         return ExitCode.DONE;
+    }
+
+    /** A move by another way to judge it, in a line. */
+    private static String other(FitWay w, UnitSystem units) {
+        int outside = w.aimed().move().orElseThrow().outside().size();
+        return w.name() + ": " + w.sentence().in(units) + "; " + (outside == 0 ? "all inside" : outside + " outside");
     }
 
     private static byte[] template(

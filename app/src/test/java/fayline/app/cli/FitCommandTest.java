@@ -34,7 +34,12 @@ class FitCommandTest {
                         "", "fit", DEMO, "canopy-left", "--card", card.toString(), "--template", template.toString()))
                 .as(shell.err)
                 .isZero();
-        assertThat(shell.out).contains("Card in ").contains("Template in ").contains("about the middle");
+        assertThat(shell.out)
+                .contains("Card in ")
+                .contains("Template in ")
+                .contains("about the middle")
+                .containsPattern("Errors evened out: .+; (all inside|\\d+ outside)")
+                .containsPattern("Farthest inside the limits: .+; (all inside|\\d+ outside)");
         assertThat(text(card)).contains("Set it").contains("Shims and clamps, at the index points");
         assertThat(Files.readString(template, StandardCharsets.US_ASCII).strip())
                 .contains("AC1009")

@@ -7,6 +7,7 @@ import fayline.flow.project.fit.Fit;
 import fayline.flow.project.fit.FitStation;
 import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
+import fayline.flow.result.fit.FitWay;
 import fayline.flow.result.fit.LaterState;
 import fayline.flow.result.fit.ShopHeat;
 import fayline.flow.result.fit.StateReadings;
@@ -34,25 +35,36 @@ public final class FitPictures {
      * @param links where a station's mark leads
      */
     public static GapPicture gaps(FitResult r, QuantityFormat format, String station, Function<String, String> links) {
+        return gaps(r, format, Optional.empty(), station, links);
+    }
+
+    /**
+     * The same after the move of another way to judge it.
+     *
+     * @param way the way; empty for the recommended one
+     */
+    public static GapPicture gaps(
+            FitResult r, QuantityFormat format, Optional<FitWay> way, String station, Function<String, String> links) {
+        String moved = way.isPresent() ? "after this move" : "after the move";
         return new GapPicture(
                 r.fit().name(),
                 r.outline(),
                 r.hand(),
                 r.fit().stations().stream()
-                        .map(s -> station(r, s, format, links))
+                        .map(s -> station(r, s, way, format, links))
                         .toList(),
                 station.isEmpty() ? Optional.empty() : Optional.of(station),
                 "as read",
                 r.advice()
                         .map(FitAdvice::shop)
                         .filter(ShopHeat::matters)
-                        .map(h -> "after the move, at "
+                        .map(h -> moved + ", at "
                                 + Amount.degC(h.shopDegC().orElseThrow()).in(format.system()))
-                        .orElse("after the move"));
+                        .orElse(moved));
     }
 
     private static StationPicture station(
-            FitResult r, FitStation s, QuantityFormat format, Function<String, String> links) {
+            FitResult r, FitStation s, Optional<FitWay> way, QuantityFormat format, Function<String, String> links) {
         OptionalDouble before = OptionalDouble.empty();
         OptionalDouble after = OptionalDouble.empty();
         Fit fit = r.fit();
@@ -70,7 +82,7 @@ public final class FitPictures {
                     nominal = a.shop().seenMm(i, row.nominalMm());
                     upper = a.shop().seenMm(i, row.upperMm());
                     int n = i;
-                    after = a.seenAfterMm()
+                    after = a.seenAfterMm(way)
                             .map(g -> OptionalDouble.of(g.get(n)))
                             .orElse(OptionalDouble.empty());
                 }

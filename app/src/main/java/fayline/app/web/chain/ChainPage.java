@@ -38,7 +38,7 @@ public final class ChainPage implements Page {
                         "chain/chain.jte",
                         (sight, id, assume) -> LookAtChains.of(sight.view(), id, assume),
                         r -> r.chain().name(),
-                        ChainPage::view)
+                        (sight, r, visit) -> view(sight, r, Asked.assumes(visit)))
                 .addTo(routes, sights);
         routes.get("/chain/{id}/sheet.pdf", ctx -> {
             Visit visit = new Visit(ctx);
@@ -47,7 +47,7 @@ public final class ChainPage implements Page {
     }
 
     private static void print(Visit visit, Sight sight) {
-        boolean assume = visit.query("assume").equals("yes");
+        boolean assume = Asked.assumes(visit);
         FitChainResult r = LookAtChains.of(sight.view(), visit.inPath("id"), assume)
                 .orElseThrow(() -> Refusal.absent("chain of that name"));
         byte[] pdf = ChainPdf.print(

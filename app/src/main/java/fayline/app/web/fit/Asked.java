@@ -30,8 +30,13 @@ public record Asked<T>(
 
     /** Words an answer. */
     public interface Words<T> {
-        /** What the template shows. */
-        Object of(Sight sight, T found, boolean assume);
+        /** What the template shows to this visit. */
+        Object of(Sight sight, T found, Visit visit);
+    }
+
+    /** Whether a visit asks for uncertainties that nobody gave to be assumed. */
+    public static boolean assumes(Visit visit) {
+        return visit.query("assume").equals("yes");
     }
 
     /** Adds the address. */
@@ -39,13 +44,12 @@ public record Asked<T>(
         routes.get(address, ctx -> {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> {
-                boolean assume = visit.query("assume").equals("yes");
-                T found = look.of(sight, visit.inPath("id"), assume).orElseThrow(() -> Refusal.absent(what));
+                T found = look.of(sight, visit.inPath("id"), assumes(visit)).orElseThrow(() -> Refusal.absent(what));
                 sights.show(
                         visit,
                         template,
                         sights.frame(visit, sight, name.apply(found), "/fits"),
-                        words.of(sight, found, assume));
+                        words.of(sight, found, visit));
             });
         });
     }

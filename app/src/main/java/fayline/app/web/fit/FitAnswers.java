@@ -87,7 +87,7 @@ final class FitAnswers {
                 fits(a),
                 verdict(sight, a) + (a.shop().matters() ? " " + wanted(sight, a) : ""),
                 FitSeen.of(sight, a),
-                outside(sight, a),
+                outside(sight, a.best().outside()),
                 move(sight, r),
                 best.map(m -> turn(sight, r, m)).orElse(""),
                 a.atMarks().stream().map(sight::say).toList(),
@@ -130,12 +130,7 @@ final class FitAnswers {
             return "No move is given: see below why.";
         }
         List<Double> gaps = a.best().found().get().gapsMm();
-        int worst = 0;
-        for (int i = 0; i < gaps.size(); i++) {
-            if (off(a.rows().get(i), gaps.get(i)) > off(a.rows().get(worst), gaps.get(worst))) {
-                worst = i;
-            }
-        }
+        int worst = worst(a, gaps);
         FitRow row = a.rows().get(worst);
         List<PartMove.Flush> flushes = a.best().found().get().flushes();
         boolean lies = a.rows().stream().allMatch(x -> x.gapMm() >= x.lowerMm() && x.gapMm() <= x.upperMm())
@@ -193,6 +188,17 @@ final class FitAnswers {
                 Amount.degC(a.shop().soughtDegC().orElseThrow())));
     }
 
+    /** The row whose gap is worst, by its weight. */
+    static int worst(FitAdvice a, List<Double> gapsMm) {
+        int worst = 0;
+        for (int i = 1; i < gapsMm.size(); i++) {
+            if (off(a.rows().get(i), gapsMm.get(i)) > off(a.rows().get(worst), gapsMm.get(worst))) {
+                worst = i;
+            }
+        }
+        return worst;
+    }
+
     private static double off(FitRow row, double gapMm) {
         return row.weight() * Math.abs(gapMm - row.nominalMm());
     }
@@ -209,8 +215,8 @@ final class FitAnswers {
         return "needs " + FitWords.length(sight, lowerMm) + " to " + FitWords.length(sight, upperMm);
     }
 
-    private static List<String> outside(Sight sight, FitAdvice a) {
-        return a.best().outside().stream()
+    static List<String> outside(Sight sight, List<MoveReport.Outside> outside) {
+        return outside.stream()
                 .map(o -> o.wanted().named() + " ends at " + FitWords.length(sight, o.valueMm()) + " ("
                         + needs(sight, o.wanted()) + "): "
                         + (Math.abs(o.beyondMm()) < LEAST_MM ? "just" : FitWords.length(sight, Math.abs(o.beyondMm())))

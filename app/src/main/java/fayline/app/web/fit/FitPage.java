@@ -21,6 +21,7 @@ import fayline.flow.project.design.Part;
 import fayline.flow.project.fit.Fit;
 import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
+import fayline.flow.result.fit.FitWay;
 import io.javalin.config.RoutesConfig;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -46,7 +47,7 @@ public final class FitPage implements Page {
                         "fit/fit.jte",
                         (sight, id, assume) -> LookAtFits.of(sight.view(), id, assume),
                         f -> f.result().fit().name(),
-                        (sight, f, assume) -> view(sight, f, frame(sight, f), assume))
+                        (sight, f, visit) -> view(sight, f, frame(sight, f), visit))
                 .addTo(routes, sights);
     }
 
@@ -54,9 +55,11 @@ public final class FitPage implements Page {
         return LookAtFrames.of(sight.view(), f.result().fit().id()).orElseThrow();
     }
 
-    private static FitView view(Sight sight, FitSight f, FrameSight frame, boolean assume) {
+    private static FitView view(Sight sight, FitSight f, FrameSight frame, Visit visit) {
+        boolean assume = Asked.assumes(visit);
         WidthWords words = new WidthWords(sight.format(), sight::personName);
         FitResult r = f.result();
+        Optional<FitWay> way = FitWays.chosen(r, visit);
         Optional<FitAnswer> answer = r.advice().map(a -> FitAnswers.of(sight, r, a, assume));
         return new FitView(
                 r.fit().id(),
@@ -66,8 +69,9 @@ public final class FitPage implements Page {
                         .map(p -> new Frame.Choice(
                                 p.id(), p.name(), r.fit().part().equals(Optional.of(p.id()))))
                         .toList(),
-                FitPicture.of(sight, r),
+                FitPicture.of(sight, r, way),
                 answer,
+                r.advice().flatMap(a -> FitWays.of(sight, r, a, way, assume)),
                 first(r),
                 r.beforehand()
                         .map(s -> FitSchemes.rows(r.fit(), s, sight, r.places().size()))

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param parts the parts it can belong to, its own chosen
  * @param drawing before and after, drawn; empty where no place is known
  * @param answer what to do now; empty where too little is known
+ * @param ways the ways to judge the move, side by side; empty where there is none
  * @param first what is needed before there is an answer, a sentence each
  * @param schemesBefore ways to locate it where nothing is read yet
  * @param missing what nobody has given, so that no chance is told
@@ -42,6 +43,7 @@ public record FitView(
         List<Frame.Choice> parts,
         String drawing,
         Optional<FitAnswer> answer,
+        Optional<FitWaysView> ways,
         List<String> first,
         List<FitAnswer.Scheme> schemesBefore,
         List<String> missing,

@@ -3,6 +3,7 @@ package fayline.app.web.fitwhy;
 import fayline.app.usecase.fit.FitLines;
 import fayline.app.usecase.fit.FitSight;
 import fayline.app.usecase.fit.LookAtFits;
+import fayline.app.web.fit.Asked;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
@@ -27,7 +28,7 @@ public final class FitWhyPage implements Page {
         routes.get("/fit/{id}/why", ctx -> {
             Visit visit = new Visit(ctx);
             sights.with(visit, sight -> {
-                boolean assume = visit.query("assume").equals("yes");
+                boolean assume = Asked.assumes(visit);
                 FitResult result = LookAtFits.of(sight.view(), visit.inPath("id"), assume)
                         .map(FitSight::result)
                         .orElseThrow(() -> Refusal.absent("fit of that name"));
@@ -52,6 +53,7 @@ public final class FitWhyPage implements Page {
     private static List<WhyView.Shown> figures(String of, Grounds g) {
         return switch (of) {
             case "move" -> MoveFigures.move(g);
+            case "ways" -> WayFigures.ways(g);
             case "gaps" -> MoveFigures.gaps(g);
             case "shims" -> HoldFigures.shims(g);
             case "trim" -> HoldFigures.trim(g);

@@ -112,6 +112,7 @@ final class Advice {
                                 .map(m -> words.at(f.move(), m.place(), m.name()))
                                 .toList())
                         .orElse(List.of()),
+                new Ways(fit, places, words).of(question, best),
                 best.curved() ? Optional.empty() : flush(now, pivot),
                 fit.holding().points().stream().map(held::contact).toList(),
                 found.flatMap(f -> shims(rows, shop, f, findings)),

@@ -26,6 +26,7 @@ import java.util.OptionalDouble;
  * @param best the best move
  * @param sentence the move in words; empty where there is none
  * @param atMarks where marked places go, in words
+ * @param ways the move by every way to judge it, the recommended one first
  * @param flush shift and tilt that bring a flat part flush, where three stations have a flush; of a curved part the best move does
  * @param points where the index points touch the neighbour, in the order of the shims
  * @param shims shims at the index points that hold it there; empty without index points
@@ -45,6 +46,7 @@ public record FitAdvice(
         PartMove best,
         Phrase sentence,
         List<Phrase> atMarks,
+        List<FitWay> ways,
         Optional<FlushPlaneResult> flush,
         List<Station> points,
         Optional<ShimResult> shims,
@@ -58,6 +60,7 @@ public record FitAdvice(
     public FitAdvice {
         rows = List.copyOf(rows);
         atMarks = List.copyOf(atMarks);
+        ways = List.copyOf(ways);
         points = List.copyOf(points);
         readingMm = List.copyOf(readingMm);
         findings = List.copyOf(findings);
@@ -66,5 +69,12 @@ public record FitAdvice(
     /** The gaps to see in the shop after the best move, in mm, in the order of the rows; empty where there is no move. */
     public Optional<List<Double>> seenAfterMm() {
         return best.gapsMm().map(shop::seenMm);
+    }
+
+    /** The same after the move of another way to judge it, where one is chosen. */
+    public Optional<List<Double>> seenAfterMm(Optional<FitWay> chosen) {
+        return chosen.isEmpty()
+                ? seenAfterMm()
+                : chosen.flatMap(w -> w.aimed().move()).map(l -> shop.seenMm(l.gapsMm()));
     }
 }

@@ -48,10 +48,19 @@ public record TwoMoves<S extends WantedLines<S, M>, M>(
             S lines, Box box, List<Double> uncertaintiesMm) {
         Optional<Settled<S, M, MinimaxFit.Fit>> minimax =
                 Settled.solve(lines, r -> MinimaxFit.fit(r.equations(), r.hard(box)), (r, f) -> r.move(f.point()));
-        Optional<Settled<S, M, List<Double>>> squares =
-                Settled.solve(lines, r -> LeastSquares.within(r.equations(), r.hard(box)), (r, x) -> r.move(x));
-        return minimax.flatMap(m ->
-                squares.map(s -> new TwoMoves<>(m, s, uncertaintiesMm, MoveSpread.of(s.rows(), uncertaintiesMm))));
+        return minimax.flatMap(m -> squares(lines, box)
+                .map(s -> new TwoMoves<>(m, s, uncertaintiesMm, MoveSpread.of(s.rows(), uncertaintiesMm))));
+    }
+
+    /**
+     * Looks for the move of least squares alone.
+     *
+     * @param lines the readings, straight about no move
+     * @param box limits of the move
+     * @return empty where limits and minimum gaps contradict each other
+     */
+    public static <S extends WantedLines<S, M>, M> Optional<Settled<S, M, List<Double>>> squares(S lines, Box box) {
+        return Settled.solve(lines, r -> LeastSquares.within(r.equations(), r.hard(box)), (r, x) -> r.move(x));
     }
 
     /** Whether no other move has so small a worst deviation. */

@@ -41,7 +41,7 @@ public record PartQuestion(
     }
 
     /** The pivot as it lies in the plane. */
-    Spot flatPivot() {
+    public Spot flatPivot() {
         return new Spot(pivot.x(), pivot.y());
     }
 
