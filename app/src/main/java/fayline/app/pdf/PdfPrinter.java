@@ -63,18 +63,29 @@ public final class PdfPrinter {
         });
     }
 
-    /** Where a line may end, by the rules for text: the printer's own would part the minutes of a time from its hours. */
+    /** Where a line may end: the usual places, but not within a time or the number of a lot. */
     private static final class LineEnds implements FSTextBreaker {
         private final BreakIterator ends = BreakIterator.getLineInstance(Locale.ENGLISH);
+        private String text = "";
 
         @Override
         public int next() {
-            return ends.next();
+            int end = ends.next();
+            while (end > 0 && end < text.length() && isWithin(end)) {
+                end = ends.next();
+            }
+            return end;
+        }
+
+        private boolean isWithin(int end) {
+            char before = text.charAt(end - 1);
+            return (before == ':' || before == '-') && Character.isDigit(text.charAt(end));
         }
 
         @Override
-        public void setText(String text) {
-            ends.setText(text);
+        public void setText(String newText) {
+            text = newText;
+            ends.setText(newText);
         }
     }
 

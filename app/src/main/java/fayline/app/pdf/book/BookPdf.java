@@ -189,6 +189,15 @@ public final class BookPdf {
         m.close();
     }
 
+    /** Begins a table with the heads of its columns. */
+    static void head(Markup m, String... columns) {
+        m.open("table", "rows").open("thead").open("tr");
+        for (String c : columns) {
+            m.openWith("th", "scope", "col").text(c).close();
+        }
+        m.close().close().open("tbody");
+    }
+
     /** A drawing with its title for those who cannot see it. */
     static void drawing(Markup m, Drawing d, double scale) {
         String svg = SvgRenderer.forPaper().render(d, scale);

@@ -117,6 +117,12 @@ final class BookWords {
                 .orElse(id);
     }
 
+    /** What a lot is of, and which part of a system. */
+    String lotOf(String lot, String component) {
+        String of = definition.lots().find(lot).map(l -> stuff(l.of())).orElse("");
+        return of + (component.isEmpty() || of.isEmpty() ? component : ", " + component);
+    }
+
     /** A step by its id within the record, as {@code project/made/1/key}. */
     String step(String id) {
         return names.stepName(id);

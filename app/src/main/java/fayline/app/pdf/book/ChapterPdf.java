@@ -13,11 +13,13 @@ import fayline.flow.project.design.Laminate;
 import fayline.flow.project.design.Part;
 import fayline.flow.project.design.Zone;
 import fayline.flow.record.StepRecord;
+import fayline.flow.record.made.Laid;
 import fayline.flow.result.quantity.PartResult;
 import fayline.flow.result.quantity.PlyCut;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -46,6 +48,7 @@ final class ChapterPdf {
         plies();
         steps();
         signed();
+        new MadePages(m, words, chapter, photos).write();
         new ReadingPages(m, words, chapter).write();
         mass();
         chapter.fits().forEach(f -> new FitPages(m, words, f).write());
@@ -115,19 +118,31 @@ final class ChapterPdf {
             return;
         }
         m.element("h2", "Plies");
-        head("Ply", "Zone", "Material", "Fibres", "Laid", "By", "Step");
-        for (PlyCut p : plies) {
-            StepRecord laid = chapter.ofStage(p.stage()).map(Done::record).orElse(StepRecord.none(""));
-            m.open("tr").element("td", "n", String.valueOf(p.order())).element("td", zone(p.zone()));
-            m.element("td", words.stuff(p.material()));
-            m.element("td", "n", p.core() ? "core" : BookWords.angle(p.angle().degrees()));
-            m.element("td", words.when(laid).isEmpty() ? "not yet" : words.when(laid));
-            m.element("td", words.people(laid.people()));
-            m.element(
-                    "td", chapter.ofStage(p.stage()).map(s -> s.step().title()).orElse(""));
-            m.close();
-        }
+        BookPdf.head(m, "Ply", "Zone", "Material", "Fibres", "Laid", "By", "Lot", "Step");
+        plies.forEach(this::ply);
         m.close().close();
+    }
+
+    private void ply(PlyCut p) {
+        Optional<Done> step = chapter.ofPly(p);
+        Optional<Laid> laid = step.flatMap(s -> s.laid(p));
+        StepRecord record = step.map(Done::record).orElse(StepRecord.none(""));
+        m.open("tr").element("td", "n", String.valueOf(p.order())).element("td", zone(p.zone()));
+        m.element("td", words.stuff(p.material()));
+        m.element("td", "n", p.core() ? "core" : BookWords.angle(p.angle().degrees()));
+        // A tick of the ply itself says more than the step in which it lies.
+        String when = laid.map(l -> (l.skipped() ? "LEFT OUT " : "") + words.at(l.at()))
+                .orElse(words.when(record));
+        m.element("td", when.isEmpty() ? "not yet" : when);
+        m.element("td", laid.map(l -> words.person(l.by())).orElse(words.people(record.people())));
+        m.element("td", laid.map(Laid::lot).orElse(""));
+        m.element("td", step.map(s -> s.step().title()).orElse("")).close();
+        laid.filter(l -> !l.why().isEmpty())
+                .ifPresent(l -> m.open("tr", "below")
+                        .openWith("td", "colspan", "8")
+                        .text("Why: " + l.why())
+                        .close()
+                        .close());
     }
 
     private String zone(String id) {
@@ -140,19 +155,11 @@ final class ChapterPdf {
                 : id;
     }
 
-    private void head(String... columns) {
-        m.open("table", "rows").open("thead").open("tr");
-        for (String c : columns) {
-            m.openWith("th", "scope", "col").text(c).close();
-        }
-        m.close().close().open("tbody");
-    }
-
     private void steps() {
         m.element("h2", "Steps");
         List<Done> begun = chapter.steps().stream().filter(Done::begun).toList();
         if (!begun.isEmpty()) {
-            head("Step", "When", "By", "Where", "Entries");
+            BookPdf.head(m, "Step", "When", "By", "Where", "Entries");
             begun.forEach(this::step);
             m.close().close();
         }
@@ -203,7 +210,7 @@ final class ChapterPdf {
             return;
         }
         m.element("h2", "Hold points");
-        head("Hold point", "Signed by", "When", "How it is known");
+        BookPdf.head(m, "Hold point", "Signed by", "When", "How it is known");
         for (Done s : holds) {
             m.open("tr").element("td", "strong", s.step().title());
             if (s.signature().isPresent()) {
@@ -274,7 +281,7 @@ final class ChapterPdf {
             return;
         }
         m.element("h2", "Corrected");
-        head("When", "By", "What", "Why", "Entry");
+        BookPdf.head(m, "When", "By", "What", "Why", "Entry");
         for (Chapter.Mending c : chapter.mendings()) {
             m.open("tr").element("td", words.at(c.at())).element("td", words.person(c.by()));
             m.element(

@@ -6,6 +6,10 @@ import fayline.app.usecase.book.Chapter;
 import fayline.flow.reading.FitReading;
 import fayline.flow.record.StepRecord;
 import fayline.flow.record.TakenReading;
+import fayline.flow.record.made.Draw;
+import fayline.flow.record.made.Laid;
+import fayline.flow.record.made.Mix;
+import fayline.flow.record.trouble.Deviation;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -30,11 +34,7 @@ final class DatePages {
         List<Line> lines = new ArrayList<>();
         book.begun().forEach(c -> lines(c, lines));
         lines.sort(Comparator.comparing(Line::at).thenComparing(Line::seq));
-        m.open("table", "rows").open("thead").open("tr");
-        for (String c : List.of("Time", "Who", "What", "Entry")) {
-            m.openWith("th", "scope", "col").text(c).close();
-        }
-        m.close().close().open("tbody");
+        BookPdf.head(m, "Time", "Who", "What", "Entry");
         String day = "";
         for (Line l : lines) {
             if (!words.day(l.at()).equals(day)) {
@@ -77,6 +77,19 @@ final class DatePages {
                                             ? ""
                                             : " [pictures: " + n.photos().size() + "]"))));
         }
+        for (Chapter.Done s : c.steps()) {
+            made(s, s.step().title() + ", " + made, lines);
+        }
+        for (Deviation d : c.deviations()) {
+            lines.add(new Line(d.at(), d.seq(), words.person(d.by()), "raised on " + made + ": " + d.text()));
+            d.settled()
+                    .ifPresent(x -> lines.add(new Line(
+                            x.at(),
+                            x.seq(),
+                            words.person(x.by()),
+                            "decided about entry " + d.seq() + ": "
+                                    + x.disposition().words())));
+        }
         for (TakenReading r : c.readings()) {
             lines.add(new Line(
                     r.at(),
@@ -90,6 +103,28 @@ final class DatePages {
                                 .forEach(v -> v.typed()
                                         .forEach(t -> lines.add(
                                                 fit(t, f.fit().name(), s.state().name()))))));
+    }
+
+    private void made(Chapter.Done s, String step, List<Line> lines) {
+        for (Draw d : s.made().draws()) {
+            lines.add(new Line(
+                    d.at(), d.seq(), words.person(d.by()), "drew lot " + d.lot() + " " + d.amount() + " for " + step));
+        }
+        for (Mix x : s.made().mixes()) {
+            String cup = x.resin().isEmpty() ? "not weighed" : x.resin() + " and " + x.hardener();
+            lines.add(new Line(
+                    x.at(),
+                    x.seq(),
+                    words.person(x.by()),
+                    "mixed " + words.stuff(x.system()) + ", " + cup + ", for " + step));
+        }
+        for (Laid l : s.made().plies()) {
+            lines.add(new Line(
+                    l.at(),
+                    l.seq(),
+                    words.person(l.by()),
+                    (l.skipped() ? "left out ply " : "laid ply ") + l.ply() + " of " + step));
+        }
     }
 
     private Line fit(FitReading t, String fit, String state) {

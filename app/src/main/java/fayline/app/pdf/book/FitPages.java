@@ -11,7 +11,6 @@ import fayline.flow.reading.FitReading.Kind;
 import fayline.flow.result.fit.FitResult;
 import fayline.flow.result.fit.StateReadings;
 import fayline.flow.result.fit.StationValue;
-import java.util.List;
 import java.util.stream.Collectors;
 
 /** Writes what was read of a fit in each state, against what was wanted. */
@@ -45,11 +44,7 @@ final class FitPages {
 
     private void state(StateReadings s) {
         m.element("p", "strong", s.state().name() + last(s));
-        m.open("table", "rows").open("thead").open("tr");
-        for (String c : List.of("Station", "Gap as typed", "Gap", "Wanted", "", "Flush as typed", "Read by")) {
-            m.openWith("th", "scope", "col").text(c).close();
-        }
-        m.close().close().open("tbody");
+        BookPdf.head(m, "Station", "Gap as typed", "Gap", "Wanted", "", "Flush as typed", "Read by");
         s.stations().stream().filter(v -> !v.typed().isEmpty()).forEach(this::station);
         m.close().close();
     }

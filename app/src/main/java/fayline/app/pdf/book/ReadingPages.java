@@ -33,11 +33,7 @@ final class ReadingPages {
             return;
         }
         m.element("h2", "Readings");
-        m.open("table", "rows").open("thead").open("tr");
-        for (String c : List.of("When", "What", "Of", "Value as typed", "Read by", "Entry")) {
-            m.openWith("th", "scope", "col").text(c).close();
-        }
-        m.close().close().open("tbody");
+        BookPdf.head(m, "When", "What", "Of", "Value as typed", "Read by", "Entry");
         for (TakenReading r : chapter.readings()) {
             m.open("tr").element("td", words.at(r.at())).element("td", r.kind());
             m.element(

@@ -3,9 +3,13 @@ package fayline.app.usecase.book;
 import fayline.flow.project.design.Made;
 import fayline.flow.record.StepRecord;
 import fayline.flow.record.TakenReading;
+import fayline.flow.record.made.Laid;
+import fayline.flow.record.made.StepMade;
+import fayline.flow.record.trouble.Deviation;
 import fayline.flow.result.fit.FitResult;
 import fayline.flow.result.quantity.JointResult;
 import fayline.flow.result.quantity.PartResult;
+import fayline.flow.result.quantity.PlyCut;
 import fayline.flow.result.step.StepResult;
 import java.time.Instant;
 import java.util.List;
@@ -21,6 +25,7 @@ import java.util.Optional;
  * @param steps its steps in order, done or not
  * @param readings what was read of it or of its steps, in the order of time; those of fits apart
  * @param fits its fits, with all that was read of them
+ * @param deviations what came out other than drawn
  * @param mendings what was corrected
  * @param late entries that were made long after what they tell
  */
@@ -32,6 +37,7 @@ public record Chapter(
         List<Done> steps,
         List<TakenReading> readings,
         List<FitResult> fits,
+        List<Deviation> deviations,
         List<Mending> mendings,
         List<Late> late) {
     /** Copies the lists. */
@@ -40,6 +46,7 @@ public record Chapter(
         steps = List.copyOf(steps);
         readings = List.copyOf(readings);
         fits = List.copyOf(fits);
+        deviations = List.copyOf(deviations);
         mendings = List.copyOf(mendings);
         late = List.copyOf(late);
     }
@@ -48,13 +55,14 @@ public record Chapter(
     public boolean begun() {
         return steps.stream().anyMatch(Done::begun)
                 || !readings.isEmpty()
+                || !deviations.isEmpty()
                 || fits.stream().anyMatch(f -> !f.states().isEmpty());
     }
 
-    /** The step in which the plies of a stage were laid. */
-    public Optional<Done> ofStage(int stage) {
+    /** The step in which a ply is laid; the step that cuts it has it in its kit, too. */
+    public Optional<Done> ofPly(PlyCut ply) {
         return steps.stream()
-                .filter(s -> s.step().stage() == stage && stage > 0)
+                .filter(s -> s.step().stage() > 0 && s.step().plies().contains(ply))
                 .findFirst();
     }
 
@@ -63,20 +71,28 @@ public record Chapter(
      *
      * @param step the step
      * @param record what is recorded
+     * @param made what went into it: lots, mixes, plies
      * @param air the shop's air while it was done, or last before
      * @param signature who signed it, where it is a hold point and was signed
      */
-    public record Done(StepResult step, StepRecord record, List<TakenReading> air, Optional<Signature> signature) {
+    public record Done(
+            StepResult step, StepRecord record, StepMade made, List<TakenReading> air, Optional<Signature> signature) {
         /** Copies the list. */
         public Done {
             air = List.copyOf(air);
+        }
+
+        /** What was told of one of its plies alone; empty where nobody ticked it. */
+        public Optional<Laid> laid(PlyCut ply) {
+            return made.ply(String.valueOf(step.plies().indexOf(ply) + 1));
         }
 
         /** Whether anything is recorded of it. */
         public boolean begun() {
             return record.started().isPresent()
                     || record.finished().isPresent()
-                    || !record.notes().isEmpty();
+                    || !record.notes().isEmpty()
+                    || !made.isEmpty();
         }
     }
 

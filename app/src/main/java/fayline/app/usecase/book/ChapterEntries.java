@@ -59,13 +59,15 @@ final class ChapterEntries {
         Value.Fields f = e.fields();
         String about = about(f);
         return about.equals(made)
+                || about.equals(project + "/" + made)
                 || about.startsWith(made + "/")
                 || about.startsWith(project + "/" + made + "/")
                 || fits.contains(f.text("of"));
     }
 
     private static String about(Value.Fields f) {
-        return f.text("step").isEmpty() ? f.text("of") : f.text("step");
+        String step = f.text("step").isEmpty() ? f.text("about") : f.text("step");
+        return step.isEmpty() ? f.text("of") : step;
     }
 
     private static Mending mending(Entry e, Entry wrong) {

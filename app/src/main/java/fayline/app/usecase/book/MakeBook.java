@@ -96,6 +96,7 @@ public final class MakeBook {
                 steps,
                 read,
                 fits,
+                seen.record().trouble().ofMade(seen.definition().facts().id() + "/" + made.id()),
                 told.mendings(),
                 told.late());
     }
@@ -115,7 +116,7 @@ public final class MakeBook {
                 : record.finished()
                         .map(at -> new Signature(
                                 record.signed(), at, record.finishedBy(), signIns.under(record.finishedBy())));
-        return new Done(step, record, air(step, record), signature);
+        return new Done(step, record, seen.record().made().step(step.id()), air(step, record), signature);
     }
 
     private List<TakenReading> air(StepResult step, StepRecord record) {

@@ -1,14 +1,16 @@
 package fayline.app.usecase.view;
 
 import fayline.app.usecase.shop.ShopRecord;
+import fayline.flow.record.RecordState;
 import fayline.flow.record.payload.Photo;
 import fayline.store.file.picture.PictureReader;
 import fayline.store.file.picture.PictureRefusedException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
-/** The pictures that standing notes name. What no note names, or one that was taken back, is not shown. */
+/** The pictures that standing notes and deviations name. What none names, or one that was taken back, is not shown. */
 public final class Photos {
     /** The longer edge of a picture that is kept smaller than it was taken, in pixels. */
     public static final int LONG_EDGE_PX = PictureReader.LONG_EDGE_PX;
@@ -92,9 +94,13 @@ public final class Photos {
     }
 
     private Optional<Photo> named(String sha256) {
-        return shop.state().steps().values().stream()
-                .flatMap(s -> s.notes().stream())
-                .flatMap(n -> n.photos().stream())
+        RecordState state = shop.state();
+        Stream<Photo> ofNotes =
+                state.steps().values().stream().flatMap(s -> s.notes().stream()).flatMap(n -> n.photos().stream());
+        Stream<Photo> ofDeviations =
+                state.trouble().deviations().values().stream().flatMap(d -> d.photos().stream());
+        return Stream.of(ofNotes, ofDeviations)
+                .flatMap(all -> all)
                 .filter(p -> p.sha256().equals(sha256))
                 .findFirst();
     }

@@ -16,7 +16,15 @@ import fayline.app.usecase.book.PastRecord;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
+import fayline.app.usecase.traveller.BenchTime;
+import fayline.app.usecase.traveller.DrawLot;
+import fayline.app.usecase.traveller.LayPly;
+import fayline.app.usecase.traveller.MixCup;
+import fayline.app.usecase.traveller.StepAsks;
+import fayline.app.usecase.trouble.RaiseDeviation;
+import fayline.app.usecase.trouble.SettleDeviation;
 import fayline.app.usecase.view.Photos;
+import fayline.app.usecase.view.RecordedProject;
 import fayline.flow.record.Chain;
 import fayline.flow.record.KeptHead;
 import fayline.flow.record.payload.Photo;
@@ -208,6 +216,70 @@ class BookPdfTest {
             }
         }
         throw new AssertionError("no picture in the book");
+    }
+
+    @Test
+    void should_tell_of_lots_mixes_plies_and_deviations_that_the_bench_told() throws Exception {
+        ShopRecord shop = SampleBooks.demo();
+        String step = "ousel-1/hull-bottom/1/lay-up-1";
+        RecordedProject seen = RecordedProject.of(shop, SampleBooks.PROJECT).orElseThrow();
+        StepAsks asks = StepAsks.of(seen.definition(), seen.result().step(step).orElseThrow());
+        stands(new DrawLot(shop)
+                .draw(
+                        Sent.once("bram"),
+                        step,
+                        asks,
+                        new DrawLot.Drawn("L-2612", "", "6.2 m2", false, ""),
+                        BenchTime.NOW));
+        stands(new LayPly(shop)
+                .lay(Sent.once("ned"), step, asks, new LayPly.Ticked("1", "", "L-2612", false, ""), BenchTime.NOW));
+        stands(new LayPly(shop)
+                .lay(
+                        Sent.once("ned"),
+                        step,
+                        asks,
+                        new LayPly.Ticked("2", "", "", true, "Cut too short, a patch lies over it."),
+                        BenchTime.NOW));
+        stands(new MixCup(shop)
+                .mix(
+                        Sent.once("bram"),
+                        step,
+                        asks,
+                        new MixCup.Cup("1", "er-slow", "L-2601", "L-2602", "400 g", "90 g", ""),
+                        BenchTime.NOW));
+        Outcome raised = new RaiseDeviation(shop)
+                .raise(
+                        Sent.once("ned"),
+                        new RaiseDeviation.Raised(step, "Dry spot as large as a hand at the step.", true),
+                        List.of(),
+                        BenchTime.NOW);
+        stands(raised);
+
+        String text = text(print(shop, "hull-bottom"));
+
+        assertThat(text)
+                .contains("L-2612 Glass twill 280 6.2 m2")
+                .contains("LEFT OUT Tue 3 Mar 2026 06:05 Ned")
+                .contains("Why: Cut too short, a patch lies over it.")
+                .contains("400 g, lot L-2601", "90 g, lot L-2602", "OUTSIDE")
+                .contains("Dry spot as large as a hand at the step.")
+                .contains("NOT YET: it is open");
+        assertThat(text.indexOf("laid ply 1 of")).isPositive();
+        stands(new SettleDeviation(shop)
+                .settle(
+                        Sent.once("runa"),
+                        raised.seq(),
+                        new SettleDeviation.Decision("use-as-is", "Two plies lie over it.", false, "tove", List.of()),
+                        Optional.empty()));
+        assertThat(text(print(shop, "hull-bottom")))
+                .contains("use as is, Tue 3 Mar 2026 06:05, Runa")
+                .contains("Two plies lie over it.")
+                .contains("Tove")
+                .doesNotContain("NOT YET");
+    }
+
+    private static void stands(Outcome outcome) {
+        assertThat(outcome.stands()).as(outcome.sentence() + outcome.problems()).isTrue();
     }
 
     @Test
