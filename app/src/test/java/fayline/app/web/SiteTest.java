@@ -16,9 +16,11 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -132,8 +134,16 @@ class SiteTest extends AtTheDemo {
         assertThat(begin(step, csrf, once).body()).contains("Was recorded before");
         assertThat(demo.open().shop().state().head().seq()).isEqualTo(before + 1);
 
-        HttpResponse<String> finished = browser.post(
-                path(step) + "/finish", "csrf", csrf, "once", UUID.randomUUID().toString(), "by", demo.person());
+        String[] bare = {"csrf", csrf, "once", UUID.randomUUID().toString(), "by", demo.person()};
+        HttpResponse<String> refused = browser.post(path(step) + "/finish", bare);
+        assertThat(refused.statusCode()).isEqualTo(422);
+        assertThat(refused.body()).contains("no record of the cups of").contains("a reason why not");
+        List<String> reasoned = new ArrayList<>(List.of(bare));
+        Pattern.compile("name=\"(why-[^\"]+)\"")
+                .matcher(browser.page(path(step)))
+                .results()
+                .forEach(m -> reasoned.addAll(List.of(m.group(1), "weighed on paper")));
+        HttpResponse<String> finished = browser.post(path(step) + "/finish", reasoned.toArray(String[]::new));
         assertThat(finished.statusCode()).as(finished.body()).isEqualTo(200);
         assertThat(demo.open().shop().state().step(step.id()).finished()).isPresent();
         assertThat(view().result().clocks()).anyMatch(c -> c.step().equals(step.id()));

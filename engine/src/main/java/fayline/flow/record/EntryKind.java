@@ -19,7 +19,7 @@ public enum EntryKind {
     FOLDER_IMPORTED,
     /** Hands begin a step: {@code step, at, people, places, which-way}. */
     STEP_STARTED,
-    /** Hands leave a step: {@code step, at, signed, slip}. */
+    /** Hands leave a step: {@code step, at, signed, slip, missing}. */
     STEP_FINISHED,
     /** A note on a step: {@code step, at, text, photos}. */
     STEP_NOTED,

@@ -62,6 +62,7 @@ final class StepBuilder {
                 start.map(h -> h.fields().text("which-way")).orElse(""),
                 finish.map(h -> h.fields().text("signed")).orElse(""),
                 finish.flatMap(h -> Slip.of(h.fields().text("slip"))),
+                finish.map(h -> StepRecord.Lack.allOf(h.fields())).orElse(List.of()),
                 notes,
                 start.map(Happened::seq).orElse(0L),
                 finish.map(Happened::seq).orElse(0L));

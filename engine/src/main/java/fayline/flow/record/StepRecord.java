@@ -1,6 +1,7 @@
 package fayline.flow.record;
 
 import fayline.flow.record.payload.Photo;
+import fayline.flow.record.payload.Value;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param whichWay the answer to which way round it lies; empty where it was not asked
  * @param signed who signed a hold point; empty where nobody did
  * @param slip why it took longer or came later than planned; empty where nothing was said
+ * @param missing what it should have and has not, each with the reason
  * @param notes notes in order
  * @param startedBy entry that started it; 0 where none did
  * @param finishedBy entry that finished it; 0 where none did
@@ -29,6 +31,7 @@ public record StepRecord(
         String whichWay,
         String signed,
         Optional<Slip> slip,
+        List<Lack> missing,
         List<Note> notes,
         long startedBy,
         long finishedBy) {
@@ -37,6 +40,7 @@ public record StepRecord(
         people = List.copyOf(people);
         places = List.copyOf(places);
         notes = List.copyOf(notes);
+        missing = List.copyOf(missing);
     }
 
     /** A step of which nothing is recorded. */
@@ -51,6 +55,7 @@ public record StepRecord(
                 "",
                 Optional.empty(),
                 List.of(),
+                List.of(),
                 0,
                 0);
     }
@@ -58,6 +63,28 @@ public record StepRecord(
     /** The project the step belongs to. */
     public String project() {
         return step.substring(0, Math.max(0, step.indexOf('/')));
+    }
+
+    /**
+     * Something that a finished step should have and has not.
+     *
+     * @param what what is missing
+     * @param why why, as typed; empty where no reason was given
+     */
+    public record Lack(String what, String why) {
+        /** What a finish says is missing, in order. */
+        public static List<Lack> allOf(Value.Fields finish) {
+            return finish.items("missing").stream()
+                    .filter(Value.Fields.class::isInstance)
+                    .map(Value.Fields.class::cast)
+                    .map(f -> new Lack(f.text("what"), f.text("why")))
+                    .toList();
+        }
+
+        /** The fields in the entry. */
+        public Value.Fields fields() {
+            return Value.Fields.NONE.with("what", what).withUnlessEmpty("why", why);
+        }
     }
 
     /**

@@ -104,7 +104,10 @@ public final class HistoryReader {
                 f.text("state", ""),
                 values,
                 said(f, zone),
-                t.down("rework").items().stream().map(HistoryReader::row).toList(),
+                HistoryKind.LISTS.stream()
+                        .flatMap(k -> t.down(k).items().stream())
+                        .map(HistoryReader::row)
+                        .toList(),
                 f.text("corrects"),
                 f.yes("withdrawn"),
                 moment(f, "to", zone),
@@ -122,7 +125,7 @@ public final class HistoryReader {
 
     private static Map<String, String> row(Tree t) {
         Map<String, String> row = new LinkedHashMap<>();
-        HistoryKind.REWORK_KEYS.forEach(k -> new Fields(t).text(k).ifPresent(v -> row.put(k, v)));
+        HistoryKind.ROW_KEYS.forEach(k -> new Fields(t).text(k).ifPresent(v -> row.put(k, v)));
         return row;
     }
 

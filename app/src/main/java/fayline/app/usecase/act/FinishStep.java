@@ -39,10 +39,41 @@ public final class FinishStep {
      */
     public Outcome finish(
             Sent sent, String step, List<String> people, String signed, String slip, Optional<Instant> at) {
-        return shop.deciding(() -> decide(sent, step, people, signed, slip, at.orElseGet(() -> shop.timeOf(sent))));
+        return finish(sent, step, new Finish(people, signed, slip, List.of()), at);
     }
 
-    private Outcome decide(Sent sent, String step, List<String> people, String signed, String slip, Instant at) {
+    /**
+     * A finish.
+     *
+     * @param people who joined later; empty where nobody did
+     * @param signed who signs the hold point; empty where it is none
+     * @param slip why it took longer or came later than planned, a word of {@link Slip}; empty where nothing is said
+     * @param missing what the step should have and has not, each with its reason
+     */
+    public record Finish(List<String> people, String signed, String slip, List<StepRecord.Lack> missing) {
+        /** Copies the lists. */
+        public Finish {
+            people = List.copyOf(people);
+            missing = List.copyOf(missing);
+        }
+    }
+
+    /**
+     * Records a finish. At the bench it is refused while something is missing for which no reason is given; each has its own.
+     *
+     * @param sent who sends it under which id
+     * @param step the step
+     * @param finish what is said of it
+     * @param at when the hands left, on a whole minute; now where nothing is said
+     */
+    public Outcome finish(Sent sent, String step, Finish finish, Optional<Instant> at) {
+        return shop.deciding(() -> decide(sent, step, finish, at.orElseGet(() -> shop.timeOf(sent))));
+    }
+
+    private Outcome decide(Sent sent, String step, Finish finish, Instant at) {
+        List<String> people = finish.people();
+        String signed = finish.signed();
+        String slip = finish.slip();
         Optional<Definition> definition = shop.definitionWith(StartStep.project(step), StartStep.made(step));
         if (definition.isEmpty()) {
             return Outcome.refused("The project of " + step + " is not in this shop.");
@@ -69,6 +100,9 @@ public final class FinishStep {
                                     kept.started().orElseThrow(), d.shop().zone()),
                     "correct the start first if that is wrong");
         }
+        if (sent.live() && !shop.knows(sent.client())) {
+            missing(checks, finish.missing());
+        }
         if (found.isEmpty() || !checks.problems().isEmpty()) {
             return Outcome.refused("The finish was not recorded.", checks.problems());
         }
@@ -78,11 +112,13 @@ public final class FinishStep {
                             ? "This is a hold point: it is finished by the signature of someone who may sign."
                             : "This is a hold point, and " + signed + " is not among those who may sign it.");
         }
-        Value.Fields payload = Value.Fields.NONE
-                .with("step", step)
-                .with("at", at.toString())
-                .withUnlessEmpty("signed", signed)
-                .withUnlessEmpty("slip", slip);
+        Value.Fields payload = lacking(
+                Value.Fields.NONE
+                        .with("step", step)
+                        .with("at", at.toString())
+                        .withUnlessEmpty("signed", signed)
+                        .withUnlessEmpty("slip", slip),
+                missing(sent, finish.missing()));
         return shop.append(Checks.entry(
                         shop,
                         sent,
@@ -90,6 +126,26 @@ public final class FinishStep {
                         EntryKind.STEP_FINISHED,
                         people.isEmpty() ? payload : payload.with("people", people)))
                 .with(cautions(d, step, kept));
+    }
+
+    private static void missing(Checks checks, List<StepRecord.Lack> missing) {
+        for (StepRecord.Lack lack : missing) {
+            checks.text("missing", lack.why(), false);
+            if (lack.why().isBlank()) {
+                checks.stop("missing", "no record of " + lack.what(), "it, or a reason why not", "");
+            }
+        }
+    }
+
+    /** What is missing; what was sent before says the same again, whatever was entered since. */
+    private List<Value> missing(Sent sent, List<StepRecord.Lack> missing) {
+        return shop.seqOf(sent.client())
+                .map(seq -> shop.entries(seq).get(0).fields().items("missing"))
+                .orElseGet(() -> missing.stream().map(l -> (Value) l.fields()).toList());
+    }
+
+    private static Value.Fields lacking(Value.Fields payload, List<Value> missing) {
+        return missing.isEmpty() ? payload : payload.with("missing", new Value.Many(missing));
     }
 
     private static List<Finding> cautions(Definition d, String step, StepRecord kept) {

@@ -16,6 +16,7 @@ import fayline.flow.project.Definition;
 import fayline.flow.project.design.Made;
 import fayline.flow.project.piece.Division;
 import fayline.flow.project.shop.Skill;
+import fayline.flow.record.StepRecord;
 import fayline.store.file.HistoryEvent;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,9 +76,8 @@ final class HistoryReplay {
                         .finish(
                                 sent,
                                 step,
-                                e.people().isEmpty() ? e.with() : e.people(),
-                                signed(e),
-                                e.slip(),
+                                new FinishStep.Finish(
+                                        e.people().isEmpty() ? e.with() : e.people(), signed(e), e.slip(), missing(e)),
                                 Optional.of(e.at()));
             case NOTE -> new NoteStep(shop).told(sent, step, e.text(), photos.of(e), Optional.of(e.at()));
             case READING ->
@@ -100,6 +100,12 @@ final class HistoryReplay {
         List<String> people = new ArrayList<>(List.of(e.by()));
         e.with().stream().filter(p -> !people.contains(p)).forEach(people::add);
         return people;
+    }
+
+    private static List<StepRecord.Lack> missing(HistoryEvent e) {
+        return e.rows().stream()
+                .map(r -> new StepRecord.Lack(r.getOrDefault("what", ""), r.getOrDefault("why", "")))
+                .toList();
     }
 
     /** Who finishes a hold point and may sign it has signed it, where the history does not say otherwise. */

@@ -2,6 +2,7 @@ package fayline.app.usecase.folder;
 
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
+import fayline.flow.record.StepRecord;
 import fayline.flow.record.payload.Photo;
 import fayline.flow.record.payload.Value;
 import fayline.flow.record.trouble.Rework;
@@ -58,6 +59,7 @@ final class HistoryText {
             case STEP_FINISHED -> {
                 begin(e, "finish", f);
                 work(f);
+                missing(StepRecord.Lack.allOf(f));
             }
             case STEP_NOTED -> {
                 begin(e, "note", f);
@@ -96,6 +98,16 @@ final class HistoryText {
                     SIGN_IN_BARRED,
                     SHEET_PRINTED,
                     ACT_REFUSED -> {}
+        }
+    }
+
+    private void missing(List<StepRecord.Lack> missing) {
+        if (!missing.isEmpty()) {
+            out.append("    missing:\n");
+        }
+        for (StepRecord.Lack lack : missing) {
+            out.append("      - what: ").append(quoted(lack.what())).append('\n');
+            inRow("why", lack.why().isEmpty() ? "" : quoted(lack.why()));
         }
     }
 

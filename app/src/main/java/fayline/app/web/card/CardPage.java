@@ -23,6 +23,7 @@ import fayline.app.web.frame.TakesKept;
 import fayline.app.web.frame.Typed;
 import fayline.app.web.frame.Visit;
 import fayline.app.web.plan.ReasonWords;
+import fayline.app.web.traveller.TravellerForms;
 import fayline.basis.units.Mass;
 import fayline.flow.record.payload.Photo;
 import fayline.flow.result.quantity.PartResult;
@@ -42,13 +43,18 @@ import java.util.regex.Pattern;
 public final class CardPage implements Page, TakesKept {
     private static final String CARD = "/card/{made}/{n}/{key}";
     private static final Pattern FORM =
-            Pattern.compile("/card/([a-z0-9-]+/\\d+/[a-z0-9-]+)/(start|finish|note|reading|correct)");
+            Pattern.compile("/card/([a-z0-9-]+/\\d+/[a-z0-9-]+)/(start|finish|note|reading|correct|ply|mix|lot|leak)");
     /** How far ahead of the shop's clock a time may lie: clocks of two devices differ by seconds. */
     private static final long SLACK_S = 60;
+
+    /** Where on the card the form was, so that hands full of resin need not look for it again. */
+    private static final Map<String, String> PLACES =
+            Map.of("card-ply", "#plies", "card-mix", "#cups", "card-lot", "#lots", "card-leak", "#leak-down");
 
     private final Sights sights;
     private final ShopRecord shop;
     private final WhyHere why;
+    private final TravellerForms traveller;
 
     /**
      * Makes the page.
@@ -59,6 +65,7 @@ public final class CardPage implements Page, TakesKept {
      */
     public CardPage(Sights sights, ShopRecord shop, WhyHere why) {
         this.why = why;
+        this.traveller = new TravellerForms(shop);
         this.sights = sights;
         this.shop = shop;
     }
@@ -73,6 +80,9 @@ public final class CardPage implements Page, TakesKept {
         routes.post(CARD + "/finish", ctx -> act(ctx, "card-finish", this::finish), Asks.to(Act.WORK, Act.SIGN));
         routes.post(CARD + "/note", ctx -> act(ctx, "card-note", this::note), Asks.to(Act.WORK));
         routes.post(CARD + "/reading", ctx -> act(ctx, "card-reading", this::reading), Asks.to(Act.WORK));
+        for (String form : List.of("ply", "mix", "lot", "leak")) {
+            routes.post(CARD + "/" + form, ctx -> act(ctx, "card-" + form, deed(form)), Asks.to(Act.WORK));
+        }
         routes.post(CARD + "/correct", ctx -> act(ctx, "card-correct", this::correct), Asks.to(Act.WORK, Act.SIGN));
     }
 
@@ -93,14 +103,21 @@ public final class CardPage implements Page, TakesKept {
             return Optional.of(
                     Outcome.refused("The time given, " + typed.field("at") + ", is later than the shop's clock."));
         }
-        Deed deed = switch (form.group(2)) {
+        return Optional.of(deed(form.group(2)).of(typed, sight, step, sent));
+    }
+
+    private Deed deed(String form) {
+        return switch (form) {
             case "start" -> this::start;
             case "finish" -> this::finish;
             case "note" -> this::note;
             case "reading" -> this::reading;
+            case "ply" -> (t, sight, step, sent) -> traveller.ply(t, sight, step, sent, at(t, sight));
+            case "mix" -> (t, sight, step, sent) -> traveller.mix(t, sight, step, sent, at(t, sight));
+            case "lot" -> (t, sight, step, sent) -> traveller.lot(t, sight, step, sent, at(t, sight));
+            case "leak" -> (t, sight, step, sent) -> traveller.leak(t, sight, step, sent, at(t, sight));
             default -> this::correct;
         };
-        return Optional.of(deed.of(typed, sight, step, sent));
     }
 
     private void act(Context ctx, String draft, Deed deed) {
@@ -110,8 +127,10 @@ public final class CardPage implements Page, TakesKept {
             String by = sight.sender(visit);
             Outcome outcome = deed.of(visit, sight, step, Sent.live(visit.once(), by));
             if (outcome.stands() || outcome.kind() == Outcome.Kind.NOTHING) {
-                visit.say(Answers.said(outcome), draft);
-                visit.lead(Sight.cardLink(step));
+                // two systems have a form each
+                visit.say(
+                        Answers.said(outcome), draft.equals("card-mix") ? draft + "-" + visit.field("system") : draft);
+                visit.lead(Sight.cardLink(step) + PLACES.getOrDefault(draft, ""));
             } else {
                 visit.status(outcome.kind() == Outcome.Kind.UNKNOWN ? 503 : 422);
                 show(visit, sight, step, Answers.refused(outcome));
@@ -134,9 +153,11 @@ public final class CardPage implements Page, TakesKept {
                         // a signature is judged like one given now, however late it comes
                         Sent.live(sent.client(), sent.by()),
                         step,
-                        typed.fields("people"),
-                        typed.field("signed"),
-                        typed.field("slip"),
+                        new FinishStep.Finish(
+                                typed.fields("people"),
+                                typed.field("signed"),
+                                typed.field("slip"),
+                                traveller.missing(typed, sight, step, sent)),
                         at(typed, sight));
     }
 
@@ -224,7 +245,7 @@ public final class CardPage implements Page, TakesKept {
                 sight,
                 shop,
                 step,
-                visit.person(),
+                visit,
                 refused,
                 why.of(sight.view(), step).map(r -> ReasonWords.of(sight, r)).orElse(""));
         sights.show(visit, "card.jte", sights.frame(visit, sight, view.sheet().title(), ""), view);

@@ -1,19 +1,49 @@
 package fayline.app.web.card;
 
 import fayline.app.usecase.shop.ShopRecord;
+import fayline.app.usecase.traveller.StepAsks;
 import fayline.app.web.frame.Sight;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.RecordState;
 import fayline.flow.record.StepRecord;
 import fayline.flow.record.TakenReading;
+import fayline.flow.record.made.StepMade;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** What is recorded of a step, as lines that can be corrected. */
 final class CardRecord {
     private CardRecord() {}
+
+    /** What went into the step; a wrong one is taken back and entered anew. */
+    private static List<CardView.Recorded> made(Sight sight, RecordState state, String step) {
+        StepMade made = state.made().step(step);
+        List<CardView.Recorded> all = new ArrayList<>();
+        made.plies()
+                .forEach(p -> all.add(CardView.Recorded.plain(
+                        p.seq(),
+                        "Ply " + p.ply() + (p.skipped() ? " left out" : " laid") + by(sight, p.at(), p.by()),
+                        "ply",
+                        "")));
+        made.mixes()
+                .forEach(m -> all.add(CardView.Recorded.plain(
+                        m.seq(),
+                        "Cup " + m.batch() + " of " + StepAsks.materialName(sight.definition(), m.system())
+                                + by(sight, m.at(), m.by()),
+                        "mix",
+                        "")));
+        made.draws()
+                .forEach(d -> all.add(CardView.Recorded.plain(
+                        d.seq(), "Lot " + d.lot() + " drawn" + by(sight, d.at(), d.by()), "lot", "")));
+        return all;
+    }
+
+    private static String by(Sight sight, Instant at, String by) {
+        return ", " + sight.time().at(at) + ", " + sight.personName(by);
+    }
 
     /** What two people recorded of one step, in sentences for both. */
     static List<String> twice(Sight sight, ShopRecord shop, String step) {
@@ -49,7 +79,11 @@ final class CardRecord {
                                 + (kept.signed().isEmpty() ? "" : ", signed by " + sight.personName(kept.signed()))
                                 + kept.slip()
                                         .map(s -> ". Longer or later than planned: " + s.words())
-                                        .orElse(""),
+                                        .orElse("")
+                                + kept.missing().stream()
+                                        .map(l -> ". Missing: " + l.what()
+                                                + (l.why().isEmpty() ? "" : " (" + l.why() + ")"))
+                                        .collect(Collectors.joining()),
                         "finish",
                         "")));
         for (StepRecord.Note n : kept.notes()) {
@@ -61,6 +95,7 @@ final class CardRecord {
                     n.text(),
                     PhotoView.of(n, begins)));
         }
+        all.addAll(made(sight, state, step));
         String project = step.substring(0, step.indexOf('/'));
         String local = step.substring(project.length() + 1);
         String made = local.substring(0, local.indexOf('/'));

@@ -4,6 +4,7 @@ import fayline.app.pdf.CardSheet;
 import fayline.app.web.fit.FitLinks;
 import fayline.app.web.frame.Frame;
 import fayline.app.web.frame.StateWord;
+import fayline.app.web.traveller.TravellerView;
 import java.util.List;
 
 /**
@@ -29,6 +30,7 @@ import java.util.List;
  * @param wished what the lead wishes of it, in words; empty for nothing
  * @param decide where that is decided; empty for what is begun
  * @param nowField the shop's minute, for fields of time
+ * @param traveller what goes into the step
  */
 public record CardView(
         CardSheet sheet,
@@ -50,7 +52,8 @@ public record CardView(
         String why,
         String wished,
         String decide,
-        String nowField) {
+        String nowField,
+        TravellerView traveller) {
     /** Copies the lists. */
     public CardView {
         findings = List.copyOf(findings);

@@ -2,6 +2,8 @@ package fayline.app.web.card;
 
 import fayline.app.pdf.CardSheet;
 import fayline.app.pdf.CardWords;
+import fayline.app.usecase.people.Act;
+import fayline.app.usecase.people.Rights;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.view.StandingWishes;
 import fayline.app.web.fit.FitLinks;
@@ -9,6 +11,7 @@ import fayline.app.web.frame.Frame;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.StateWord;
 import fayline.app.web.frame.Visit;
+import fayline.app.web.traveller.TravellerViews;
 import fayline.basis.finding.Figure;
 import fayline.flow.card.Card;
 import fayline.flow.card.CardMaker;
@@ -28,7 +31,8 @@ import java.util.Optional;
 final class CardViews {
     private CardViews() {}
 
-    static CardView of(Sight sight, ShopRecord shop, String step, String person, List<String> refused, String why) {
+    static CardView of(Sight sight, ShopRecord shop, String step, Visit visit, List<String> refused, String why) {
+        String person = visit.person();
         RecordState state = shop.state();
         StepResult result = sight.step(step).orElseThrow();
         Card card = CardMaker.make(sight.definition(), sight.result(), sight.plan(), step);
@@ -69,7 +73,14 @@ final class CardViews {
                         .filter(w -> w.state() == WorkStep.State.TODO)
                         .map(w -> Sight.wishLink(step))
                         .orElse(""),
-                sight.time().field(sight.time().now()));
+                sight.time().field(sight.time().now()),
+                TravellerViews.of(
+                        sight,
+                        shop,
+                        step,
+                        card.mixes().stream().map(Card.MixLine::list).toList(),
+                        visit.actor().map(a -> Rights.may(a, Act.OVERRIDE_LOT)).orElse(true),
+                        visit.query("lot")));
     }
 
     private static List<CardView.Asked> figures(Card card) {

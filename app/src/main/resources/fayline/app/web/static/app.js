@@ -12,4 +12,6 @@ import "/static/photos.js";
 import "/static/pots.js";
 import "/static/ring.js";
 import "/static/better.js";
+import "/static/cups.js";
+import "/static/plies.js";
 import "/static/kept.js";

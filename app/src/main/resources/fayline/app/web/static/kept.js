@@ -33,7 +33,11 @@ function time(entry) {
 function what(entry) {
   const path = entry.path.replace(/\?.*/, "").split("/");
   if (path[1] === "fit") return `${path[2]}: station ${value(entry, "station")}, ${value(entry, "kind")} ${value(entry, "value")}`;
-  const deeds = { start: "Start", finish: "Finish", note: "Note", reading: "Reading", correct: "Correction" };
+  const deeds = {
+    start: "Start", finish: "Finish", note: "Note", reading: "Reading", correct: "Correction",
+    ply: `Ply ${value(entry, "ply")}`, mix: `Cup ${value(entry, "batch")}`, lot: `Lot ${value(entry, "lot-typed") || value(entry, "lot")}`,
+    leak: `Leak-down, ${value(entry, "which")}`,
+  };
   const said = value(entry, "text") || value(entry, "value") || value(entry, "why");
   const photos = entry.fields.filter((f, i) => i % 2 === 0 && f === "photo").length;
   const carried = photos === 0 ? "" : photos === 1 ? ", with a photo" : `, with ${photos} photos`;
@@ -111,7 +115,7 @@ function lists(all) {
   document.querySelector("[data-kept-send]").hidden = waiting.length === 0;
 }
 
-const here = (e) => e.path.replace(/\?.*/, "").replace(/\/(start|finish|note|reading|correct|read)$/, "") === location.pathname.replace(/\/read$/, "");
+const here = (e) => e.path.replace(/\?.*/, "").replace(/\/(start|finish|note|reading|correct|read|ply|mix|lot|leak)$/, "") === location.pathname.replace(/\/read$/, "");
 
 function onPage(all) {
   const list = document.querySelector("[data-kept-here]");
@@ -124,6 +128,8 @@ function onPage(all) {
   for (const part of document.querySelectorAll("[data-kept-after=start]")) part.hidden = !started;
   for (const button of document.querySelectorAll("[data-kept-after=start] button")) button.classList.toggle("main", started);
   for (const part of document.querySelectorAll("#start, button[form=start]")) part.hidden = started;
+  const plies = mine.filter((e) => e.state !== "refused" && /\/ply(\?|$)/.test(e.path)).map((e) => value(e, "ply"));
+  document.dispatchEvent(new CustomEvent("fayline:plies", { detail: plies }));
 }
 
 // A form whose text is kept begins anew: what is typed next is another entry.

@@ -12,13 +12,13 @@ const PATIENCE_PHOTOS_MS = 45000;
 const MOST_PHOTO_BYTES = 8000000;
 const SHELL = [
   "/kept", "/static/app.css", "/static/tokens.css", "/static/mark.svg", "/static/app.js", "/static/kept-store.js", "/static/kept.js",
-  "/static/better.js", "/static/clocks.js", "/static/confirm.js", "/static/drafts.js", "/static/files.js", "/static/folds.js",
+  "/static/better.js", "/static/clocks.js", "/static/confirm.js", "/static/cups.js", "/static/plies.js", "/static/drafts.js", "/static/files.js", "/static/folds.js",
   "/static/keypad.js", "/static/door.js", "/static/lines.js", "/static/live.js", "/static/pack.js", "/static/photos.js", "/static/pots.js",
   "/static/renew.js", "/static/ring.js", "/static/shop-clock.js",
   "/fonts/AtkinsonHyperlegible-Regular.ttf", "/fonts/AtkinsonHyperlegible-Bold.ttf", "/lib/htmx/dist/htmx.min.js",
 ];
 const KEPT_PAGES = /^\/$|^\/kept$|^\/card\/[^/]+\/\d+\/[^/]+$|^\/fits$|^\/fit\/[^/]+(\/read)?$/;
-const FORMS = /^\/card\/[^/]+\/\d+\/[^/]+\/(start|finish|note|reading|correct)$|^\/fit\/[^/]+\/read$/;
+const FORMS = /^\/card\/[^/]+\/\d+\/[^/]+\/(start|finish|note|reading|correct|ply|mix|lot|leak)$|^\/fit\/[^/]+\/read$/;
 const OWN_FILES = /^\/(static|fonts|lib)\//;
 const NO_ENTRY_OF_FORM = ["csrf", "once", "seen-project", "seen-person"];
 

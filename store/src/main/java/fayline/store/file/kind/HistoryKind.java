@@ -41,8 +41,10 @@ public final class HistoryKind {
             "deviation",
             "disposition",
             "second");
-    /** The keys of one piece of rework. */
-    public static final List<String> REWORK_KEYS = List.of("what", "time", "kind");
+    /** The keys of lists whose rows have fields of their own. */
+    public static final List<String> LISTS = List.of("rework", "missing");
+    /** The keys of their rows. */
+    public static final List<String> ROW_KEYS = List.of("what", "time", "kind", "why");
 
     private static final Text HASH = Text.of("SHA-256 as 64 hexadecimal digits of small letters", "[0-9a-f]{64}");
 
@@ -59,6 +61,11 @@ public final class HistoryKind {
             must("what", Forms.TEXT, "What is to be done."),
             must("time", Forms.TEXT, "Person-time it takes, as typed."),
             must("kind", Forms.REF, "The sort of work, as trim or lay-up."));
+
+    private static final Keys MISSING = Keys.of(
+            "something missing",
+            must("what", Forms.TEXT, "What the step should have and has not."),
+            may("why", Forms.TEXT, "Why."));
 
     static final Keys SHAPE = Keys.of(
             "an event",
@@ -89,6 +96,7 @@ public final class HistoryKind {
                     "slip",
                     Words.of(Slip.keys().toArray(String[]::new)),
                     "For a finish: why it took longer or came later than planned."),
+            may("missing", Listed.of(MISSING), "For a finish: what the step should have and has not."),
             may("text", Forms.TEXT, "A note, or why something is corrected."),
             may("photos", Listed.of(PHOTO), "For a note or deviation: photos that go with it."),
             may(
