@@ -38,6 +38,7 @@ import fayline.app.web.frame.Door;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.ScreenPage;
 import fayline.app.web.frame.Sights;
+import fayline.app.web.hours.HoursPage;
 import fayline.app.web.journal.RecordPage;
 import fayline.app.web.kept.KeptPage;
 import fayline.app.web.kept.WorkerPage;
@@ -146,7 +147,8 @@ public final class Site implements WebServer.Pages {
     private List<Page> recordPages(Sights sights) {
         RecordTree tree = new RecordTree(shop);
         Sheets sheets = new Sheets(shop, tree, signer);
-        return List.of(new RecordPage(sights, shop, tree, sheets), new BookPage(sights, shop, sheets));
+        return List.of(
+                new RecordPage(sights, shop, tree, sheets), new BookPage(sights, shop, sheets), new HoursPage(sights));
     }
 
     private List<Page> ofTheShop(Sights sights, Door door) {

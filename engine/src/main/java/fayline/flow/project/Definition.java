@@ -7,6 +7,7 @@ import fayline.flow.project.design.Joint;
 import fayline.flow.project.design.Laminate;
 import fayline.flow.project.design.Part;
 import fayline.flow.project.fit.Fit;
+import fayline.flow.project.local.LocalRules;
 import fayline.flow.project.recipe.Recipe;
 import fayline.flow.project.shop.Shop;
 import fayline.flow.project.stock.Delivery;
@@ -33,6 +34,7 @@ import java.util.List;
  * @param fits edges against neighbours
  * @param chains parts that reach their place through several bonds
  * @param climate readings and forecast of the shop's air
+ * @param local what the local authority asks
  */
 public record Definition(
         String hash,
@@ -49,7 +51,8 @@ public record Definition(
         Catalog<Joint> joints,
         Catalog<Fit> fits,
         Catalog<FitChain> chains,
-        Climate climate) {
+        Climate climate,
+        LocalRules local) {
     /** The same in another shop. */
     public Definition withShop(Shop other) {
         return with(other, deliveries, climate, parts, joints);
@@ -87,6 +90,7 @@ public record Definition(
                 joined,
                 fits,
                 chains,
-                inClimate);
+                inClimate,
+                local);
     }
 }

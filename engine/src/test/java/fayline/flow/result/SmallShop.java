@@ -26,6 +26,7 @@ import fayline.flow.project.design.Make;
 import fayline.flow.project.design.Part;
 import fayline.flow.project.design.Ply;
 import fayline.flow.project.design.Zone;
+import fayline.flow.project.local.LocalRules;
 import fayline.flow.project.recipe.Recipe;
 import fayline.flow.project.shop.LeadWish;
 import fayline.flow.project.shop.Mould;
@@ -80,6 +81,7 @@ public final class SmallShop {
     public double fibre = 0.5;
     public Optional<Area> shelves = Optional.empty();
     public String id = "wren-1";
+    public LocalRules local = LocalRules.NONE;
 
     /** The definition as it stands. */
     public Definition build() {
@@ -113,7 +115,8 @@ public final class SmallShop {
                 new Catalog<>(joints),
                 Catalog.empty(),
                 Catalog.empty(),
-                new Climate(readings, forecast, usual));
+                new Climate(readings, forecast, usual),
+                local);
     }
 
     /** What the lead wishes. */

@@ -16,6 +16,7 @@ import fayline.store.file.kind.FitKind;
 import fayline.store.file.kind.JointKind;
 import fayline.store.file.kind.Kind;
 import fayline.store.file.kind.LaminateKind;
+import fayline.store.file.kind.LocalKind;
 import fayline.store.file.kind.PartKind;
 import fayline.store.file.kind.ProjectKind;
 import fayline.store.file.kind.RecipeKind;
@@ -62,6 +63,7 @@ final class DraftReader {
         Tree shopTree = single(Kind.SHOP);
         Tree projectTree = single(Kind.PROJECT);
         Tree climateTree = single(Kind.CLIMATE);
+        Tree localTree = single(Kind.LOCAL);
         ZoneId zone = ShopKind.zone(new Fields(shopTree));
         OutlineReader outlines = new OutlineReader(folder::text, folder.paths(), problems);
         Function<Tree, Optional<Outline>> outline = outlines::read;
@@ -100,12 +102,14 @@ final class DraftReader {
                 Draft.catalog(joints),
                 Draft.catalog(fits),
                 Draft.catalog(chains),
-                ClimateKind.read(new Fields(climateTree), zone));
+                ClimateKind.read(new Fields(climateTree), zone),
+                LocalKind.read(new Fields(localTree)));
         return new Draft(
                 whole,
                 projectTree,
                 shopTree,
                 climateTree,
+                localTree,
                 people,
                 moulds,
                 wishes,

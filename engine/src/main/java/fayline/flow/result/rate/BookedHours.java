@@ -36,6 +36,16 @@ public record BookedHours(Map<String, Double> minutes, SortedMap<YearMonth, Doub
     private record Stint(String step, Instant from, Instant to) {}
 
     /**
+     * Some time of one person at one step.
+     *
+     * @param person who
+     * @param step the step by its local id
+     * @param day the day on which it began, in the shop's zone
+     * @param minutes how long
+     */
+    public record Worked(String person, String step, LocalDate day, double minutes) {}
+
+    /**
      * Books.
      *
      * @param shop people, hours and zone
@@ -44,14 +54,10 @@ public record BookedHours(Map<String, Double> minutes, SortedMap<YearMonth, Doub
     public static BookedHours of(Shop shop, ShopState state) {
         Map<String, Double> minutes = new HashMap<>();
         SortedMap<YearMonth, Double> months = new TreeMap<>();
-        Map<String, List<Stint>> byPerson = new TreeMap<>();
-        for (Map.Entry<String, StepFacts> e : state.steps().entrySet()) {
-            for (String person : new TreeSet<>(e.getValue().people())) {
-                byPerson.computeIfAbsent(person, p -> new ArrayList<>())
-                        .addAll(stints(shop, state.now(), person, e.getKey(), e.getValue()));
-            }
+        for (Worked w : worked(shop, state)) {
+            minutes.merge(w.step(), w.minutes(), Double::sum);
+            months.merge(YearMonth.from(w.day()), w.minutes() / 60, Double::sum);
         }
-        byPerson.values().forEach(stints -> share(stints, shop.zone(), minutes, months));
         state.steps().forEach((step, facts) -> {
             if (facts.minutes() > 0) {
                 minutes.put(step, (double) facts.minutes());
@@ -60,6 +66,26 @@ public record BookedHours(Map<String, Double> minutes, SortedMap<YearMonth, Doub
             }
         });
         return new BookedHours(minutes, months);
+    }
+
+    /**
+     * The time of each person at each step, unfinished steps up to now, one person after the other in the order of their ids and
+     * each in the order of time.
+     *
+     * @param shop people, hours and zone
+     * @param state what has happened
+     */
+    public static List<Worked> worked(Shop shop, ShopState state) {
+        Map<String, List<Stint>> byPerson = new TreeMap<>();
+        for (Map.Entry<String, StepFacts> e : new TreeMap<>(state.steps()).entrySet()) {
+            for (String person : new TreeSet<>(e.getValue().people())) {
+                byPerson.computeIfAbsent(person, p -> new ArrayList<>())
+                        .addAll(stints(shop, state.now(), person, e.getKey(), e.getValue()));
+            }
+        }
+        List<Worked> all = new ArrayList<>();
+        byPerson.forEach((person, stints) -> share(person, stints, shop.zone(), all));
+        return all;
     }
 
     private static List<Stint> stints(Shop shop, Instant now, String person, String step, StepFacts facts) {
@@ -111,8 +137,7 @@ public record BookedHours(Map<String, Double> minutes, SortedMap<YearMonth, Doub
     }
 
     /** Shares one person's time among the steps open at each moment. */
-    private static void share(
-            List<Stint> stints, ZoneId zone, Map<String, Double> minutes, SortedMap<YearMonth, Double> months) {
+    private static void share(String person, List<Stint> stints, ZoneId zone, List<Worked> all) {
         TreeSet<Instant> moments = new TreeSet<>();
         stints.forEach(s -> {
             moments.add(s.from());
@@ -126,11 +151,9 @@ public record BookedHours(Map<String, Double> minutes, SortedMap<YearMonth, Doub
                         .filter(s -> !s.from().isAfter(from) && !s.to().isBefore(t))
                         .toList();
                 double length = Duration.between(from, t).toSeconds() / 60.0;
+                LocalDate day = from.atZone(zone).toLocalDate();
                 for (Stint s : open) {
-                    minutes.merge(s.step(), length / open.size(), Double::sum);
-                }
-                if (!open.isEmpty()) {
-                    months.merge(YearMonth.from(from.atZone(zone)), length / 60, Double::sum);
+                    all.add(new Worked(person, s.step(), day, length / open.size()));
                 }
             }
             before = t;

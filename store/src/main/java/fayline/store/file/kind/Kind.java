@@ -47,6 +47,8 @@ public enum Kind {
     CHAINS(Listed.of(ChainKind.CHAIN), "parts that reach their place through several bonds", false),
     /** The shop's air. */
     CLIMATE(ClimateKind.SHAPE, "readings and forecast of the shop's air", true),
+    /** What the local authority asks. */
+    LOCAL(LocalKind.SHAPE, "what the local authority asks: who counts, tasks, stages that it looks at", false),
     /** What has happened. */
     HISTORY(Listed.of(HistoryKind.SHAPE), "what has happened so far", false);
 

@@ -33,6 +33,7 @@ import java.util.stream.Stream;
  * @param project where the project is written
  * @param shop where the shop is written
  * @param climate where the climate is written
+ * @param local where the local rules are written
  * @param people people with their places
  * @param moulds moulds with their places
  * @param wishes wishes with their places
@@ -54,6 +55,7 @@ public record Draft(
         Tree project,
         Tree shop,
         Tree climate,
+        Tree local,
         List<Placed<Person>> people,
         List<Placed<Mould>> moulds,
         List<Placed<LeadWish>> wishes,

@@ -96,6 +96,31 @@ final class References {
                             s.down("laid").get("laminate"), Draft.ids(d.laminates()), "a laminate", Kind.LAMINATES));
         });
         chains();
+        local(goals);
+    }
+
+    private void local(List<String> goals) {
+        many(d.local(), "paid", Draft.ids(d.people()), "a person", Kind.PEOPLE);
+        for (String list : List.of("tasks", "stages")) {
+            once(d.local().down(list).items(), list);
+            d.local()
+                    .down(list)
+                    .items()
+                    .forEach(t -> many(
+                            t, "of", goals, "an assembly, part or joint", Kind.ASSEMBLIES, Kind.PARTS, Kind.JOINTS));
+        }
+        d.local().down("stages").items().forEach(s -> s.down("before").items().forEach(this::work));
+    }
+
+    private void once(List<Tree> items, String among) {
+        List<String> seen = new ArrayList<>();
+        for (Tree t : items) {
+            String id = t.down("id").text();
+            if (!id.isEmpty() && seen.contains(id)) {
+                problems.stop(t.down("id"), Problems.quote(id) + " a second time", "each id once among " + among, "");
+            }
+            seen.add(id);
+        }
     }
 
     private void chains() {
