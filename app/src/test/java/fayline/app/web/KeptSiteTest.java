@@ -210,6 +210,47 @@ class KeptSiteTest {
     }
 
     @Test
+    void should_leave_a_kept_correction_to_a_person_when_another_was_made_meanwhile() throws Exception {
+        long wrong = seq(send(note(fresh(), "Five plies.")).get(0));
+        String correct = CARD + "cut/correct?project=ousel-1";
+        String entry = String.valueOf(wrong);
+        Value.Fields others = form(
+                fresh(),
+                correct,
+                "ned",
+                LATELY,
+                "entry",
+                entry,
+                "how",
+                "mend",
+                "value",
+                "Six plies.",
+                "why",
+                "counted");
+        assertThat(send(others).get(0).text("what")).isEqualTo("taken");
+        String id = fresh();
+        Value.Fields mine = form(
+                id,
+                correct,
+                "ilse",
+                LATELY,
+                "entry",
+                entry,
+                "how",
+                "mend",
+                "value",
+                "Four plies.",
+                "why",
+                "counted",
+                "seen-head",
+                entry);
+        Value.Fields told = send(mine).get(0);
+        assertThat(told.text("what")).isEqualTo("refused");
+        assertThat(told.text("say")).contains("Five plies.").contains("Six plies.");
+        assertThat(entriesOf(id)).isEmpty();
+    }
+
+    @Test
     void should_refuse_each_by_itself_when_it_cannot_be_taken() throws Exception {
         String good = fresh();
         List<Value.Fields> answers = send(

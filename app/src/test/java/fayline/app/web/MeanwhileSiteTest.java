@@ -283,4 +283,33 @@ class MeanwhileSiteTest {
         assertThat(decide(other, told.body(), page + "/correct").statusCode()).isEqualTo(200);
         assertThat(head()).isEqualTo(before + 1);
     }
+
+    @Test
+    void should_tell_the_second_what_the_first_corrected_or_took_back_on_a_card() throws Exception {
+        String card = "/card/chine-doubler-left/1/cut";
+        one.send(card, card + "/note", with("text", "Roll one is short."));
+        long note = head();
+        String seen = other.page(card);
+        String[] right = with("entry", "" + note, "how", "mend", "value", "Roll two is short.", "why", "wrong roll");
+        assertThat(send(one, one.page(card), card + "/correct", right).statusCode())
+                .isEqualTo(200);
+        String[] mine = with("entry", "" + note, "how", "mend", "value", "Roll three is short.", "why", "looked again");
+        HttpResponse<String> told = send(other, seen, card + "/correct", mine);
+        assertThat(told.statusCode()).as(told.body()).isEqualTo(409);
+        assertThat(told.body())
+                .contains("Roll one is short.")
+                .contains("Roll two is short.")
+                .contains("entry " + (note + 1));
+        assertThat(head()).isEqualTo(note + 1);
+        String between = one.page(card);
+        assertThat(decide(other, told.body(), card + "/correct").statusCode()).isEqualTo(200);
+        assertThat(other.page(card)).contains("Roll three is short.");
+        String[] away = with("entry", "" + note, "how", "withdraw", "why", "not so");
+        assertThat(send(other, other.page(card), card + "/correct", away).statusCode())
+                .isEqualTo(200);
+        HttpResponse<String> gone = send(one, between, card + "/correct", right);
+        assertThat(gone.statusCode()).isEqualTo(409);
+        assertThat(gone.body()).contains("withdrawn");
+        assertThat(head()).isEqualTo(note + 3);
+    }
 }

@@ -1,6 +1,7 @@
 package fayline.flow.record;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The record, wherever it is kept. Entries are added at its end and never changed. Implementations are safe to call from
@@ -17,6 +18,11 @@ public interface EntryLog {
      * @return every entry from there to the head
      */
     List<Entry> read(long fromSeq);
+
+    /** The entry at a place; empty where there is none. */
+    default Optional<Entry> entry(long seq) {
+        return seq < 1 ? Optional.empty() : read(seq).stream().findFirst();
+    }
 
     /**
      * Adds entries, all or none of those that are not refused, in one transaction.

@@ -75,6 +75,10 @@ final class EntryRows {
         return db.select().from(ENTRY).where(CLIENT.eq(client)).fetchOptional(EntryRows::entry);
     }
 
+    static Optional<Entry> at(DSLContext db, long seq) {
+        return db.select().from(ENTRY).where(SEQ.eq(seq)).fetchOptional(EntryRows::entry);
+    }
+
     static Head head(DSLContext db) {
         return db.select(SEQ, HASH)
                 .from(ENTRY)

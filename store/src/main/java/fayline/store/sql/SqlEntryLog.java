@@ -13,6 +13,7 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -63,6 +64,11 @@ final class SqlEntryLog implements EntryLog, AutoCloseable {
             EntryRows.each(db, fromSeq, entries::add);
             return List.copyOf(entries);
         });
+    }
+
+    @Override
+    public Optional<Entry> entry(long seq) {
+        return reading(db -> EntryRows.at(db, seq));
     }
 
     private <T> T reading(Function<DSLContext, T> question) {

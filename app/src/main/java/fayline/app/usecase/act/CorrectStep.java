@@ -7,17 +7,19 @@ import fayline.app.usecase.shop.ShopRecord;
 import fayline.flow.project.Definition;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
-import fayline.flow.record.MendedReading;
-import fayline.flow.record.RecordState;
 import fayline.flow.record.TakenReading;
 import fayline.flow.record.payload.Value;
+import java.time.Instant;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** An earlier entry about a step or reading was wrong: a new entry names it and says what holds instead. */
 public final class CorrectStep {
@@ -32,6 +34,7 @@ public final class CorrectStep {
             EntryKind.DEVIATION_RAISED,
             EntryKind.DEVIATION_SETTLED,
             EntryKind.CORRECTED);
+    private static final DateTimeFormatter MINUTES = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
     private final ShopRecord shop;
 
     /** On a shop's record. */
@@ -63,18 +66,18 @@ public final class CorrectStep {
     }
 
     private Outcome decide(Sent sent, long named, Optional<Mended> mended, String why) {
-        List<Entry> found = named < 1 ? List.of() : shop.entries(named);
-        Optional<EntryKind> kind =
-                found.isEmpty() ? Optional.empty() : EntryKind.of(found.get(0).kind());
-        if (kind.filter(CORRECTABLE::contains).isEmpty()) {
+        Optional<Entry> found = shop.entry(named)
+                .filter(e ->
+                        EntryKind.of(e.kind()).filter(CORRECTABLE::contains).isPresent());
+        if (found.isEmpty()) {
             return Outcome.refused("Entry " + named + " is not one that can be corrected.");
         }
-        Entry wrong = found.get(0);
-        Optional<String> stays = stays(root(wrong), mended);
+        Entry wrong = found.get();
+        Optional<String> stays = stays(root(named), mended);
         if (stays.isPresent()) {
             return Outcome.refused(stays.get());
         }
-        List<Meanwhile> meanwhile = meanwhile(sent, root(wrong));
+        List<Meanwhile> meanwhile = meanwhile(sent, named);
         if (!meanwhile.isEmpty()) {
             return Outcome.overtaken(meanwhile);
         }
@@ -107,8 +110,7 @@ public final class CorrectStep {
 
     /** Why an entry may not be corrected so; empty where it may. */
     private Optional<String> stays(long root, Optional<Mended> mended) {
-        List<Entry> entry = root < 1 ? List.of() : shop.entries(root);
-        String kind = entry.isEmpty() ? "" : entry.get(0).kind();
+        String kind = shop.entry(root).map(Entry::kind).orElse("");
         if (kind.equals(EntryKind.DEVIATION_RAISED.key()) && mended.isEmpty()) {
             return Optional.of("A deviation is not taken back: the lead decides about it.");
         }
@@ -118,32 +120,59 @@ public final class CorrectStep {
         return Optional.empty();
     }
 
-    /** What others corrected of the same reading since the sender had looked. */
-    private List<Meanwhile> meanwhile(Sent sent, long reading) {
+    /**
+     * What others corrected of the same entry since the sender had looked; nothing where nobody did, or where this was sent before.
+     *
+     * @param sent who sends a correction, and how far they had seen the record
+     * @param entry the entry it is about, or a correction of it
+     */
+    public List<Meanwhile> meanwhile(Sent sent, long entry) {
         if (sent.seen() < 1 || shop.knows(sent.client())) {
             return List.of();
         }
-        RecordState state = shop.state();
-        List<MendedReading> since = state.mended().stream()
-                .filter(m -> m.before().seq() == reading && m.seq() > sent.seen())
+        long first = root(entry);
+        List<Entry> mends = shop.entries(first + 1).stream()
+                .filter(e -> e.kind().equals(EntryKind.CORRECTED.key()) && root(e.seq()) == first)
                 .toList();
-        if (since.isEmpty()) {
+        if (mends.isEmpty() || mends.get(mends.size() - 1).seq() <= sent.seen()) {
             return List.of();
         }
-        MendedReading last = since.get(since.size() - 1);
-        String now = last.withdrawn()
-                ? "withdrawn"
-                : state.reading(reading)
-                        .map(TakenReading::values)
-                        .map(CorrectStep::words)
-                        .orElse("");
+        Entry last = mends.get(mends.size() - 1);
+        Entry was = shop.entry(first).orElseThrow();
+        boolean reading = was.kind().equals(EntryKind.READING_TAKEN.key());
         return List.of(new Meanwhile(
-                "the reading of entry " + reading,
-                words(since.get(0).before().values()),
-                now,
+                (reading ? "the reading of entry " : "entry ") + first,
+                words(was, mends.stream().filter(m -> m.seq() <= sent.seen()).toList()),
+                words(was, mends),
                 "",
                 last.by(),
                 last.seq()));
+    }
+
+    /** What an entry says with its corrections laid over it, in the words of a form. */
+    private String words(Entry was, List<Entry> mends) {
+        Value.Fields now = was.fields();
+        boolean withdrawn = false;
+        for (Entry m : mends) {
+            now = now.overlaidBy(m.fields().inner("with"));
+            withdrawn = m.fields().text("withdrawn").equals("yes");
+        }
+        if (withdrawn) {
+            return "withdrawn";
+        }
+        if (was.kind().equals(EntryKind.READING_TAKEN.key())) {
+            return words(now.inner("values").allTexts());
+        }
+        String time = now.text("at").isEmpty() ? "" : atTheShop(was, Instant.parse(now.text("at")));
+        return Stream.of(time, now.text("which-way"), now.text("text"))
+                .filter(w -> !w.isEmpty())
+                .collect(Collectors.joining(", "));
+    }
+
+    private String atTheShop(Entry was, Instant at) {
+        return shop.definition(was.project())
+                .map(d -> at.atZone(d.shop().zone()).format(MINUTES))
+                .orElseGet(at::toString);
     }
 
     private static String words(Map<String, String> values) {
@@ -195,7 +224,7 @@ public final class CorrectStep {
             return Optional.empty();
         }
         return shop.state()
-                .reading(root(wrong))
+                .reading(root(wrong.seq()))
                 .map(r -> new Measured(
                         r.kind(),
                         m.of().isEmpty() ? r.of() : m.of(),
@@ -205,16 +234,20 @@ public final class CorrectStep {
                         Optional.empty()));
     }
 
-    private static long root(Entry wrong) {
-        return wrong.kind().equals(EntryKind.CORRECTED.key())
-                ? wrong.fields().whole("entry").orElse(0L)
-                : wrong.seq();
+    /** The entry that a row of corrections begins with. */
+    private long root(long entry) {
+        return shop.entry(entry)
+                .filter(e -> e.kind().equals(EntryKind.CORRECTED.key()))
+                .flatMap(e -> e.fields().whole("entry"))
+                .filter(named -> named < entry)
+                .map(this::root)
+                .orElse(entry);
     }
 
     /** All values of the reading, so that the ones that were right stay; one left empty is taken out. */
     private NavigableMap<String, String> valuesNow(Entry wrong, Mended m) {
         NavigableMap<String, String> values = new TreeMap<>();
-        shop.state().reading(root(wrong)).map(TakenReading::values).ifPresent(values::putAll);
+        shop.state().reading(root(wrong.seq())).map(TakenReading::values).ifPresent(values::putAll);
         values.putAll(m.values());
         values.values().removeIf(String::isEmpty);
         return values;

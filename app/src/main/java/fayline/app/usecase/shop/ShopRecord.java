@@ -167,6 +167,11 @@ public final class ShopRecord {
         return log.read(fromSeq);
     }
 
+    /** The entry at a place; empty where there is none. */
+    public Optional<Entry> entry(long seq) {
+        return log.entry(seq);
+    }
+
     /** A decision that reads the state and may append. */
     @FunctionalInterface
     public interface Decision<T> {

@@ -9,12 +9,14 @@ import fayline.app.usecase.act.SentPicture;
 import fayline.app.usecase.act.StartStep;
 import fayline.app.usecase.act.TakeReading;
 import fayline.app.usecase.people.Act;
+import fayline.app.usecase.shop.Meanwhile;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.view.WhyHere;
 import fayline.app.web.frame.Answers;
 import fayline.app.web.frame.Asks;
+import fayline.app.web.frame.Overtaken;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
@@ -131,7 +133,7 @@ public final class CardPage implements Page, TakesKept {
                 visit.say(
                         Answers.said(outcome), draft.equals("card-mix") ? draft + "-" + visit.field("system") : draft);
                 visit.lead(Sight.cardLink(step) + PLACES.getOrDefault(draft, ""));
-            } else {
+            } else if (!Overtaken.show(sights, visit, sight, outcome, Sight.cardLink(step))) {
                 visit.status(outcome.kind() == Outcome.Kind.UNKNOWN ? 503 : 422);
                 show(visit, sight, step, Answers.refused(outcome));
             }
@@ -208,6 +210,13 @@ public final class CardPage implements Page, TakesKept {
         if (before.isPresent()) {
             return before.get();
         }
+        CorrectStep act = new CorrectStep(shop);
+        Sent seeing = sent.seeing(typed.seenHead());
+        List<Meanwhile> meanwhile =
+                asked.matches("\\d{1,15}") ? act.meanwhile(seeing, Long.parseLong(asked)) : List.of();
+        if (!meanwhile.isEmpty()) {
+            return Outcome.overtaken(meanwhile);
+        }
         if (!asked.matches("\\d{1,15}")
                 || CardRecord.of(sight, shop.state(), step).stream()
                         .noneMatch(r -> String.valueOf(r.entry()).equals(asked))) {
@@ -219,7 +228,7 @@ public final class CardPage implements Page, TakesKept {
             return Outcome.refused("Say why, so that the record can be understood later.");
         }
         if (typed.field("how").equals("withdraw")) {
-            return new CorrectStep(shop).withdraw(sent, entry, why);
+            return act.withdraw(seeing, entry, why);
         }
         String kind = CardRecord.of(sight, shop.state(), step).stream()
                 .filter(r -> r.entry() == entry)
@@ -237,7 +246,7 @@ public final class CardPage implements Page, TakesKept {
             }
             mended = Mended.time(at(typed, sight).orElseThrow());
         }
-        return new CorrectStep(shop).correct(sent, entry, mended, why);
+        return act.correct(seeing, entry, mended, why);
     }
 
     private void show(Visit visit, Sight sight, String step, List<String> refused) {

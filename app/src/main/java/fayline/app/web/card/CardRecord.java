@@ -56,7 +56,7 @@ final class CardRecord {
     }
 
     private static String told(Sight sight, ShopRecord shop, long seq) {
-        Entry entry = shop.entries(seq).get(0);
+        Entry entry = shop.entry(seq).orElseThrow();
         String deed = entry.kind().equals(EntryKind.STEP_STARTED.key()) ? "start" : "finish";
         return "The " + deed + " that " + sight.personName(entry.by()) + " recorded, "
                 + sight.time().at(Instant.parse(entry.fields().text("at"))) + " (entry " + seq + ")";

@@ -19,13 +19,12 @@ final class SentBefore {
 
     /** What became of it; empty where its id is new. */
     static Optional<Outcome> correction(ShopRecord shop, Sent sent, Typed typed, Optional<Instant> at) {
-        return shop.seqOf(sent.client()).map(seq -> {
-            Entry stands = shop.entries(seq).get(0);
-            return saysTheSame(stands, typed, at)
-                    ? Outcome.already(seq)
-                    : Outcome.refused("the id " + sent.client() + " stands at entry " + seq
-                            + " with other content; nothing was changed");
-        });
+        return shop.seqOf(sent.client())
+                .flatMap(shop::entry)
+                .map(stands -> saysTheSame(stands, typed, at)
+                        ? Outcome.already(stands.seq())
+                        : Outcome.refused("the id " + sent.client() + " stands at entry " + stands.seq()
+                                + " with other content; nothing was changed"));
     }
 
     private static boolean saysTheSame(Entry stands, Typed typed, Optional<Instant> at) {

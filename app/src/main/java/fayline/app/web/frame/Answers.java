@@ -1,5 +1,6 @@
 package fayline.app.web.frame;
 
+import fayline.app.usecase.shop.Meanwhile;
 import fayline.app.usecase.shop.Outcome;
 import fayline.basis.finding.Finding;
 import fayline.basis.finding.InputProblem;
@@ -23,6 +24,10 @@ public final class Answers {
     public static List<String> refused(Outcome outcome) {
         List<String> all = new ArrayList<>();
         all.add(outcome.sentence());
+        for (Meanwhile m : outcome.meanwhile()) {
+            all.add("Of " + m.what() + ": you saw \"" + m.seen() + "\"; now it is \"" + m.now() + "\""
+                    + (m.by().isEmpty() ? "" : ", by " + m.by()) + ", entry " + m.seq() + ".");
+        }
         for (InputProblem p : outcome.problems()) {
             all.add(p.sentence());
         }

@@ -27,6 +27,12 @@ public interface Typed {
     /** The files of a field, those left empty passed over; none where the form came without files. */
     List<Parcel> parcels(String name);
 
+    /** How far the record was on the page that the form stood on, as a sequence number; 0 where nobody knows. */
+    default long seenHead() {
+        String seen = field("seen-head");
+        return seen.matches("[0-9]{1,15}") ? Long.parseLong(seen) : 0;
+    }
+
     /** When it was typed, on a whole minute, where that is another moment than now. */
     Optional<Instant> moment();
 }

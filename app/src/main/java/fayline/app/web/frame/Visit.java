@@ -230,12 +230,6 @@ public final class Visit implements Typed {
         return once;
     }
 
-    /** How far the record was on the page whose form this is; 0 where the form does not say. */
-    public long seenHead() {
-        String seen = field("seen-head");
-        return seen.matches("[0-9]{1,15}") ? Long.parseLong(seen) : 0;
-    }
-
     /** The fields of the form by which the same can be sent once more: what was typed, without what each page has of its own. */
     Map<String, List<String>> typed() {
         Map<String, List<String>> typed = new LinkedHashMap<>(ctx.formParamMap());

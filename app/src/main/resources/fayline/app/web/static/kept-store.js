@@ -115,10 +115,14 @@
     });
   }
 
-  function settled(answer) {
+  // One that fails the program again and again is for a person, and holds the others up no longer.
+  const MOST_TRIES = 5;
+
+  function settled(answer, entry, first, head) {
     if (answer.what === "taken" || answer.what === "there") return { state: "sent", seq: answer.seq, say: answer.say, sentAt: Date.now() };
-    if (answer.what === "refused") return { state: "refused", say: answer.say };
-    return { say: answer.say };
+    if (answer.what === "refused") return { state: "refused", say: answer.say, head };
+    const tries = (entry.tries || 0) + (first ? 1 : 0);
+    return { say: answer.say, tries: tries % MOST_TRIES, ...(tries >= MOST_TRIES ? { state: "refused", head } : {}) };
   }
 
   // Sends the row in its order, a few at a time. Whatever is not answered stays for the next time.
@@ -142,15 +146,18 @@
         continue;
       }
       if (!answer.ok) throw new Error(`the program answered ${answer.status}`);
-      const { answers } = await answer.json();
+      const { answers, head: now } = await answer.json();
       let unknown = false;
+      let known = 0;
       for (const a of answers) {
         const one = some.find((e) => e.id === a.id);
         if (!one) continue;
-        unknown = unknown || a.what === "unknown";
-        await change(one.n, () => settled(a));
+        const first = a.what === "unknown" && !unknown;
+        unknown = unknown || first;
+        known += 1;
+        await change(one.n, () => settled(a, one, first, now));
       }
-      if (unknown || answers.length === 0) break;
+      if (unknown || known === 0) break;
     }
     await trim();
   }

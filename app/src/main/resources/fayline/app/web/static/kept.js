@@ -66,7 +66,7 @@ function decide(li, entry) {
   const form = put(li, "form");
   const boxes = [];
   entry.fields.forEach((f, i) => {
-    if (i % 2 || ["by", "places", "how", "entry", "kind", "unit", "state", "passed", "photo"].includes(f)) return;
+    if (i % 2 || ["by", "places", "how", "entry", "kind", "unit", "state", "passed", "photo", "seen-head"].includes(f)) return;
     const label = put(form, "label", `${f} `);
     const box = document.createElement("input");
     box.value = entry.fields[i + 1];
@@ -86,6 +86,9 @@ function decide(li, entry) {
     if (Number.isNaN(Date.parse(when.value))) { when.focus(); return; }
     const fields = [...entry.fields];
     for (const [i, box] of boxes) fields[i] = box.value;
+    // what stood in the way was told above: it has been seen
+    const seen = fields.findIndex((f, i) => i % 2 === 0 && f === "seen-head");
+    if (seen >= 0 && entry.head) fields[seen + 1] = String(entry.head);
     await store.change(entry.n, () => ({ fields, at: store.shown(Date.parse(when.value)), typed: when.value === entry.at ? entry.typed : null, id: crypto.randomUUID(), state: "kept", say: "" }));
     send();
   });
