@@ -7,7 +7,9 @@ import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicIntegerArray;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 
@@ -32,9 +34,13 @@ final class CuttingProxy implements AutoCloseable {
     /** Where the next connection is cut, counted in bytes that still pass. */
     record Cut(Way way, How how, int after) {}
 
+    private static final int NEVER = Integer.MAX_VALUE;
+    private static final String FORM = "POST ";
+
     private final ServerSocket door;
     private final int server;
     private final AtomicReference<@Nullable Cut> next = new AtomicReference<>();
+    private final AtomicReference<@Nullable Cut> atPost = new AtomicReference<>();
 
     /** Before a server of this machine. */
     CuttingProxy(int server) throws IOException {
@@ -52,12 +58,42 @@ final class CuttingProxy implements AutoCloseable {
         next.set(cut);
     }
 
+    /** Cuts the connection on which the next form comes, counted from that form's first byte; all others are whole. */
+    void cutNextPost(Cut cut) {
+        atPost.set(cut);
+    }
+
+    /** Whether the form that was to be cut has come. */
+    boolean hasCut() {
+        return atPost.get() == null;
+    }
+
+    /** One connection: how many bytes still pass each way, and what then. */
+    private static final class Wire {
+        private final AtomicIntegerArray left = new AtomicIntegerArray(new int[] {NEVER, NEVER});
+        private volatile How how = How.RESET;
+
+        private void cut(Cut cut) {
+            how = cut.how();
+            left.set(cut.way().ordinal(), cut.after());
+        }
+
+        private int left(Way way) {
+            return left.get(way.ordinal());
+        }
+
+        private void passed(Way way, int bytes) {
+            left.getAndUpdate(way.ordinal(), l -> l == NEVER ? NEVER : l - bytes);
+        }
+    }
+
     private void welcome() {
         while (!door.isClosed()) {
             try {
                 Socket phone = door.accept();
-                Optional<Cut> cut = Optional.ofNullable(next.getAndSet(null));
-                run("proxy wire", () -> connect(phone, cut));
+                Wire wire = new Wire();
+                Optional.ofNullable(next.getAndSet(null)).ifPresent(wire::cut);
+                run("proxy wire", () -> connect(phone, wire));
             } catch (IOException e) {
                 if (!door.isClosed()) {
                     throw new UncheckedIOException(e);
@@ -66,11 +102,11 @@ final class CuttingProxy implements AutoCloseable {
         }
     }
 
-    private void connect(Socket phone, Optional<Cut> cut) {
+    private void connect(Socket phone, Wire wire) {
         try (phone;
                 Socket behind = new Socket(InetAddress.getLoopbackAddress(), server)) {
-            Thread up = run("proxy up", () -> pass(phone, behind, Way.TO_SERVER, cut));
-            pass(behind, phone, Way.TO_PHONE, cut);
+            Thread up = run("proxy up", () -> pass(phone, behind, Way.TO_SERVER, wire));
+            pass(behind, phone, Way.TO_PHONE, wire);
             up.join();
         } catch (IOException e) {
             // the server is not there: the phone sees its connection close, as it would
@@ -80,14 +116,13 @@ final class CuttingProxy implements AutoCloseable {
         }
     }
 
-    private static void pass(Socket from, Socket to, Way way, Optional<Cut> cut) {
-        Optional<Cut> mine = cut.filter(c -> c.way() == way);
+    private void pass(Socket from, Socket to, Way way, Wire wire) {
         try {
             InputStream in = from.getInputStream();
-            if (passUpTo(in, to.getOutputStream(), mine.map(Cut::after).orElse(Integer.MAX_VALUE))) {
+            if (passUpTo(in, to.getOutputStream(), way, wire)) {
                 to.shutdownOutput();
             } else {
-                cut(mine.orElseThrow().how(), from, to);
+                cut(wire.how, from, to);
             }
         } catch (IOException e) {
             // one end is gone: so is the wire
@@ -97,17 +132,20 @@ final class CuttingProxy implements AutoCloseable {
     }
 
     /** Passes bytes on; whether they ended before the cut. */
-    private static boolean passUpTo(InputStream in, OutputStream out, int most) throws IOException {
+    private boolean passUpTo(InputStream in, OutputStream out, Way way, Wire wire) throws IOException {
         byte[] some = new byte[4096];
-        int left = most;
-        while (left > 0) {
-            int read = in.read(some, 0, Math.min(some.length, left));
+        while (wire.left(way) > 0) {
+            int read = in.read(some);
             if (read < 0) {
                 return true;
             }
-            out.write(some, 0, read);
+            if (way == Way.TO_SERVER && new String(some, 0, read, StandardCharsets.ISO_8859_1).startsWith(FORM)) {
+                Optional.ofNullable(atPost.getAndSet(null)).ifPresent(wire::cut);
+            }
+            int passes = Math.min(read, wire.left(way));
+            out.write(some, 0, passes);
             out.flush();
-            left -= read;
+            wire.passed(way, passes);
         }
         return false;
     }

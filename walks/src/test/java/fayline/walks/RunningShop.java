@@ -3,6 +3,7 @@ package fayline.walks;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -108,6 +109,11 @@ final class RunningShop {
     /** The address, without a slash at its end. */
     String address() {
         return address;
+    }
+
+    /** The host in the address. */
+    String host() {
+        return URI.create(address).getHost();
     }
 
     /** The port. */

@@ -31,8 +31,10 @@ final class Shopfloor implements AutoCloseable {
     private final RunningShop server;
     private final Playwright playwright;
     private final Browser browser;
+    private final Optional<CuttingProxy> wire;
 
-    private Shopfloor(RunningShop server, Playwright playwright, Browser browser) {
+    private Shopfloor(RunningShop server, Playwright playwright, Browser browser, Optional<CuttingProxy> wire) {
+        this.wire = wire;
         this.server = server;
         this.playwright = playwright;
         this.browser = browser;
@@ -53,7 +55,16 @@ final class Shopfloor implements AutoCloseable {
         return open(List.of());
     }
 
+    /** The demonstration behind a wire that can be cut. */
+    static Shopfloor behindWire() throws IOException {
+        return open(List.of("--demo"), true);
+    }
+
     private static Shopfloor open(List<String> asked) throws IOException {
+        return open(asked, false);
+    }
+
+    private static Shopfloor open(List<String> asked, boolean wired) throws IOException {
         Optional<Path> chromium = Stream.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome")
                 .map(Path::of)
                 .filter(Files::isExecutable)
@@ -66,12 +77,17 @@ final class Shopfloor implements AutoCloseable {
             // as a phone does that was told to trust the shop's authority; without trust no page is kept
             with.add("--ignore-certificate-errors");
         }
+        RunningShop server = RunningShop.in(Files.createTempDirectory("fayline-walk"), asked);
+        Optional<CuttingProxy> wire = wired ? Optional.of(new CuttingProxy(server.port())) : Optional.empty();
+        // the browser takes the wire for the server: the address on every page is the same
+        wire.ifPresent(w -> with.add(
+                "--host-resolver-rules=MAP " + server.host() + ":" + server.port() + " 127.0.0.1:" + w.port()));
         Browser browser = playwright
                 .chromium()
                 .launch(new BrowserType.LaunchOptions()
                         .setExecutablePath(chromium.orElseThrow())
                         .setArgs(with));
-        return new Shopfloor(RunningShop.in(Files.createTempDirectory("fayline-walk"), asked), playwright, browser);
+        return new Shopfloor(server, playwright, browser, wire);
     }
 
     /** Starts the server again, at the address that phones know. */
@@ -82,6 +98,11 @@ final class Shopfloor implements AutoCloseable {
     /** The code that the server printed for whoever becomes the lead. */
     String code() {
         return server.code();
+    }
+
+    /** The wire between browser and server. */
+    CuttingProxy wire() {
+        return wire.orElseThrow();
     }
 
     /** Kills the server as a power cut would. */
@@ -159,6 +180,9 @@ final class Shopfloor implements AutoCloseable {
     public void close() throws IOException {
         browser.close();
         playwright.close();
+        if (wire.isPresent()) {
+            wire.get().close();
+        }
         try {
             kill();
         } catch (InterruptedException e) {

@@ -6,8 +6,9 @@ const FILES = "fayline-files-1";
 const PAGES = "fayline-pages-1";
 const MOST_PAGES = 80;
 const PATIENCE_MS = 6000;
-// photos take their time over bad wireless
-const PATIENCE_PHOTOS_MS = 45000;
+// photos take their time over bad wireless: so many bytes a millisecond are waited for
+const SLOW_BYTES_PER_MS = 50;
+const MOST_PATIENCE_MS = 45000;
 // of photos with one note, so that what is sent later is not too long at once
 const MOST_PHOTO_BYTES = 8000000;
 const SHELL = [
@@ -144,15 +145,18 @@ function absent() {
 async function submit(event, url) {
   const copy = event.request.clone();
   let ended = false;
-  const photos = (event.request.headers.get("Content-Type") || "").startsWith("multipart/");
+  const sending = fetch(event.request);
+  sending.catch(() => { /* heard below */ });
+  const form = await copy.formData();
+  const bytes = [...form.values()].reduce((sum, v) => sum + (typeof v === "string" ? 0 : v.size), 0);
   try {
-    const answer = await within(photos ? PATIENCE_PHOTOS_MS : PATIENCE_MS, fetch(event.request));
+    const answer = await within(Math.min(MOST_PATIENCE_MS, PATIENCE_MS + bytes / SLOW_BYTES_PER_MS), sending);
     // 401 and 403: the sign-in or the page is too old; 503: nobody knows whether it was taken. The number of the form tells.
     if (![401, 403, 503].includes(answer.status)) return answer;
     ended = answer.status === 401;
   } catch { /* no network */ }
   try {
-    await keep(copy, url);
+    await keep(form, url);
   } catch (e) {
     return plain(507, "Not kept", "There is no network, and this phone could not keep the entry either. Nothing was recorded.",
       `Go back: what was typed is still there. The browser says: ${String(e && e.name).replace(/[^A-Za-z]/g, "")}`);
@@ -174,8 +178,7 @@ async function asText(file) {
   return `data:image/jpeg;base64,${btoa(pieces.join(""))}`;
 }
 
-async function keep(request, url) {
-  const form = await request.formData();
+async function keep(form, url) {
   const typed = [];
   let bytes = 0;
   for (const [name, value] of form) {
