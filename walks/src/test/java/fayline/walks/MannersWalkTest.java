@@ -47,7 +47,7 @@ class MannersWalkTest {
     }
 
     /** The photo with a place that the store's tests made, 2400 pixels long. */
-    private static Path photo() {
+    static Path photo() {
         return Shopfloor.root().resolve("store/src/test/resources/fayline/store/file/picture/with-place.jpg");
     }
 

@@ -78,17 +78,27 @@ class PeopleWalkTest {
         assertThat(desk.locator(".said").innerText()).contains("Done, and recorded");
     }
 
-    private static void pin(Page phone, String pin) {
+    /** Somebody gives themselves a PIN on their own phone. */
+    static void pin(Shopfloor shop, Page phone, String pin) {
         phone.navigate(shop.at("/me"));
         phone.locator("#pin-new").fill(pin);
         phone.locator("form[action='/me/pin'] button").click();
         assertThat(phone.locator(".said").innerText()).contains("The PIN is set");
     }
 
-    private static void enter(Page tablet, String name, String pin) {
+    /** Enters at a shared tablet. */
+    static void enter(Page tablet, String name, String pin) {
         tablet.locator("label.tick", new Page.LocatorOptions().setHasText(name)).click();
         tablet.locator("#pin").fill(pin);
         tablet.locator("form[action='/sign-in/pin'] button").click();
+    }
+
+    /** The form that pairs a shared tablet, filled in. */
+    static Locator shared(Page desk) {
+        Locator shared = desk.locator("form[action='/people/pairing']")
+                .filter(new Locator.FilterOptions().setHas(desk.locator("#tablet")));
+        shared.locator("#tablet").fill("bench tablet");
+        return shared;
     }
 
     @Test
@@ -126,7 +136,7 @@ class PeopleWalkTest {
         phone.locator("#code-form button").click();
         assertThat(phone.locator("h1").innerText()).isEqualTo(crew);
         sound(phone);
-        pin(phone, "402917");
+        pin(shop, phone, "402917");
         phone.navigate(shop.at("/shop"));
         assertThat(phone.locator("form[action='/shop/air']").count()).isEqualTo(1);
         assertThat(phone.locator("form[action='/shop/absence']").count()).isZero();
@@ -141,12 +151,10 @@ class PeopleWalkTest {
                 shop.at("/sign-in#" + pairing(desk, of(desk, inspector).locator("form[action='/people/pairing']"))));
         second.waitForFunction("() => location.hash === '' && document.getElementById('code').value !== ''");
         second.locator("#code-form button").click();
-        pin(second, "615203");
+        pin(shop, second, "615203");
 
         Page tablet = shop.phone();
-        Locator shared = desk.locator("form[action='/people/pairing']")
-                .filter(new Locator.FilterOptions().setHas(desk.locator("#tablet")));
-        shared.locator("#tablet").fill("bench tablet");
+        Locator shared = shared(desk);
         tablet.navigate(shop.at("/sign-in#" + pairing(desk, shared)));
         tablet.locator("#code-form button").click();
         sound(tablet);

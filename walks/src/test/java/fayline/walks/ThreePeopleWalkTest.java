@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 @Tag("fault")
 class ThreePeopleWalkTest {
     private static final int KILLS = Integer.getInteger("fayline.kills", 3);
-    private static final String CUT = "/card/chine-doubler-left/1/cut?project=ousel-1";
+    static final String CUT = "/card/chine-doubler-left/1/cut?project=ousel-1";
 
     private static Shopfloor shop;
 
@@ -31,7 +31,8 @@ class ThreePeopleWalkTest {
         }
     }
 
-    private static Page lead() {
+    /** The shop's lead at a desk, who has just become it. */
+    static Page lead(Shopfloor shop) {
         Page desk = shop.desk();
         desk.setDefaultTimeout(120_000);
         desk.navigate(shop.at("/"));
@@ -45,7 +46,7 @@ class ThreePeopleWalkTest {
         return desk;
     }
 
-    private static String pairing(Page desk, String name) {
+    private static String pairing(Shopfloor shop, Page desk, String name) {
         desk.navigate(shop.at("/people"));
         PeopleWalkTest.of(desk, name)
                 .locator("form[action='/people/pairing'] button")
@@ -53,29 +54,30 @@ class ThreePeopleWalkTest {
         return desk.locator("#one-time-code").innerText().strip();
     }
 
-    private static Page pair(Page desk, Page phone, String name) {
+    /** Pairs a phone with a code from the lead's page. */
+    static Page pair(Shopfloor shop, Page desk, Page phone, String name) {
         phone.setDefaultTimeout(120_000);
-        phone.navigate(shop.at("/sign-in#" + pairing(desk, name)));
+        phone.navigate(shop.at("/sign-in#" + pairing(shop, desk, name)));
         phone.locator("#code-form button").click();
         assertThat(phone.locator("h1").innerText()).isEqualTo(name);
         return phone;
     }
 
     /** On a card, with the worker at work. */
-    private static void ready(Page page) {
+    static void ready(Shopfloor shop, Page page) {
         page.navigate(shop.at(CUT));
         page.evaluate("() => navigator.serviceWorker.ready.then(() => true)");
         page.navigate(shop.at(CUT));
         page.waitForFunction("() => navigator.serviceWorker.controller !== null");
     }
 
-    private static void waitFor(Page page, String list, String text) {
+    static void waitFor(Page page, String list, String text) {
         page.locator(list, new Page.LocatorOptions().setHasText(text)).first().waitFor();
     }
 
     @Test
     void should_record_once_what_each_typed_when_the_server_was_killed_and_when_a_sign_in_was_ended() throws Exception {
-        Page desk = lead();
+        Page desk = lead(shop);
         List<String> ids = desk.locator("#admit-person option").all().stream()
                 .map(o -> o.getAttribute("value"))
                 .filter(v -> !v.isEmpty())
@@ -84,11 +86,11 @@ class ThreePeopleWalkTest {
         PeopleWalkTest.admit(shop, desk, ids.get(0), "crew");
         PeopleWalkTest.admit(shop, desk, ids.get(1), "crew");
         String last = names.get(2).strip();
-        Page first = pair(desk, shop.phone(), names.get(1).strip());
-        Page second = pair(desk, shop.phone(), last);
+        Page first = pair(shop, desk, shop.phone(), names.get(1).strip());
+        Page second = pair(shop, desk, shop.phone(), last);
         List<Page> three = List.of(desk, first, second);
         for (int kill = 0; kill < KILLS; kill++) {
-            three.forEach(ThreePeopleWalkTest::ready);
+            three.forEach(p -> ready(shop, p));
             shop.kill();
             for (int i = 0; i < three.size(); i++) {
                 Shopfloor.note(three.get(i), "Of " + i + " in the dark, " + kill + ".");
@@ -113,7 +115,7 @@ class ThreePeopleWalkTest {
 
     /** What is typed after a sign-in was ended stays on the phone until its person is back. */
     private static void ended(Page desk, Page phone, String name) {
-        ready(phone);
+        ready(shop, phone);
         desk.navigate(shop.at("/people"));
         desk.onDialog(d -> d.accept());
         Locator device = desk.locator("li")
@@ -124,7 +126,7 @@ class ThreePeopleWalkTest {
         Shopfloor.note(phone, "Typed though ended.");
         waitFor(phone, "h1", "Kept on this phone");
         assertThat(phone.locator("main").innerText()).contains("not yet in the record");
-        pair(desk, phone, name);
+        pair(shop, desk, phone, name);
         phone.navigate(shop.at("/kept"));
         waitFor(phone, "[data-kept-sent]", "Typed though ended");
     }
