@@ -36,7 +36,7 @@ public final class SentPictures {
         return of(
                 sent,
                 shop.seqOf(by.client())
-                        .map(seq -> shop.entries(seq).get(0))
+                        .flatMap(shop::entry)
                         .map(Entry::fields)
                         .map(Photo::allOf)
                         .orElse(List.of()));

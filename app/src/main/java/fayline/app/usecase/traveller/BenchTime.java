@@ -30,7 +30,8 @@ public record BenchTime(Optional<Instant> at, Optional<Instant> entered) {
      */
     public String toldOf(ShopRecord shop, Sent sent, Instant happened) {
         Optional<String> before = shop.seqOf(sent.client())
-                .map(seq -> shop.entries(seq).get(0).fields().text("told"));
+                .flatMap(shop::entry)
+                .map(e -> e.fields().text("told"));
         if (before.isPresent()) {
             return before.get();
         }
