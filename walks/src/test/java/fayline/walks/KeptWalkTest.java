@@ -163,6 +163,35 @@ class KeptWalkTest {
     }
 
     @Test
+    @Order(6)
+    void should_go_on_to_the_flush_by_itself_without_network_when_a_bulged_part_has_its_gaps() throws Exception {
+        Page page = phoneOf("Runa");
+        page.navigate(shop.at("/fit/canopy-right/read?state=trimmed&kind=gap&unit=mm&at=F1"));
+        int stations = page.locator(".stations li").count();
+        page.evaluate(
+                "async (n) => { while ((await (await caches.open('fayline-pages-1')).keys())"
+                        + ".filter((k) => k.url.includes('/fit/canopy-right/read')).length < 2 * n)"
+                        + " await new Promise((r) => setTimeout(r, 100)); }",
+                stations);
+        shop.kill();
+        for (int i = 0; i < stations + 2; i++) {
+            String said = i < stations ? "Gap at" : "Flush at";
+            page.waitForFunction("(w) => document.querySelector('.keypad-form label')?.textContent.includes(w)", said);
+            String value = i < stations ? "3." + i : "0." + (13 + i - stations);
+            page.locator("#value").fill(value);
+            page.locator("button.main").click();
+            waitFor(page, "[data-kept-here]", value);
+        }
+        page.waitForFunction("() => document.querySelectorAll('[data-kept-here] li').length >= " + (stations + 2));
+        shop.start();
+        page.navigate(shop.at("/kept"));
+        waitFor(page, "[data-kept-sent]", "flush 0.14");
+        assertThat(page.locator("[data-kept-list]").innerText()).isBlank();
+        assertThat(times(shop.desk(), "/fit/canopy-right/read?state=trimmed&kind=flush&unit=mm&at=S1", "0.13 mm"))
+                .isEqualTo(1);
+    }
+
+    @Test
     @Order(4)
     void should_send_what_was_kept_when_the_server_was_killed_and_is_back() throws Exception {
         Page page = phoneOf("Ilse");

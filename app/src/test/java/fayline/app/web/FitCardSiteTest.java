@@ -87,7 +87,9 @@ class FitCardSiteTest extends AtTheDemo {
                     assertThat(pdf.getNumberOfPages())
                             .as(fit.id() + " on " + paper)
                             .isEqualTo(1);
-                    assertThat(text(pdf))
+                    String told = text(pdf);
+                    assertThat(told.contains("Flush to find")).isEqualTo(told.contains("The last chance"));
+                    assertThat(told)
                             .contains("Fit: " + fit.name())
                             .contains("1 / 1")
                             .contains("Do not pull it in");

@@ -26,7 +26,6 @@ public final class FitCardPdf {
     private static final double USUAL_PT = 10;
     private static final double LEAST_PT = 7;
     private static final double STEP_PT = 0.5;
-    private static final int MOST_ROWS = 5;
     private static final int FEW_PINS = 2;
     /** What a card on paper needs of a width; the page tells the rest. */
     private static final Set<String> ON_PAPER =
@@ -227,23 +226,13 @@ public final class FitCardPdf {
             return;
         }
         m.element("h2", "The last chance: read before gel").element("p", s.lastChance());
-        int rows = s.readings().size();
-        int first = rows > MOST_ROWS ? (rows + 1) / 2 : rows;
-        m.open("table", "beside").open("tr");
-        column(m, s.readings().subList(0, first));
-        if (first < rows) {
-            column(m, s.readings().subList(first, rows));
-        }
-        m.close().close();
-    }
-
-    private static void column(Markup m, List<FitSheet.Reading> readings) {
-        m.open("td", "half").open("table", "rows").open("thead").open("tr");
-        for (String h : List.of("", "Station", "Now", "Find", "Limits", "Read")) {
+        m.open("table", "rows").open("thead").open("tr");
+        for (String h :
+                List.of("", "Station", "Gap now", "Gap to find", "Limits", "Read", "Flush to find", "Limits", "Read")) {
             m.element("th", h);
         }
         m.close().close().open("tbody");
-        for (FitSheet.Reading r : readings) {
+        for (FitSheet.Reading r : s.readings()) {
             m.open("tr").open("td", "mark");
             if (r.decides()) {
                 m.svg(mark(Mark.HOLD));
@@ -254,9 +243,11 @@ public final class FitCardPdf {
                     .text(" " + r.where())
                     .close();
             m.element("td", "fig", r.now()).element("td", "fig strong", r.target());
-            m.element("td", "fig", r.limits()).element("td", "fig", "______").close();
+            m.element("td", "fig", r.limits()).element("td", "fig", "______");
+            m.element("td", "fig strong", r.flushTarget()).element("td", "fig", r.flushLimits());
+            m.element("td", "fig", "______").close();
         }
-        m.close().close().close();
+        m.close().close();
     }
 
     private static void cautions(Markup m, FitSheet s) {

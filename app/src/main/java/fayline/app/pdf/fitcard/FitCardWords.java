@@ -274,6 +274,13 @@ public record FitCardWords(QuantityFormat format, ZoneId zone, UnaryOperator<Str
                 length(r.nowMm()),
                 length(r.expectedMm()),
                 length(r.lowerMm()) + " to " + length(r.upperMm()),
+                r.flush().afterMm().isPresent() ? length(r.flush().afterMm().getAsDouble()) : "",
+                Phrase.of(
+                                "%s to %s",
+                                Amount.bareMm(r.flush().lowerMm(), 1),
+                                Amount.mm(r.flush().upperMm(), 1))
+                        .in(format.system()),
+                r.flush().readMm().isPresent() ? length(r.flush().readMm().getAsDouble()) : "",
                 r.decides());
     }
 

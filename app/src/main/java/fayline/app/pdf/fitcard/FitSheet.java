@@ -89,7 +89,19 @@ public record FitSheet(
      * @param now the gap as read
      * @param target the gap to find
      * @param limits from where to where it may be
+     * @param flushTarget the flush to find; empty where none is known
+     * @param flushLimits from where to where the flush may be
+     * @param flushNow the flush as read; empty where it was not
      * @param decides whether it decides
      */
-    public record Reading(String station, String where, String now, String target, String limits, boolean decides) {}
+    public record Reading(
+            String station,
+            String where,
+            String now,
+            String target,
+            String limits,
+            String flushTarget,
+            String flushLimits,
+            String flushNow,
+            boolean decides) {}
 }

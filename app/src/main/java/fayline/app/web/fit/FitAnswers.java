@@ -11,7 +11,6 @@ import fayline.flow.result.fit.FitAdvice;
 import fayline.flow.result.fit.FitResult;
 import fayline.flow.result.fit.StateReadings;
 import fayline.method.fitup.FitRow;
-import fayline.method.fitup.SpaceMove;
 import fayline.method.fitup.Vector;
 import fayline.method.fitup.motion.MoveWords;
 import fayline.method.fitup.motion.Reach;
@@ -231,8 +230,7 @@ final class FitAnswers {
 
     /** How to bring a flat part flush. */
     private static String flush(Sight sight, FlushMove m, FitResult r) {
-        SpaceMove move = new SpaceMove(new Vector(0, 0, m.dzMm()), new Vector(m.rxRad(), m.ryRad(), 0));
-        List<Phrase> parts = new SpaceWords(r.side(), Vector.ZERO, "").lift(move);
+        List<Phrase> parts = new SpaceWords(r.side(), Vector.ZERO, "").lift(m.inSpace());
         return parts.isEmpty() ? "It is flush as it lies." : sight.say(Phrase.joined(", ", parts));
     }
 

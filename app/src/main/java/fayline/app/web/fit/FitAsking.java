@@ -118,12 +118,24 @@ final class FitAsking {
         return mine.stream().anyMatch(r -> r.station().equals(mark));
     }
 
+    private boolean isCurved() {
+        return result.filter(FitResult::curved).isPresent();
+    }
+
+    /** The flush of a curved part, which is read after these gaps; empty where it is begun, or not asked for. */
+    Optional<FitSetup> flushNext() {
+        FitSetup flush = setup.reading(FitReading.Kind.FLUSH);
+        return isCurved() && setup.kind().tellsGap() && all.stream().noneMatch(flush::holds)
+                ? Optional.of(flush)
+                : Optional.empty();
+    }
+
     /** The answer where these readings make one, of a curved part once its flush is read as well; else the list of what was read. */
     private String end() {
-        boolean curved = result.filter(FitResult::curved).isPresent();
-        FitSetup flush = setup.reading(FitReading.Kind.FLUSH);
-        if (curved && setup.kind().tellsGap() && all.stream().noneMatch(flush::holds)) {
-            return flush.link(fit.id(), fit.stations().get(0).id());
+        boolean curved = isCurved();
+        Optional<FitSetup> flush = flushNext();
+        if (flush.isPresent()) {
+            return flush.get().link(fit.id(), fit.stations().get(0).id());
         }
         boolean answers = (curved || setup.kind().tellsGap())
                 && result.flatMap(FitResult::advice)

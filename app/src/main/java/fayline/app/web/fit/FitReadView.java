@@ -94,9 +94,11 @@ public record FitReadView(
      * @param wanted what is wanted there
      * @param typed its readings so far, as typed, joined; empty where it has none
      * @param link the address of its entry
+     * @param then the address of its flush, where that is read after all gaps; empty where it is not
      * @param here whether it is the one at hand
      */
-    public record Station(String mark, String where, String wanted, String typed, String link, boolean here) {}
+    public record Station(
+            String mark, String where, String wanted, String typed, String link, String then, boolean here) {}
 
     /**
      * Something to go on with.

@@ -27,7 +27,7 @@ final class FitReadViews {
         List<String> marks = fit.stations().stream().map(FitStation::id).toList();
         String at = marks.contains(asked) ? asked : firstUnread(marks, mine, setup);
         List<FitReadView.Station> stations = fit.stations().stream()
-                .map(s -> station(sight, fit, s, mine, setup, s.id().equals(at)))
+                .map(s -> station(sight, fit, s, asking, setup, s.id().equals(at)))
                 .toList();
         int here = marks.indexOf(at);
         Optional<FitResult> now = asking.result();
@@ -45,7 +45,7 @@ final class FitReadViews {
                         + (setup.round() > 1 ? ", round " + setup.round() : ""),
                 chooser(fit, setup),
                 now.map(r -> FitPicture.small(sight, r, at)).orElse(""),
-                here < 0 ? new FitReadView.Station("", "", "", "", "", true) : stations.get(here),
+                here < 0 ? new FitReadView.Station("", "", "", "", "", "", true) : stations.get(here),
                 stations,
                 here > 0 ? setup.link(fit.id(), marks.get(here - 1)) : "",
                 here < 0 ? "" : asking.passing(at),
@@ -90,16 +90,17 @@ final class FitReadViews {
     }
 
     private static FitReadView.Station station(
-            Sight sight, Fit fit, FitStation s, List<FitReading> mine, FitSetup setup, boolean here) {
+            Sight sight, Fit fit, FitStation s, FitAsking asking, FitSetup setup, boolean here) {
         return new FitReadView.Station(
                 s.id(),
                 s.where(),
                 FitWords.wanted(fit, s, setup.kind()),
-                mine.stream()
+                asking.mine().stream()
                         .filter(r -> r.station().equals(s.id()))
                         .map(FitWords::typed)
                         .collect(Collectors.joining("; ")),
                 setup.link(fit.id(), s.id()),
+                asking.flushNext().map(f -> f.link(fit.id(), s.id())).orElse(""),
                 here);
     }
 

@@ -146,17 +146,21 @@ function renew(all) {
   }
 }
 
-// On a fit without network: on to the next station that has no reading, here or kept.
+// On a fit without network: on to the next station that has no reading, here or kept; after the last gap to the flush where it follows.
 function onward(all) {
   if (location.hash !== "#kept" || !root.dataset.keptAt) return;
   const stations = [...document.querySelectorAll("a[data-mark]")];
   const at = stations.findIndex((a) => a.getAttribute("aria-current"));
   const state = new URLSearchParams(location.search).get("state");
-  const read = new Set(all.filter((e) => here(e) && e.state !== "sent" && (!state || value(e, "state") === state)).map((e) => value(e, "station")));
+  const mine = all.filter((e) => here(e) && e.state !== "sent" && (!state || value(e, "state") === state));
+  const kind = document.querySelector(".keypad-form [name=kind]")?.value;
+  const read = new Set(mine.filter((e) => value(e, "kind") === kind).map((e) => value(e, "station")));
   if (at < 0 || !read.has(stations[at].dataset.mark)) return;
   const next = [...stations.slice(at + 1), ...stations.slice(0, Math.max(at, 0))]
     .find((a) => !read.has(a.dataset.mark) && a.querySelector(".typed")?.textContent === "not read");
+  const then = stations[0].dataset.then;
   if (next) location.replace(`${next.getAttribute("href")}#kept`);
+  else if (then && mine.every((e) => value(e, "kind") !== "flush")) location.replace(`${then}#kept`);
 }
 
 async function show() {
@@ -197,7 +201,8 @@ async function begin() {
   document.addEventListener("visibilitychange", () => { if (!document.hidden) send(); });
   setInterval(async () => { if ((await store.all()).some((e) => e.state === "kept")) send(); }, SEND_EVERY_MS);
   document.querySelector("[data-kept-send]")?.addEventListener("click", send);
-  const stations = [...document.querySelectorAll("a[data-mark]")].map((a) => a.getAttribute("href"));
+  const marked = [...document.querySelectorAll("a[data-mark]")];
+  const stations = [...marked.map((a) => a.getAttribute("href")), ...marked.map((a) => a.dataset.then).filter(Boolean)];
   const worker = (await navigator.serviceWorker.ready).active;
   // the page that was there before the worker is kept too
   if (!watched && worker) worker.postMessage({ remember: [location.pathname + location.search] });

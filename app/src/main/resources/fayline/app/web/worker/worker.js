@@ -91,10 +91,10 @@ async function remember(address, answer) {
   for (const old of keys.slice(0, Math.max(0, keys.length - MOST_PAGES))) await pages.delete(old, { ignoreVary: true });
 }
 
-// Pages that one goes on to: the stations of a fit.
+// Pages that one goes on to: the stations of a fit, and again for their flush.
 async function ahead(addresses) {
   const pages = await caches.open(PAGES);
-  for (const address of addresses.slice(0, 40)) {
+  for (const address of addresses.slice(0, 60)) {
     if (!KEPT_PAGES.test(new URL(address, location.origin).pathname)) continue;
     if (await pages.match(new URL(address, location.origin).href, { ignoreVary: true })) continue;
     const answer = await fetch(address, { redirect: "error" });

@@ -8,6 +8,7 @@ import fayline.flow.card.Caution;
 import fayline.flow.project.design.Hand;
 import fayline.flow.project.fit.FitState;
 import fayline.flow.result.fit.ShopHeat;
+import fayline.flow.result.fit.StationFlush;
 import fayline.flow.result.fit.frame.SprungResult;
 import fayline.flow.result.fit.frame.WidthAnswer;
 import fayline.method.fitup.Move;
@@ -103,7 +104,7 @@ public record FitCard(
      * @param move the move; of a curved part what of it lies in the plane
      * @param pivot its pivot
      * @param sentence the move in words
-     * @param atMarks where marked places go, in words; of a curved part then the flush to see
+     * @param atMarks where marked places go, in words; then the flush to see, of a flat part what brings it flush before
      */
     public record Setting(Move move, Spot pivot, Phrase sentence, List<Phrase> atMarks) {
         /** Copies the list. */
@@ -157,6 +158,7 @@ public record FitCard(
      * @param expectedMm the gap to see in the shop when all is set as this card says
      * @param lowerMm least allowed as seen there, a gap never to be undercut included
      * @param upperMm most allowed as seen there
+     * @param flush the flush to read there as well
      * @param decides whether it decides the move or is the likeliest to end outside
      */
     public record Reading(
@@ -166,5 +168,6 @@ public record FitCard(
             double expectedMm,
             double lowerMm,
             double upperMm,
+            StationFlush flush,
             boolean decides) {}
 }

@@ -18,8 +18,11 @@ import fayline.flow.result.fit.FitResult;
 import fayline.flow.result.fit.frame.SprungResult;
 import fayline.flow.result.fit.frame.WidthsResult;
 import fayline.method.fitup.FitRow;
+import fayline.method.fitup.SpaceMove;
 import fayline.method.fitup.Spot;
 import fayline.method.fitup.Station;
+import fayline.method.fitup.Vector;
+import fayline.method.fitup.motion.SpaceWords;
 import fayline.method.fitup.odds.GapOdds;
 import fayline.method.fitup.scheme.SchemeComparison;
 import fayline.method.fitup.scheme.SchemeOutcome;
@@ -70,7 +73,7 @@ public final class FitCardMaker {
                 fit.now().map(n -> n.state()),
                 fit.now().map(n -> n.temperatureDegC()).orElse(OptionalDouble.empty()),
                 FitReasons.of(fit, located, bond, widths, sprung),
-                fit.advice().flatMap(FitCardMaker::setting),
+                fit.advice().flatMap(a -> setting(fit, a)),
                 holds(fit),
                 located,
                 fit.assumed(),
@@ -83,13 +86,18 @@ public final class FitCardMaker {
                 cautions(f, bond));
     }
 
-    private static Optional<FitCard.Setting> setting(FitAdvice a) {
-        return a.best().found().map(m -> new FitCard.Setting(m.move().inPlane(), a.pivot(), a.sentence(), told(a, m)));
+    private static Optional<FitCard.Setting> setting(FitResult fit, FitAdvice a) {
+        return a.best()
+                .found()
+                .map(m -> new FitCard.Setting(m.move().inPlane(), a.pivot(), a.sentence(), told(fit, a, m)));
     }
 
-    /** Where marked places go, and of a curved part the flush to see then. */
-    private static List<Phrase> told(FitAdvice a, PartMove.Found m) {
+    /** Where marked places go, of a flat part what brings it flush, and of a curved one the flush to see. */
+    private static List<Phrase> told(FitResult fit, FitAdvice a, PartMove.Found m) {
         List<Phrase> all = new ArrayList<>(a.atMarks());
+        a.flush()
+                .ifPresent(f -> all.add(
+                        Phrase.of("Flush: %s", flush(fit, f.minimax().move().inSpace()))));
         if (!m.flushes().isEmpty()) {
             all.add(Phrase.of(
                     "Flush then: %s",
@@ -100,6 +108,12 @@ public final class FitCardMaker {
                                     .toList())));
         }
         return all;
+    }
+
+    /** How to bring a flat part flush. */
+    private static Phrase flush(FitResult fit, SpaceMove move) {
+        List<Phrase> parts = new SpaceWords(fit.side(), Vector.ZERO, "").lift(move);
+        return parts.isEmpty() ? Phrase.plain("it is flush as it lies") : Phrase.joined(", ", parts);
     }
 
     private static List<FitCard.Hold> holds(FitResult fit) {
@@ -182,6 +196,7 @@ public final class FitCardMaker {
                     a.shop().seenMm(n, expected.map(g -> g.get(n)).orElse(row.gapMm())),
                     a.shop().seenMm(n, Math.max(row.lowerMm(), row.minimumMm().orElse(row.lowerMm()))),
                     a.shop().seenMm(n, row.upperMm()),
+                    a.flushes().get(n),
                     deciding.contains(id)));
         }
         return all.stream()

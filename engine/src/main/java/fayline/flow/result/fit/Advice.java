@@ -45,6 +45,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -97,6 +98,7 @@ final class Advice {
         List<Finding> findings = new ArrayList<>();
         Optional<PartMove.Found> found = best.found();
         SpaceWords words = new SpaceWords(targets.side(), question.pivot(), Changes.MIDDLE);
+        Optional<FlushPlaneResult> lies = best.curved() ? Optional.empty() : flush(flushed(now), pivot);
         boolean trims = best.status() == MoveStatus.NO_FIT || best.status() == MoveStatus.INFEASIBLE;
         Optional<TrimResult> trim =
                 trims && !fit.cutting().forbidden() ? Optional.of(trim(rows, u, question)) : Optional.empty();
@@ -113,7 +115,8 @@ final class Advice {
                                 .toList())
                         .orElse(List.of()),
                 new Ways(fit, places, words).of(question, best),
-                best.curved() ? Optional.empty() : flush(now, pivot),
+                lies,
+                flushes(read, later, afterMm(flushed(now), best, lies)),
                 fit.holding().points().stream().map(held::contact).toList(),
                 found.flatMap(f -> shims(rows, shop, f, findings)),
                 trim,
@@ -145,7 +148,42 @@ final class Advice {
                 places.middle());
     }
 
-    private Optional<FlushPlaneResult> flush(StateReadings now, Spot pivot) {
+    /** The flush after the move at each station where it was read and the move tells it. */
+    private static Map<String, Double> afterMm(
+            List<FlushReading> read, PartMove best, Optional<FlushPlaneResult> lies) {
+        Map<String, Double> all = new HashMap<>();
+        best.found().ifPresent(f -> f.flushes().forEach(x -> all.put(x.wanted().station(), x.afterMm())));
+        lies.ifPresent(l -> {
+            for (int i = 0; i < read.size(); i++) {
+                all.put(read.get(i).station(), l.minimax().flushMm().get(i));
+            }
+        });
+        return all;
+    }
+
+    private List<StationFlush> flushes(List<StationValue> read, List<LaterState> later, Map<String, Double> afterMm) {
+        double tolerance = Targets.mm(fit.wanted().flushTolerance());
+        List<StationFlush> all = new ArrayList<>();
+        for (StationValue v : read) {
+            String id = v.station().id();
+            double nominal =
+                    targets.flushMm(Objects.requireNonNull(places.stations().get(id), id), later);
+            Double after = afterMm.get(id);
+            all.add(new StationFlush(
+                    id,
+                    v.flushMm(),
+                    after == null ? OptionalDouble.empty() : OptionalDouble.of(after),
+                    nominal - tolerance,
+                    nominal + tolerance));
+        }
+        return all;
+    }
+
+    private static Optional<FlushPlaneResult> flush(List<FlushReading> readings, Spot pivot) {
+        return readings.size() < 3 ? Optional.empty() : Optional.of(FlushPlaneCalculator.calculate(readings, pivot));
+    }
+
+    private List<FlushReading> flushed(StateReadings now) {
         double nominal = Targets.mm(fit.wanted().flush());
         List<FlushReading> readings = new ArrayList<>();
         for (StationValue v : now.stations()) {
@@ -155,7 +193,7 @@ final class Advice {
                         FlushReading.of(v.station().id(), at.at(), v.flushMm().getAsDouble(), nominal));
             }
         }
-        return readings.size() < 3 ? Optional.empty() : Optional.of(FlushPlaneCalculator.calculate(readings, pivot));
+        return readings;
     }
 
     /**

@@ -28,6 +28,7 @@ import java.util.OptionalDouble;
  * @param atMarks where marked places go, in words
  * @param ways the move by every way to judge it, the recommended one first
  * @param flush shift and tilt that bring a flat part flush, where three stations have a flush; of a curved part the best move does
+ * @param flushes the flush wanted and read at each station that has a gap, in the order of the rows
  * @param points where the index points touch the neighbour, in the order of the shims
  * @param shims shims at the index points that hold it there; empty without index points
  * @param trim the least trim, where a move alone does not do
@@ -48,6 +49,7 @@ public record FitAdvice(
         List<Phrase> atMarks,
         List<FitWay> ways,
         Optional<FlushPlaneResult> flush,
+        List<StationFlush> flushes,
         List<Station> points,
         Optional<ShimResult> shims,
         Optional<TrimResult> trim,
@@ -61,6 +63,7 @@ public record FitAdvice(
         rows = List.copyOf(rows);
         atMarks = List.copyOf(atMarks);
         ways = List.copyOf(ways);
+        flushes = List.copyOf(flushes);
         points = List.copyOf(points);
         readingMm = List.copyOf(readingMm);
         findings = List.copyOf(findings);

@@ -107,11 +107,7 @@ final class Targets {
         for (StationValue v : places.curved() ? values : List.<StationValue>of()) {
             Station at = places.stations().get(v.station().id());
             if (at != null && v.flushMm().isPresent()) {
-                double change = later.stream()
-                        .mapToDouble(
-                                l -> l.move().alongMm(at.place(), at.relief().surface(), l.pivot()))
-                        .sum();
-                double nominal = mm(fit.wanted().flush()) - change;
+                double nominal = flushMm(at, later);
                 double tolerance = mm(fit.wanted().flushTolerance());
                 all.add(SpaceReading.flush(at, v.flushMm().getAsDouble(), nominal)
                         .within(nominal - tolerance, nominal + tolerance)
@@ -119,6 +115,16 @@ final class Targets {
             }
         }
         return all;
+    }
+
+    /** The flush wanted at a station now: of a curved part the nominal one less what states to come will change. */
+    double flushMm(Station at, List<LaterState> later) {
+        return mm(fit.wanted().flush())
+                - (places.curved() ? later : List.<LaterState>of())
+                        .stream()
+                                .mapToDouble(l ->
+                                        l.move().alongMm(at.place(), at.relief().surface(), l.pivot()))
+                                .sum();
     }
 
     /** The question where the part must sit, in its plane or, where it is curved, in space. */

@@ -111,7 +111,27 @@ class FitCardMakerTest {
 
     /** Gaps at L1, L2, A1, U1, U2, F1. */
     private static FitCard card(String state, double... gaps) {
+        return card(state, List.of(), gaps);
+    }
+
+    /** The same with flushes at the first stations. */
+    private static FitCard card(String state, List<Double> flushes, double... gaps) {
         List<FitReading> readings = new ArrayList<>();
+        for (int i = 0; i < flushes.size(); i++) {
+            readings.add(new FitReading(
+                    100 + i,
+                    SmallShop.MONDAY,
+                    "runa",
+                    FitReading.Kind.FLUSH,
+                    fit().stations().get(i).id(),
+                    state,
+                    flushes.get(i) + " mm",
+                    flushes.get(i),
+                    OptionalDouble.empty(),
+                    "",
+                    OptionalDouble.of(20),
+                    1));
+        }
         for (int i = 0; i < gaps.length; i++) {
             readings.add(new FitReading(
                     i,
@@ -161,6 +181,23 @@ class FitCardMakerTest {
             assertThat(r.upperMm()).isEqualTo(3.5);
         });
         assertThat(card.lastChance().get(0).decides()).isTrue();
+    }
+
+    @Test
+    void should_ask_for_the_flush_before_gel_and_say_how_a_flat_part_is_brought_flush() {
+        // The whole lid stands 0.4 mm proud, read at four stations: 0.4 mm inboard brings every one of them to nought.
+        FitCard card = card("dry", List.of(0.4, 0.4, 0.4, 0.4), 2.6, 2.6, 3.6, 3.4, 3.4, 2.4);
+        assertThat(card.set().orElseThrow().atMarks()).map(String::valueOf).contains("Flush: 0.4 mm inboard");
+        assertThat(card.lastChance()).allSatisfy(r -> {
+            assertThat(r.flush().station()).isEqualTo(r.station());
+            assertThat(r.flush().lowerMm()).isEqualTo(-0.5);
+            assertThat(r.flush().upperMm()).isEqualTo(0.5);
+        });
+        assertThat(card.lastChance().stream().filter(r -> r.flush().readMm().isPresent()))
+                .hasSize(4)
+                .allSatisfy(r -> assertThat(r.flush().afterMm().orElseThrow()).isCloseTo(0, within(1e-9)));
+        assertThat(card.lastChance().stream().filter(r -> r.flush().afterMm().isEmpty()))
+                .hasSize(2);
     }
 
     @Test

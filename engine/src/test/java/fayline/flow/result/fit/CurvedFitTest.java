@@ -84,6 +84,20 @@ class CurvedFitTest {
     }
 
     @Test
+    void should_tell_the_flush_at_every_station_as_the_move_leaves_it() {
+        FitResult r = read(Canopy.places());
+        PartMove.Found f = found(r);
+        List<StationFlush> flushes = r.advice().orElseThrow().flushes();
+        assertThat(flushes).hasSameSizeAs(f.flushes());
+        for (int i = 0; i < flushes.size(); i++) {
+            assertThat(flushes.get(i).afterMm()).hasValue(f.flushes().get(i).afterMm());
+            assertThat(flushes.get(i).readMm()).hasValue(f.flushes().get(i).readMm());
+            assertThat(flushes.get(i).lowerMm())
+                    .isEqualTo(f.flushes().get(i).wanted().lowerMm());
+        }
+    }
+
+    @Test
     void should_undo_a_known_motion_of_all_six_kinds_when_its_readings_are_fed_back() {
         SplittableRandom chance = new SplittableRandom(26);
         int straightened = 0;
