@@ -175,8 +175,8 @@ class KeptWalkTest {
                 stations);
         shop.kill();
         for (int i = 0; i < stations + 2; i++) {
-            String said = i < stations ? "Gap at" : "Flush at";
-            page.waitForFunction("(w) => document.querySelector('.keypad-form label')?.textContent.includes(w)", said);
+            String kind = i < stations ? "gap" : "flush";
+            page.waitForFunction("(k) => document.querySelector('.keypad-form [name=kind]')?.value === k", kind);
             String value = i < stations ? "3." + i : "0." + (13 + i - stations);
             page.locator("#value").fill(value);
             page.locator("button.main").click();
