@@ -45,6 +45,7 @@ public final class SampleCard {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
         return new CardWords(new Catalog<>(List.of(twill)), s -> "Mould face", new QuantityFormat(UnitSystem.METRIC));
     }

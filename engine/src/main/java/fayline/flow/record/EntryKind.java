@@ -40,6 +40,22 @@ public enum EntryKind {
     DEVIATION_RAISED,
     /** What is decided about a deviation: {@code deviation, at, disposition, note, structural, second, rework}. */
     DEVIATION_SETTLED,
+    /**
+     * A lot came into the stores: {@code lot, of, component, quantity, weighed, received, expires, opened-life, price, order, certificate,
+     * at}.
+     */
+    LOT_RECEIVED,
+    /** A lot was carried out of the cold or into it: {@code lot, at, to}. */
+    LOT_MOVED,
+    /** What is left was counted: {@code at, counts} with {@code lot, left} of each. */
+    STOCK_TAKEN,
+    /**
+     * Something was ordered: {@code order, at, what, quantity, maker, drawing, revision, due, price, needed, features} with {@code name,
+     * drawn, within} of each.
+     */
+    ORDER_PLACED,
+    /** What was ordered came: {@code order, at, revision, measured, accepted, note, due} with {@code name, found} of each measure. */
+    ORDER_RECEIVED,
     /** The plan that the crew was told: {@code definition, hash, made, steps}. */
     PLAN_PUBLISHED,
     /** A head was printed to be kept outside: {@code number, size, root, hash, at, form, key, signature}. */

@@ -4,6 +4,7 @@ import fayline.flow.record.made.MadeFold;
 import fayline.flow.record.payload.Happened;
 import fayline.flow.record.payload.Room;
 import fayline.flow.record.payload.Value;
+import fayline.flow.record.stock.StockFold;
 import fayline.flow.record.trouble.TroubleFold;
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -39,13 +40,19 @@ public final class RecordFold {
     private final List<Conflict> otherConflicts = new ArrayList<>();
     private final MadeFold made = new MadeFold();
     private final TroubleFold trouble = new TroubleFold();
+    private final StockFold stock = new StockFold();
     /** Rooms that fold entries of their own kinds by themselves. */
     private final Map<EntryKind, Room> rooms = Map.of(
             EntryKind.LOT_DRAWN, made,
             EntryKind.MIX_MADE, made,
             EntryKind.PLY_LAID, made,
             EntryKind.DEVIATION_RAISED, trouble,
-            EntryKind.DEVIATION_SETTLED, trouble);
+            EntryKind.DEVIATION_SETTLED, trouble,
+            EntryKind.LOT_RECEIVED, stock,
+            EntryKind.LOT_MOVED, stock,
+            EntryKind.STOCK_TAKEN, stock,
+            EntryKind.ORDER_PLACED, stock,
+            EntryKind.ORDER_RECEIVED, stock);
 
     private Optional<PublishedPlan> published = Optional.empty();
     private long unknown;
@@ -97,7 +104,12 @@ public final class RecordFold {
                     MIX_MADE,
                     PLY_LAID,
                     DEVIATION_RAISED,
-                    DEVIATION_SETTLED -> happen(entry, f);
+                    DEVIATION_SETTLED,
+                    LOT_RECEIVED,
+                    LOT_MOVED,
+                    STOCK_TAKEN,
+                    ORDER_PLACED,
+                    ORDER_RECEIVED -> happen(entry, f);
             case CORRECTED -> correct(entry, f);
             case PLAN_PUBLISHED -> publish(entry, f);
         };
@@ -119,6 +131,7 @@ public final class RecordFold {
                 mended,
                 made.state(),
                 trouble.state(),
+                stock.state(),
                 published,
                 conflicts,
                 unknown);

@@ -1,6 +1,7 @@
 package fayline.flow.record;
 
 import fayline.flow.record.made.MadeState;
+import fayline.flow.record.stock.StockState;
 import fayline.flow.record.trouble.TroubleState;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -23,6 +24,7 @@ import java.util.TreeMap;
  * @param mended what readings were before they were corrected or withdrawn, in the order of the corrections
  * @param made what went into steps: lots, mixes, plies
  * @param trouble what came out other than drawn
+ * @param stock what moved the stores beside the work
  * @param published the plan published last
  * @param conflicts entries without effect, in order
  * @param unknown number of entries whose kind this version does not know
@@ -38,6 +40,7 @@ public record RecordState(
         List<MendedReading> mended,
         MadeState made,
         TroubleState trouble,
+        StockState stock,
         Optional<PublishedPlan> published,
         List<Conflict> conflicts,
         long unknown) {

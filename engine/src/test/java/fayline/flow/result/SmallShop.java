@@ -238,6 +238,7 @@ public final class SmallShop {
                 Optional.empty(),
                 Optional.of(new Price(price, per)),
                 Optional.of(TimeSpan.ofDays(10)),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -268,6 +269,7 @@ public final class SmallShop {
                 0.025 / 60,
                 Optional.of(new Price(20, "kg")),
                 Optional.of(TimeSpan.ofDays(14)),
+                Optional.empty(),
                 List.of("epoxy", "exotherm"));
     }
 
@@ -288,6 +290,7 @@ public final class SmallShop {
                 Mass.ofGrams(400),
                 0.025 / 60,
                 Optional.of(new Price(40, "kg")),
+                Optional.empty(),
                 Optional.empty(),
                 List.of("epoxy"));
     }
@@ -338,6 +341,8 @@ public final class SmallShop {
                 LocalDate.of(2026, 1, 5),
                 expires.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(expires)),
                 Optional.empty(),
+                Optional.empty(),
+                false,
                 Optional.empty());
     }
 

@@ -103,6 +103,16 @@ public record HistoryEvent(
         /** Something came out other than drawn. */
         DEVIATION,
         /** Somebody decided about a deviation, or agreed to that. */
-        SETTLE
+        SETTLE,
+        /** A lot came into the stores. */
+        RECEIVE,
+        /** A lot was carried into the cold or out of it. */
+        MOVE,
+        /** What is left was counted. */
+        COUNT,
+        /** Something was ordered. */
+        ORDER,
+        /** What was ordered came. */
+        ARRIVAL
     }
 }

@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** Reads what has happened so far, in YAML, and checks it against the definition. */
@@ -104,10 +105,7 @@ public final class HistoryReader {
                 f.text("state", ""),
                 values,
                 said(f, zone),
-                HistoryKind.LISTS.stream()
-                        .flatMap(k -> t.down(k).items().stream())
-                        .map(HistoryReader::row)
-                        .toList(),
+                rows(t),
                 f.text("corrects"),
                 f.yes("withdrawn"),
                 moment(f, "to", zone),
@@ -120,12 +118,22 @@ public final class HistoryReader {
         Map<String, String> said = new LinkedHashMap<>();
         HistoryKind.SAID.forEach(k -> f.text(k).ifPresent(v -> said.put(k, v)));
         moment(f, "told", zone).ifPresent(m -> said.put("told", m.toString()));
+        f.texts("needed").stream().reduce((a, b) -> a + " " + b).ifPresent(n -> said.put("needed", n));
         return said;
     }
 
-    private static Map<String, String> row(Tree t) {
+    /** The rows of whichever list an event holds. */
+    private static List<Map<String, String>> rows(Tree t) {
+        List<Map<String, String>> rows = new ArrayList<>();
+        new TreeMap<>(HistoryKind.ROWS)
+                .forEach((list, keys) ->
+                        t.down(list).items().forEach(row -> rows.add(row(row, keys))));
+        return rows;
+    }
+
+    private static Map<String, String> row(Tree t, List<String> keys) {
         Map<String, String> row = new LinkedHashMap<>();
-        HistoryKind.ROW_KEYS.forEach(k -> new Fields(t).text(k).ifPresent(v -> row.put(k, v)));
+        keys.forEach(k -> new Fields(t).text(k).ifPresent(v -> row.put(k, v)));
         return row;
     }
 
@@ -192,6 +200,11 @@ public final class HistoryReader {
             case "ply" -> needs(t, "step", "ply");
             case "deviation" -> needs(t, "about");
             case "settle" -> needs(t, "deviation", "disposition");
+            case "receive" -> needs(t, "lot", "of", "quantity", "received");
+            case "move" -> needs(t, "lot", "place");
+            case "count" -> needs(t, "counts");
+            case "order" -> needs(t, "order", "what", "quantity", "due");
+            case "arrival" -> needs(t, "order");
             default -> {
                 // refused by its shape
             }

@@ -21,6 +21,7 @@ final class StateTables {
         tables.put("readings.csv", readings(state));
         tables.put("conflicts.csv", conflicts(state));
         tables.putAll(MadeTables.of(state));
+        tables.putAll(StoresTables.of(state));
         return tables;
     }
 

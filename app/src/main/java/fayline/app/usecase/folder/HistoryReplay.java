@@ -90,6 +90,7 @@ final class HistoryReplay {
             case CORRECT -> correct(sent, e);
             case DRAW, MIX, PLY -> new MadeReplay(shop).replay(sent, step, e);
             case DEVIATION, SETTLE -> new TroubleReplay(shop, project(), photos).replay(sent, e);
+            case RECEIVE, MOVE, COUNT, ORDER, ARRIVAL -> new StoresReplay(shop, project()).replay(sent, e);
         };
     }
 

@@ -84,6 +84,28 @@ final class HistoryText {
                 photos(Photo.allOf(f));
             }
             case DEVIATION_SETTLED -> settle(e, f);
+            case LOT_RECEIVED -> {
+                made(e, "receive", f);
+                plain("of", f.text("of"));
+            }
+            case LOT_MOVED -> {
+                made(e, "move", f);
+                plain("place", f.text("to"));
+            }
+            case STOCK_TAKEN -> {
+                made(e, "count", f);
+                rows(f, "counts");
+            }
+            case ORDER_PLACED -> {
+                made(e, "order", f);
+                list("needed", f.texts("needed"));
+                rows(f, "features");
+            }
+            case ORDER_RECEIVED -> {
+                made(e, "arrival", f);
+                text("text", f.text("note"));
+                rows(f, "measured");
+            }
             case FILE_SAVED,
                     FILE_REMOVED,
                     PROJECT_ADDED,
@@ -122,6 +144,22 @@ final class HistoryText {
             }
         });
         told(f);
+    }
+
+    private void rows(Value.Fields f, String list) {
+        List<Value> items = f.items(list);
+        if (!items.isEmpty()) {
+            out.append("    ").append(list).append(":\n");
+        }
+        for (Value item : items) {
+            if (item instanceof Value.Fields row) {
+                String lead = "      - ";
+                for (String key : HistoryKind.ROWS.getOrDefault(list, List.of())) {
+                    out.append(lead).append(key).append(": ").append(quoted(row.text(key))).append('\n');
+                    lead = "        ";
+                }
+            }
+        }
     }
 
     private void told(Value.Fields f) {

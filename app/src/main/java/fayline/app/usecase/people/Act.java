@@ -16,6 +16,8 @@ public enum Act {
     OVERRIDE_LOT("use a lot that is out of date"),
     /** Decide what becomes of a deviation: used as it is, reworked, scrapped. */
     ACCEPT_DEVIATION("decide about a deviation"),
+    /** Order from outside, and accept what comes or send it back. */
+    ORDER("order and accept what was ordered"),
     /** Save any file of the definition, by whatever form. */
     CHANGE_DEFINITION("change the definition"),
     /** Search for a better plan and tell the crew which one holds. */

@@ -6,6 +6,7 @@ import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.NewEntry;
 import fayline.flow.record.payload.Value;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 
@@ -63,6 +64,8 @@ final class ByRole implements Judge {
         return switch (kind.get()) {
             case FILE_SAVED, FILE_REMOVED, PROJECT_ADDED, FOLDER_IMPORTED -> Act.CHANGE_DEFINITION;
             case STEP_STARTED, STEP_NOTED, READING_TAKEN, MIX_MADE, PLY_LAID, DEVIATION_RAISED -> Act.WORK;
+            case LOT_RECEIVED, LOT_MOVED, STOCK_TAKEN -> Act.WORK;
+            case ORDER_PLACED, ORDER_RECEIVED -> Act.ORDER;
             case LOT_DRAWN -> isYes(fresh.payload(), "override") ? Act.OVERRIDE_LOT : Act.WORK;
             case DEVIATION_SETTLED -> signature(fresh).isEmpty() ? Act.ACCEPT_DEVIATION : Act.SIGN;
             case STEP_FINISHED -> signature(fresh).isEmpty() ? Act.WORK : Act.SIGN;
@@ -90,6 +93,10 @@ final class ByRole implements Judge {
         Optional<EntryKind> kind = old.flatMap(e -> EntryKind.of(e.kind()));
         if (kind.filter(EntryKind.DEVIATION_SETTLED::equals).isPresent()) {
             return Act.ACCEPT_DEVIATION;
+        }
+        if (kind.filter(EnumSet.of(EntryKind.ORDER_PLACED, EntryKind.ORDER_RECEIVED)::contains)
+                .isPresent()) {
+            return Act.ORDER;
         }
         if (old.filter(e -> isYes(e.fields(), "override")).isPresent()) {
             return Act.OVERRIDE_LOT;

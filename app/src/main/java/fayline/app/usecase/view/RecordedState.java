@@ -39,7 +39,8 @@ final class RecordedState {
     static ShopState of(RecordState record, String project, Instant now) {
         RecordedState told = new RecordedState(record, project, now);
         return new ShopState(
-                now, told.steps(), told.air(), told.weighed(), Map.of(), told.notes(), told.used(), Set.of());
+                        now, told.steps(), told.air(), told.weighed(), Map.of(), told.notes(), told.used(), Set.of())
+                .withStores(record.made(), record.stock());
     }
 
     private String within(String step) {

@@ -49,6 +49,8 @@ final class EntryWords {
             case READING_TAKEN -> "read " + f.text("kind") + of(f) + ": " + values(f);
             case LOT_DRAWN, MIX_MADE, PLY_LAID, DEVIATION_RAISED, DEVIATION_SETTLED ->
                 MadeSentences.of(e, kind, this::step, sight);
+            case LOT_RECEIVED, LOT_MOVED, STOCK_TAKEN, ORDER_PLACED, ORDER_RECEIVED ->
+                StoresSentences.of(kind, f, sight);
             case PLAN_PUBLISHED -> "told the crew a plan of " + count(f, "steps", "step");
             case SHEET_PRINTED -> printed(f);
             case PERSON_ADMITTED,

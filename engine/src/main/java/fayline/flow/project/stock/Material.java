@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param rollLength length of a roll or sheet
  * @param price price per unit
  * @param leadTime time from order to delivery
+ * @param outLife how long it may be out of the cold, all together, of what is kept there
  * @param lamina how stiff it is once laid, of cloth and tape where that is entered
  */
 public record Material(
@@ -34,6 +35,7 @@ public record Material(
         Optional<Entered<Length>> rollLength,
         Optional<Price> price,
         Optional<TimeSpan> leadTime,
+        Optional<TimeSpan> outLife,
         Optional<Lamina> lamina)
         implements Keyed {
 

@@ -29,6 +29,7 @@ import java.util.Optional;
  * @param useRateKgPerS mixed mass that one person applies per minute, in kg/s
  * @param price price per kilogram mixed
  * @param leadTime time from order to delivery
+ * @param outLife how long it may be out of the cold, all together, of what is kept there
  * @param hazards hazard words, each a key of the caution table
  */
 public record ResinSystem(
@@ -48,6 +49,7 @@ public record ResinSystem(
         double useRateKgPerS,
         Optional<Price> price,
         Optional<TimeSpan> leadTime,
+        Optional<TimeSpan> outLife,
         List<String> hazards)
         implements Keyed {
     /** Copies the list. */

@@ -10,6 +10,9 @@ import java.util.TreeMap;
  * @param steps steps into which anything went, by id
  */
 public record MadeState(SortedMap<String, StepMade> steps) {
+    /** Nothing is told. */
+    public static final MadeState NONE = new MadeState(new TreeMap<>());
+
     /** Copies the map. */
     public MadeState {
         steps = Collections.unmodifiableSortedMap(new TreeMap<>(steps));

@@ -4,6 +4,8 @@ import fayline.basis.units.Entered;
 import fayline.basis.units.Mass;
 import fayline.basis.units.Quantity;
 import fayline.flow.project.Climate;
+import fayline.flow.record.made.MadeState;
+import fayline.flow.record.stock.StockState;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +24,8 @@ import java.util.Set;
  * @param notes what was noted at steps, in the order of time
  * @param used lots that went into steps
  * @param counted volunteers whom the lead counts on; others are left out of the plan
+ * @param made what the bench told of lots, mixes and plies, of all projects
+ * @param stock what moved the stores beside the work
  */
 public record ShopState(
         Instant now,
@@ -31,7 +35,9 @@ public record ShopState(
         Map<String, MouldFacts> moulds,
         List<Note> notes,
         List<LotUse> used,
-        Set<String> counted) {
+        Set<String> counted,
+        MadeState made,
+        StockState stock) {
     /** Copies the collections. */
     public ShopState {
         steps = Map.copyOf(steps);
@@ -43,29 +49,47 @@ public record ShopState(
         counted = Set.copyOf(counted);
     }
 
+    /** A state in which the bench told nothing of lots and nothing moved the stores. */
+    public ShopState(
+            Instant now,
+            Map<String, StepFacts> steps,
+            List<Climate.Reading> readings,
+            Map<String, Entered<Mass>> weighed,
+            Map<String, MouldFacts> moulds,
+            List<Note> notes,
+            List<LotUse> used,
+            Set<String> counted) {
+        this(now, steps, readings, weighed, moulds, notes, used, counted, MadeState.NONE, StockState.NONE);
+    }
+
     /** A state in which nothing has happened yet: what a bare folder without a history stands for. */
     public static ShopState at(Instant now) {
         return new ShopState(now, Map.of(), List.of(), Map.of(), Map.of(), List.of(), List.of(), Set.of());
     }
 
+    /** The same with other moves of the stores. */
+    public ShopState withStores(MadeState told, StockState moved) {
+        return new ShopState(now, steps, readings, weighed, moulds, notes, used, counted, told, moved);
+    }
+
     /** The same with other facts of steps. */
     public ShopState withSteps(Map<String, StepFacts> facts) {
-        return new ShopState(now, facts, readings, weighed, moulds, notes, used, counted);
+        return new ShopState(now, facts, readings, weighed, moulds, notes, used, counted, made, stock);
     }
 
     /** The same with other readings of the air. */
     public ShopState withReadings(List<Climate.Reading> taken) {
-        return new ShopState(now, steps, taken, weighed, moulds, notes, used, counted);
+        return new ShopState(now, steps, taken, weighed, moulds, notes, used, counted, made, stock);
     }
 
     /** The same with other notes. */
     public ShopState withNotes(List<Note> told) {
-        return new ShopState(now, steps, readings, weighed, moulds, told, used, counted);
+        return new ShopState(now, steps, readings, weighed, moulds, told, used, counted, made, stock);
     }
 
     /** The same at another moment. */
     public ShopState withNow(Instant moment) {
-        return new ShopState(moment, steps, readings, weighed, moulds, notes, used, counted);
+        return new ShopState(moment, steps, readings, weighed, moulds, notes, used, counted, made, stock);
     }
 
     /**

@@ -26,6 +26,7 @@ final class Shelf {
         private final String id;
         private final LocalDate from;
         private final Optional<LocalDate> expires;
+        private final List<Moved> moves = new ArrayList<>();
         private double left;
 
         Row(String id, LocalDate from, Optional<LocalDate> expires, double left) {
@@ -35,13 +36,48 @@ final class Shelf {
             this.left = left;
         }
 
+        void change(Why why, double by) {
+            if (by != 0) {
+                left += by;
+                moves.add(new Moved(why, by, left));
+            }
+        }
+
         boolean good(LocalDate day) {
             return !from.isAfter(day) && !expires.filter(e -> e.isBefore(day)).isPresent();
         }
     }
 
-    void put(Lot lot, double amount) {
-        put(lot.id(), lot.received(), lot.lastDay(), amount);
+    /**
+     * Why a lot is moved.
+     *
+     * @param at when
+     * @param sort what it was
+     * @param step the step; empty for none
+     * @param seq the entry; 0 for none
+     */
+    record Why(Instant at, LotStanding.Sort sort, String step, long seq) {}
+
+    /**
+     * A move.
+     *
+     * @param why why
+     * @param change what came in, negative what went out
+     * @param left what was left then
+     */
+    record Moved(Why why, double change, double left) {}
+
+    /** A lot with what there was when it was received. */
+    void put(Lot lot, Optional<LocalDate> lastDay, double amount) {
+        put(lot.id(), lot.received(), lastDay, 0);
+        row(lot.id())
+                .ifPresent(r -> r.change(
+                        new Why(
+                                lot.received().atStartOfDay(zone).toInstant(),
+                                LotStanding.Sort.OPENING,
+                                "",
+                                0),
+                        amount));
     }
 
     void put(String id, LocalDate from, Optional<LocalDate> expires, double amount) {
@@ -49,19 +85,42 @@ final class Shelf {
         rows.sort(FIRST_OUT);
     }
 
+    private Optional<Row> row(String lot) {
+        return rows.stream().filter(r -> r.id.equals(lot)).findFirst();
+    }
+
     /** Takes from one lot as far as it goes. */
-    void takeFrom(String lot, double amount) {
-        rows.stream().filter(r -> r.id.equals(lot)).findFirst().ifPresent(r -> r.left = Math.max(0, r.left - amount));
+    void takeFrom(String lot, Why why, double amount) {
+        row(lot).ifPresent(r -> r.change(why, -Math.min(r.left, amount)));
+    }
+
+    /** Sets what is left of a lot to what was counted. */
+    void count(String lot, Why why, double left) {
+        row(lot).ifPresent(r -> {
+            r.left = left;
+            double before = r.moves.isEmpty() ? 0 : r.moves.get(r.moves.size() - 1).left();
+            r.moves.add(new Moved(why, left - before, left));
+        });
+    }
+
+    /** What moved a lot, and what is left of it. */
+    List<Moved> moves(String lot) {
+        return row(lot).map(r -> List.copyOf(r.moves)).orElse(List.of());
+    }
+
+    /** What is left of a lot. */
+    double left(String lot) {
+        return row(lot).map(r -> r.left).orElse(0.0);
     }
 
     /** Takes an amount at a moment; returns what is missing. */
-    double take(Instant at, double amount) {
-        LocalDate day = at.atZone(zone).toLocalDate();
+    double take(Why why, double amount) {
+        LocalDate day = why.at().atZone(zone).toLocalDate();
         double open = amount;
         for (Row r : rows) {
             if (r.good(day) && open > 0) {
                 double taken = Math.min(r.left, open);
-                r.left -= taken;
+                r.change(why, -taken);
                 open -= taken;
             }
         }

@@ -30,9 +30,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Checks the stores against the work. A lot's quantity is what there was on the day it was received (or counted: then write the
- * count and its day); steps begun since have drawn from it, what was booked where it was booked, else what was computed. What is
- * to do draws in the order of its planned starts, first expired first out, and never from a lot that is out of date by then;
+ * Checks the stores against the work. A lot's quantity is what there was on the day it was received; steps begun since have drawn
+ * from it, what was booked where it was booked, else what was computed, and a stock-take says anew what is left. What is to do draws in the order of its planned starts, first expired first out, and never from a lot that is out of date by then;
  * deliveries count from the day with which to plan. An order must be out a lead time before the day of use.
  */
 public final class StoresCheck {
@@ -40,6 +39,7 @@ public final class StoresCheck {
     private final ShopState state;
     private final ZoneId zone;
     private final QuantityFormat format;
+    private final LotBook book;
 
     /**
      * Prepares a check.
@@ -52,12 +52,8 @@ public final class StoresCheck {
         this.state = state;
         this.zone = definition.shop().zone();
         this.format = new QuantityFormat(definition.facts().units());
+        this.book = new LotBook(definition, state);
     }
-
-    private record Draw(StepResult step, Instant at, boolean dated, double amount) {}
-
-    /** What is known of one thing while it is checked. */
-    private record Thing(String of, String component, Quantity kind, List<Draw> done, List<Draw> todo) {}
 
     /**
      * Checks.
@@ -79,22 +75,25 @@ public final class StoresCheck {
         }
         held(things);
         List<Item> items = new ArrayList<>();
+        List<LotStanding> standings = new ArrayList<>();
         List<Shortage> shortages = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         for (Thing thing : things.values()) {
-            check(thing, items, shortages, findings);
+            check(thing, items, standings, shortages, findings);
         }
+        List<String> order = book.lots().stream().map(Lot::id).toList();
+        standings.sort(Comparator.comparingInt(l -> order.indexOf(l.lot().id())));
         shortages.sort(Comparator.comparing((Shortage s) -> s.by().orElse(Instant.MAX))
                 .thenComparing(Shortage::of)
                 .thenComparing(Shortage::component));
         List<Finding> notices = List.copyOf(findings);
         shortages.forEach(s -> findings.add(sentence(s)));
-        return new StoresResult(items, shortages, findings, notices);
+        return new StoresResult(items, standings, shortages, findings, notices);
     }
 
     /** Things in the stores that nothing needs. */
     private void held(Map<String, Thing> things) {
-        for (Lot lot : definition.lots()) {
+        for (Lot lot : book.lots()) {
             Quantity kind = lot.quantity().value();
             things.computeIfAbsent(
                     lot.of() + "|" + lot.component(),
@@ -122,39 +121,29 @@ public final class StoresCheck {
 
     private void draw(Thing thing, StepResult step, double amount, Map<String, Instant> starts) {
         Optional<Instant> begun = step.work().actual().started();
+        double drawn = begun.isPresent() ? 0 : book.fetched(thing, step.id());
         if (begun.isPresent()) {
-            thing.done().add(new Draw(step, begun.get(), true, amount));
-        } else if (step.work().state() == WorkStep.State.TODO) {
+            thing.done().add(new Thing.Draw(step, begun.get(), true, amount));
+        } else if (step.work().state() == WorkStep.State.TODO && amount > drawn) {
             Optional<Instant> planned = Optional.ofNullable(starts.get(step.id()));
-            thing.todo().add(new Draw(step, planned.orElse(state.now()), planned.isPresent(), amount));
+            thing.todo().add(new Thing.Draw(step, planned.orElse(state.now()), planned.isPresent(), amount - drawn));
         }
     }
 
-    private void check(Thing thing, List<Item> items, List<Shortage> shortages, List<Finding> findings) {
+    private void check(
+            Thing thing,
+            List<Item> items,
+            List<LotStanding> standings,
+            List<Shortage> shortages,
+            List<Finding> findings) {
         Optional<Material> material = definition.materials().find(thing.of());
-        Shelf shelf = new Shelf(zone);
-        for (Lot lot : definition.lots()) {
-            if (lot.of().equals(thing.of()) && lot.component().equals(thing.component())) {
-                Optional<Double> amount = Amount.as(lot.quantity().value(), thing.kind(), material);
-                amount.ifPresent(a -> shelf.put(lot, a));
-                if (amount.isEmpty()) {
-                    findings.add(new Finding(
-                            Severity.CAUTION,
-                            lot.id(),
-                            "Lot " + lot.id() + " is written as " + lot.quantity()
-                                    + ", which cannot be compared with what is needed; give the roll width or the areal mass.",
-                            "the definition"));
-                }
-            }
-        }
-        for (Draw d : thing.done()) {
-            drawn(shelf, thing, d, material);
-        }
+        Shelf shelf = book.shelf(thing, findings);
+        standings.addAll(book.standings(thing, shelf));
         Quantity held = Amount.like(thing.kind(), shelf.good(state.now()));
         Quantity expired = Amount.like(thing.kind(), shelf.expired(state.now()));
         List<String> lots = shelf.lots(state.now());
         double coming = deliveries(shelf, thing, material, findings);
-        double needed = thing.todo().stream().mapToDouble(Draw::amount).sum();
+        double needed = thing.todo().stream().mapToDouble(Thing.Draw::amount).sum();
         items.add(new Item(
                 thing.of(),
                 thing.component(),
@@ -174,30 +163,13 @@ public final class StoresCheck {
         shortage(shelf, thing).ifPresent(shortages::add);
     }
 
-    /** Takes what a begun step has drawn: what was booked of this thing where anything was, else what was computed. */
-    private void drawn(Shelf shelf, Thing thing, Draw draw, Optional<Material> material) {
-        boolean booked = false;
-        for (ShopState.LotUse use : state.used()) {
-            Optional<Lot> lot = definition.lots().find(use.lot());
-            boolean same = use.step().equals(draw.step().local())
-                    && lot.filter(l ->
-                                    l.of().equals(thing.of()) && l.component().equals(thing.component()))
-                            .isPresent();
-            if (same) {
-                booked = true;
-                Amount.as(use.amount().value(), thing.kind(), material).ifPresent(a -> shelf.takeFrom(use.lot(), a));
-            }
-        }
-        if (!booked) {
-            shelf.take(draw.at(), draw.amount());
-        }
-    }
-
     private double deliveries(Shelf shelf, Thing thing, Optional<Material> material, List<Finding> findings) {
         double coming = 0;
         LocalDate today = state.now().atZone(zone).toLocalDate();
         for (Delivery d : definition.deliveries()) {
-            boolean here = d.arrived().filter(a -> !a.isAfter(today)).isPresent();
+            boolean here = d.arrived().filter(a -> !a.isAfter(today)).isPresent()
+                    || state.stock().receipts().stream()
+                            .anyMatch(r -> r.order().equals(d.id()) && !r.at().isAfter(state.now()));
             if (here || !d.what().equals(thing.of())) {
                 continue;
             }
@@ -231,12 +203,12 @@ public final class StoresCheck {
     private Optional<Shortage> shortage(Shelf shelf, Thing thing) {
         Instant far =
                 LocalDate.of(9999, 1, 1).atTime(LocalTime.NOON).atZone(zone).toInstant();
-        List<Draw> draws = new ArrayList<>(thing.todo());
+        List<Thing.Draw> draws = new ArrayList<>(thing.todo());
         draws.sort(Comparator.comparing(d -> d.dated() ? d.at() : far));
         double missing = 0;
-        Optional<Draw> first = Optional.empty();
-        for (Draw d : draws) {
-            double open = d.dated() ? shelf.take(d.at(), d.amount()) : undated(shelf, d);
+        Optional<Thing.Draw> first = Optional.empty();
+        for (Thing.Draw d : draws) {
+            double open = d.dated() ? shelf.take(todo(d), d.amount()) : undated(shelf, d);
             if (open > 0 && first.isEmpty()) {
                 first = Optional.of(d);
             }
@@ -246,13 +218,18 @@ public final class StoresCheck {
         return first.map(d -> shortage(thing, d, total));
     }
 
+    private static Shelf.Why todo(Thing.Draw draw) {
+        return new Shelf.Why(draw.at(), LotStanding.Sort.RECKONED, draw.step().id(), 0);
+    }
+
     /** Where nothing says when, what is in date now is taken first and then what is on order, whenever it comes. */
-    private double undated(Shelf shelf, Draw draw) {
-        double open = shelf.take(state.now(), draw.amount());
+    private double undated(Shelf shelf, Thing.Draw draw) {
+        double open =
+                shelf.take(new Shelf.Why(state.now(), LotStanding.Sort.RECKONED, draw.step().id(), 0), draw.amount());
         return open > 0 ? shelf.takeComing(state.now(), open) : 0;
     }
 
-    private Shortage shortage(Thing thing, Draw first, double missing) {
+    private Shortage shortage(Thing thing, Thing.Draw first, double missing) {
         Optional<Instant> by = first.dated() ? Optional.of(first.at()) : Optional.empty();
         Optional<LocalDate> orderBy = by.flatMap(b ->
                 leadDays(thing.of()).map(days -> b.atZone(zone).toLocalDate().minusDays(days)));

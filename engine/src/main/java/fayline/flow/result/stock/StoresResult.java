@@ -11,14 +11,21 @@ import java.util.Optional;
  * The stores against the work that is still to do.
  *
  * @param items each thing that is needed or held
+ * @param lots every lot of them with what moved it, in the order in which they are written
  * @param shortages what runs out, soonest first
  * @param findings the shortages as sentences, and all notices
  * @param notices what else is to be said: lots out of date, amounts that cannot be compared
  */
-public record StoresResult(List<Item> items, List<Shortage> shortages, List<Finding> findings, List<Finding> notices) {
+public record StoresResult(
+        List<Item> items,
+        List<LotStanding> lots,
+        List<Shortage> shortages,
+        List<Finding> findings,
+        List<Finding> notices) {
     /** Copies the lists. */
     public StoresResult {
         items = List.copyOf(items);
+        lots = List.copyOf(lots);
         shortages = List.copyOf(shortages);
         findings = List.copyOf(findings);
         notices = List.copyOf(notices);

@@ -14,6 +14,7 @@ import fayline.store.file.shape.Text;
 import fayline.store.file.shape.Words;
 import fayline.store.file.shape.YesNo;
 import java.util.List;
+import java.util.Map;
 
 /** The kind {@code history}. */
 public final class HistoryKind {
@@ -40,11 +41,33 @@ public final class HistoryKind {
             "structural",
             "deviation",
             "disposition",
-            "second");
-    /** The keys of lists whose rows have fields of their own. */
-    public static final List<String> LISTS = List.of("rework", "missing");
-    /** The keys of their rows. */
-    public static final List<String> ROW_KEYS = List.of("what", "time", "kind", "why");
+            "second",
+            "quantity",
+            "weighed",
+            "received",
+            "expires",
+            "opened-life",
+            "price",
+            "place",
+            "order",
+            "what",
+            "maker",
+            "drawing",
+            "revision",
+            "due",
+            "accepted");
+    /** The lists of rows that an event may hold, with the keys of a row. */
+    public static final Map<String, List<String>> ROWS = Map.of(
+            "rework",
+            List.of("what", "time", "kind"),
+            "missing",
+            List.of("what", "why"),
+            "counts",
+            List.of("lot", "left"),
+            "features",
+            List.of("name", "drawn", "within"),
+            "measured",
+            List.of("name", "found"));
 
     private static final Text HASH = Text.of("SHA-256 as 64 hexadecimal digits of small letters", "[0-9a-f]{64}");
 
@@ -67,6 +90,22 @@ public final class HistoryKind {
             must("what", Forms.TEXT, "What the step should have and has not."),
             may("why", Forms.TEXT, "Why."));
 
+    private static final Keys COUNT = Keys.of(
+            "a count",
+            must("lot", Forms.MARK, "The lot."),
+            must("left", Forms.TEXT, "What is left of it, as typed."));
+
+    private static final Keys FEATURE = Keys.of(
+            "a measure of the drawing",
+            must("name", Forms.TEXT, "What is measured."),
+            must("drawn", Forms.TEXT, "What the drawing says, as typed."),
+            must("within", Forms.TEXT, "How far it may be off either way, as typed."));
+
+    private static final Keys MEASURED = Keys.of(
+            "a measure as found",
+            must("name", Forms.TEXT, "What was measured."),
+            must("found", Forms.TEXT, "The reading as typed."));
+
     static final Keys SHAPE = Keys.of(
             "an event",
             may("id", Forms.ID, "A name by which a later correction finds it."),
@@ -84,7 +123,12 @@ public final class HistoryKind {
                             "mix",
                             "ply",
                             "deviation",
-                            "settle"),
+                            "settle",
+                            "receive",
+                            "move",
+                            "count",
+                            "order",
+                            "arrival"),
                     "What happened."),
             may("step", Forms.STEP_REF, "The step, for start, finish, note, draw, mix and ply."),
             may("with", Listed.of(Forms.REF), "Who else worked on it."),
@@ -114,7 +158,7 @@ public final class HistoryKind {
                     "kind",
                     Words.of("climate", "mass", "vacuum", "gap", "flush", "casting", "width", "mix", "temperature"),
                     "What was read."),
-            may("of", Forms.WORK_REF, "The part, fit or step that was measured."),
+            may("of", Forms.WORK_REF, "The part, fit or step that was measured; of a lot received the material or system."),
             may("station", Forms.MARK, "The station of a fit, or the width of its frame."),
             may(
                     "state",
@@ -158,6 +202,24 @@ public final class HistoryKind {
                     Forms.REF,
                     "For a decision: the second person where structure is touched; who decides and agrees are two events where this is who tells it."),
             may("rework", Listed.of(REWORK), "For a decision to rework: what is to be done."),
+            may("quantity", Forms.TEXT, "For a lot received or an order: how much, as typed."),
+            may("weighed", new YesNo(), "For a lot received: yes where it was weighed; otherwise the label counts."),
+            may("received", Forms.DATE, "For a lot received: the day it came."),
+            may("expires", Forms.DATE, "For a lot received: the date on it."),
+            may("opened-life", Forms.TEXT, "For a lot received: how long it keeps once opened, as typed."),
+            may("price", Forms.TEXT, "For a lot received: its price, as 17.80 per kg; for an order: what it costs in all."),
+            may("place", Words.of("cold", "room"), "For a lot moved: where to."),
+            may("counts", Listed.some(COUNT), "For a stock-take: what is left of each lot counted."),
+            may("order", Forms.ID, "For an order, what came of it, or a lot that came by it: its name."),
+            may("what", Forms.TEXT, "For an order: the part, material or system by id, or in words."),
+            may("maker", Forms.TEXT, "For an order: who makes or delivers it."),
+            may("drawing", Forms.TEXT, "For an order: the drawing."),
+            may("revision", Forms.TEXT, "For an order: the drawing's revision; for what came: the one that stands on it."),
+            may("due", Forms.DATE, "For an order, or what goes back: the promised day."),
+            may("needed", Listed.of(Forms.WORK_REF), "For an order: the parts, joints or steps that wait for it."),
+            may("features", Listed.of(FEATURE), "For an order: what is measured when it comes."),
+            may("measured", Listed.of(MEASURED), "For what came: what was measured."),
+            may("accepted", new YesNo(), "For what came: yes where it is accepted; otherwise it goes back."),
             may("told", Forms.MOMENT, "When it was entered, where that was much later."));
 
     private HistoryKind() {}

@@ -58,6 +58,10 @@ public final class StockKind {
             may("roll-length", Measure.above(LENGTH), "Length of a roll or sheet."),
             may("price", PRICE, "Its price."),
             may("lead-time", Measure.zeroUp(TIME_SPAN), "Time from order to delivery."),
+            may(
+                    "out-life",
+                    Measure.above(TIME_SPAN),
+                    "For what is kept in the cold: how long it may be out of it, all together."),
             may("lamina", LAMINA, "How stiff cloth or tape is once laid and cured, in its own directions."));
 
     static final Keys LOT = Keys.of(
@@ -68,11 +72,13 @@ public final class StockKind {
             must(
                     "quantity",
                     new Measure(java.util.List.of(MASS, AREA, LENGTH), Measure.Range.NOT_NEGATIVE, false),
-                    "What is left."),
+                    "What there was when it was received."),
             must("received", Forms.DATE, "When it came."),
             may("expires", Forms.DATE, "The date on it."),
             may("opened", Forms.DATE, "When it was opened."),
-            may("opened-life", Measure.above(TIME_SPAN), "How long it keeps once opened."));
+            may("opened-life", Measure.above(TIME_SPAN), "How long it keeps once opened."),
+            may("weighed", new YesNo(), "Whether the quantity was weighed as it came; otherwise it is what the label says."),
+            may("price", PRICE, "What it cost; else the price of the material or system counts."));
 
     static final Keys DELIVERY = Keys.of(
             "a delivery",
@@ -90,15 +96,7 @@ public final class StockKind {
     private StockKind() {}
 
     static Optional<Price> price(Fields f) {
-        return f.below("price").map(p -> perSi(p.number("amount", 0), p.text("per", "each")));
-    }
-
-    /** The same price for a kilogram, square metre or metre, as the engine reckons; a price for pieces as it is. */
-    private static Price perSi(double amount, String per) {
-        Optional<Price> mass = MASS.of(1, per).map(q -> new Price(amount / q.si(), "kg"));
-        Optional<Price> area = AREA.of(1, per).map(q -> new Price(amount / q.si(), "m2"));
-        Optional<Price> length = LENGTH.of(1, per).map(q -> new Price(amount / q.si(), "m"));
-        return mass.or(() -> area).or(() -> length).orElseGet(() -> new Price(amount, per));
+        return f.below("price").map(p -> Price.of(p.number("amount", 0), p.text("per", "each")));
     }
 
     /** Reads one material. */
@@ -114,6 +112,7 @@ public final class StockKind {
                 f.entered("roll-length", LENGTH),
                 price(f),
                 f.measure("lead-time", TIME_SPAN),
+                f.measure("out-life", TIME_SPAN),
                 f.below("lamina").flatMap(l -> Fields.attempt("", t -> lamina(l))));
     }
 
@@ -137,7 +136,9 @@ public final class StockKind {
                 f.day("received"),
                 f.date("expires"),
                 f.date("opened"),
-                f.measure("opened-life", TIME_SPAN));
+                f.measure("opened-life", TIME_SPAN),
+                f.yes("weighed"),
+                price(f));
     }
 
     private static Entered<? extends Quantity> quantity(Fields f) {

@@ -74,6 +74,10 @@ public final class SystemKind {
             may("glass", GLASS, "Glass transition against degree of cure, where constants exist."),
             may("price", StockKind.PRICE, "Price per kilogram mixed."),
             may("lead-time", Measure.zeroUp(TIME_SPAN), "Time from order to delivery."),
+            may(
+                    "out-life",
+                    Measure.above(TIME_SPAN),
+                    "For what is kept in the cold: how long it may be out of it, all together."),
             may("hazards", Listed.of(Forms.NAME), "Keys of the caution table, such as epoxy."));
 
     private SystemKind() {}
@@ -98,6 +102,7 @@ public final class SystemKind {
                 f.read("use-rate", Forms::massRateKgPerS).orElse(0.0004),
                 StockKind.price(f),
                 f.measure("lead-time", TIME_SPAN),
+                f.measure("out-life", TIME_SPAN),
                 f.texts("hazards"));
     }
 
