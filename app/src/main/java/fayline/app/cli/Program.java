@@ -23,6 +23,8 @@ public final class Program {
                 .addSubcommand(new VerifyCommand(s))
                 .addSubcommand(new PlanCommand(s))
                 .addSubcommand(new ForecastCommand(s))
+                .addSubcommand(new CostCommand(s))
+                .addSubcommand(new TraceCommand(s))
                 .addSubcommand(new CalcCommand(s))
                 .addSubcommand(new ImportCommand(s))
                 .addSubcommand(new ExportCommand(s))

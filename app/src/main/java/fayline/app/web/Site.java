@@ -17,6 +17,7 @@ import fayline.app.web.card.CardPage;
 import fayline.app.web.card.PaperPage;
 import fayline.app.web.card.PhotoPage;
 import fayline.app.web.chain.ChainPage;
+import fayline.app.web.costs.CostsPage;
 import fayline.app.web.design.AirframePage;
 import fayline.app.web.design.HeatPage;
 import fayline.app.web.design.MadePage;
@@ -43,6 +44,9 @@ import fayline.app.web.journal.RecordPage;
 import fayline.app.web.kept.KeptPage;
 import fayline.app.web.kept.WorkerPage;
 import fayline.app.web.live.LivePage;
+import fayline.app.web.lots.CountPage;
+import fayline.app.web.lots.LotPage;
+import fayline.app.web.lots.ReceivePage;
 import fayline.app.web.people.MePage;
 import fayline.app.web.people.PeoplePage;
 import fayline.app.web.people.SignInPage;
@@ -181,6 +185,10 @@ public final class Site implements WebServer.Pages {
                 new FrameWhyPage(sights),
                 new ChainPage(sights),
                 new StoresPage(sights),
+                new LotPage(sights, shop),
+                new ReceivePage(sights, shop),
+                new CountPage(sights, shop),
+                new CostsPage(sights),
                 new RecipesPage(sights),
                 cards,
                 new PhotoPage(new Photos(shop)),

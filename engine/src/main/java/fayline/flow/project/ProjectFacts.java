@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The project's own facts.
@@ -23,6 +24,7 @@ import java.util.Optional;
  * @param milestones dated goals
  * @param paces changes of pace that somebody expects, in the order of their days
  * @param about what the project is, in a sentence or two
+ * @param budget what it may cost, in its currency
  */
 public record ProjectFacts(
         String id,
@@ -37,7 +39,8 @@ public record ProjectFacts(
         LocalDate start,
         List<Milestone> milestones,
         List<Pace> paces,
-        String about) {
+        String about,
+        OptionalDouble budget) {
     /** Copies the lists. */
     public ProjectFacts {
         milestones = List.copyOf(milestones);

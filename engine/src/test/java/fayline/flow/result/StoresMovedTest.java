@@ -121,7 +121,9 @@ class StoresMovedTest {
     }
 
     private List<LotAudit> audits(Definition d, ShopState state) {
-        return new StockTakeAudit(d, state, ProjectCalculator.calculate(d, state).steps()).all();
+        return new StockTakeAudit(
+                        d, state, ProjectCalculator.calculate(d, state).steps())
+                .all();
     }
 
     @Test
@@ -195,9 +197,10 @@ class StoresMovedTest {
     void should_move_a_lot_by_what_was_weighed_and_counted_and_reckon_only_what_nobody_told() {
         Definition d = shop().build();
         Map<String, StepFacts> begun = Map.of("shell/1/lay-up-1", started());
-        double reckoned = 12 - lot(ProjectCalculator.calculate(d, state(begun)).stores(), "R-1")
-                .left()
-                .si();
+        double reckoned = 12
+                - lot(ProjectCalculator.calculate(d, state(begun)).stores(), "R-1")
+                        .left()
+                        .si();
         assertThat(reckoned).isGreaterThan(0.5);
 
         mix(step(d, "shell/1/lay-up-1"), EARLY, "1", "300 g", "90 g");
@@ -226,16 +229,7 @@ class StoresMovedTest {
         Definition d = shop.build();
         StoresResult before = ProjectCalculator.calculate(d, state(Map.of())).stores();
         draws.add(new Draw(
-                seq++,
-                step(d, "shell/1/lay-up-1"),
-                EARLY,
-                "bo",
-                Optional.empty(),
-                "L-1",
-                "",
-                "2 m2",
-                false,
-                ""));
+                seq++, step(d, "shell/1/lay-up-1"), EARLY, "bo", Optional.empty(), "L-1", "", "2 m2", false, ""));
         StoresResult after = ProjectCalculator.calculate(d, state(Map.of())).stores();
         assertThat(cloth(before).needed().si() - cloth(after).needed().si()).isCloseTo(2, within(1e-9));
         assertThat(cloth(after).held().si()).isCloseTo(28, within(1e-9));
@@ -252,13 +246,7 @@ class StoresMovedTest {
     void should_hold_a_lot_that_came_by_the_record_from_its_day_and_count_its_delivery_no_more() {
         SmallShop shop = shop();
         shop.deliveries.add(new fayline.flow.project.stock.Delivery(
-                "d-1",
-                "g-200",
-                "20 m2",
-                LocalDate.parse("2026-06-01"),
-                Optional.empty(),
-                Optional.empty(),
-                List.of()));
+                "d-1", "g-200", "20 m2", LocalDate.parse("2026-06-01"), Optional.empty(), Optional.empty(), List.of()));
         receipts.add(new Receipt(
                 seq++,
                 EARLY,
@@ -274,7 +262,8 @@ class StoresMovedTest {
                 "9.20 per m2",
                 "",
                 "d-1"));
-        StoresResult stores = ProjectCalculator.calculate(shop.build(), state(Map.of())).stores();
+        StoresResult stores =
+                ProjectCalculator.calculate(shop.build(), state(Map.of())).stores();
         assertThat(cloth(stores).held().si()).isCloseTo(19.5, within(1e-9));
         assertThat(cloth(stores).coming().si()).isZero();
         assertThat(lot(stores, "L-9").lot().price().orElseThrow().amount()).isEqualTo(9.2);

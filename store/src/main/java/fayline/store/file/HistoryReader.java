@@ -126,8 +126,7 @@ public final class HistoryReader {
     private static List<Map<String, String>> rows(Tree t) {
         List<Map<String, String>> rows = new ArrayList<>();
         new TreeMap<>(HistoryKind.ROWS)
-                .forEach((list, keys) ->
-                        t.down(list).items().forEach(row -> rows.add(row(row, keys))));
+                .forEach((list, keys) -> t.down(list).items().forEach(row -> rows.add(row(row, keys))));
         return rows;
     }
 

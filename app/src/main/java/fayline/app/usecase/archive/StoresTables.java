@@ -66,8 +66,7 @@ final class StoresTables {
     private static String moves(RecordState state) {
         List<List<String>> rows = new ArrayList<>();
         for (LotMove m : state.stock().moves()) {
-            rows.add(List.of(
-                    String.valueOf(m.seq()), m.at().toString(), m.by(), m.lot(), m.cold() ? "cold" : "room"));
+            rows.add(List.of(String.valueOf(m.seq()), m.at().toString(), m.by(), m.lot(), m.cold() ? "cold" : "room"));
         }
         return CsvText.of(List.of("entry", "at", "by", "lot", "to"), rows);
     }

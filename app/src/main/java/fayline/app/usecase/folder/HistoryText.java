@@ -155,7 +155,11 @@ final class HistoryText {
             if (item instanceof Value.Fields row) {
                 String lead = "      - ";
                 for (String key : HistoryKind.ROWS.getOrDefault(list, List.of())) {
-                    out.append(lead).append(key).append(": ").append(quoted(row.text(key))).append('\n');
+                    out.append(lead)
+                            .append(key)
+                            .append(": ")
+                            .append(quoted(row.text(key)))
+                            .append('\n');
                     lead = "        ";
                 }
             }

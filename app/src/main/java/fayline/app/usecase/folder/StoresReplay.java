@@ -9,7 +9,6 @@ import fayline.app.usecase.stores.ReceiveLot;
 import fayline.app.usecase.stores.ReceiveOrder;
 import fayline.app.usecase.stores.ReceivedLot;
 import fayline.app.usecase.stores.TakeStock;
-import fayline.app.usecase.view.StoresByPlan;
 import fayline.flow.record.stock.Order;
 import fayline.flow.record.stock.StockTake;
 import fayline.store.file.HistoryEvent;
@@ -40,7 +39,7 @@ final class StoresReplay {
                                 e.rows().stream()
                                         .map(r -> new StockTake.Count(at(r, "lot"), at(r, "left")))
                                         .toList(),
-                                StoresByPlan.against(shop, project, e.at()),
+                                TakeStock.Against.of(shop, project, e.at()),
                                 Optional.of(e.at()));
             case ORDER -> order(sent, e);
             default ->
@@ -94,7 +93,9 @@ final class StoresReplay {
                                 e.said("revision"),
                                 e.said("due"),
                                 e.said("price"),
-                                e.said("needed").isEmpty() ? List.of() : List.of(e.said("needed").split(" ")),
+                                e.said("needed").isEmpty()
+                                        ? List.of()
+                                        : List.of(e.said("needed").split(" ")),
                                 e.rows().stream()
                                         .map(r -> new Order.Feature(at(r, "name"), at(r, "drawn"), at(r, "within")))
                                         .toList()),

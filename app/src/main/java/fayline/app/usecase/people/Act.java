@@ -23,7 +23,7 @@ public enum Act {
     /** Search for a better plan and tell the crew which one holds. */
     PUBLISH_PLAN("settle the plan"),
     /** Print the head of the record, to be kept outside. */
-    PRINT_SHEET("print a sheet of the record"),
+    PRINT_SHEET("print a sheet of the record, or a book"),
     /** Say who may enter, pair and end devices, end sign-ins. */
     KEEP_PEOPLE("say who may enter"),
     /** One's own PIN, password, devices and sign-ins, and how the screen shows things. */

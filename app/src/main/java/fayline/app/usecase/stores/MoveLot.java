@@ -67,8 +67,7 @@ public final class MoveLot {
         });
     }
 
-    private Optional<OutOfCold> check(
-            Sent sent, Definition d, Checks checks, String lot, boolean cold, Instant when) {
+    private Optional<OutOfCold> check(Sent sent, Definition d, Checks checks, String lot, boolean cold, Instant when) {
         List<Lot> lots = StoreChecks.lots(d, shop, when);
         Optional<Lot> found = lots.stream().filter(l -> l.id().equals(lot)).findFirst();
         if (found.isEmpty()) {

@@ -100,8 +100,8 @@ public final class ReceiveLot {
         }
         certificate
                 .filter(c -> c.type().isEmpty())
-                .ifPresent(c -> checks.stop(
-                        "certificate", "another kind of file", "a PDF, JPEG or PNG of at most 20 MB", ""));
+                .ifPresent(c ->
+                        checks.stop("certificate", "another kind of file", "a PDF, JPEG or PNG of at most 20 MB", ""));
         return checks.problems();
     }
 

@@ -38,12 +38,7 @@ public final class ReceiveOrder {
      * @param due where it goes back, when the next one is promised; may be empty
      */
     public record Came(
-            String order,
-            String revision,
-            List<Order.Measured> measured,
-            boolean accepted,
-            String note,
-            String due) {
+            String order, String revision, List<Order.Measured> measured, boolean accepted, String note, String due) {
         /** Copies the list. */
         public Came {
             measured = List.copyOf(measured);
@@ -79,8 +74,8 @@ public final class ReceiveOrder {
             if (!checks.problems().isEmpty()) {
                 return Outcome.refused("What came was not recorded.", checks.problems());
             }
-            Outcome outcome = shop.append(Checks.entry(
-                    shop, sent, order.get().project(), EntryKind.ORDER_RECEIVED, payload(came, when)));
+            Outcome outcome = shop.append(
+                    Checks.entry(shop, sent, order.get().project(), EntryKind.ORDER_RECEIVED, payload(came, when)));
             return outcome.stands() ? outcome.with(off) : outcome;
         });
     }
@@ -93,7 +88,8 @@ public final class ReceiveOrder {
             if (found.isPresent()) {
                 PlaceOrder.length(checks, "measured." + f.name(), found.get().found());
             } else if (came.accepted()) {
-                checks.stop("measured." + f.name(), "nothing", "the reading of " + f.name() + ", drawn " + f.drawn(), "");
+                checks.stop(
+                        "measured." + f.name(), "nothing", "the reading of " + f.name() + ", drawn " + f.drawn(), "");
             }
         }
         for (Order.Measured m : came.measured()) {

@@ -67,7 +67,10 @@ final class StoreChecks {
     /** An amount that can be compared with what a lot is written in. */
     void amountOf(String key, String typed, Lot lot) {
         amount(key, typed)
-                .filter(q -> Amount.as(q, lot.quantity().value(), definition.materials().find(lot.of()))
+                .filter(q -> Amount.as(
+                                q,
+                                lot.quantity().value(),
+                                definition.materials().find(lot.of()))
                         .isEmpty())
                 .ifPresent(q -> checks.stop(
                         key,

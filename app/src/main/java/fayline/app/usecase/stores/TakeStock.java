@@ -2,6 +2,7 @@ package fayline.app.usecase.stores;
 
 import fayline.app.usecase.act.Checks;
 import fayline.app.usecase.shop.Outcome;
+import fayline.app.usecase.shop.RecordedState;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.basis.finding.Finding;
@@ -13,6 +14,7 @@ import fayline.flow.record.made.Mix;
 import fayline.flow.record.payload.Value;
 import fayline.flow.record.stock.StockState;
 import fayline.flow.record.stock.StockTake;
+import fayline.flow.result.ProjectCalculator;
 import fayline.flow.result.state.ShopState;
 import fayline.flow.result.step.StepResult;
 import fayline.flow.result.stock.take.LotAudit;
@@ -49,6 +51,16 @@ public final class TakeStock {
         public Against {
             steps = List.copyOf(steps);
         }
+
+        /** A project as it was at a moment. */
+        public static Against of(ShopRecord shop, String project, Instant at) {
+            ShopState state = RecordedState.of(shop.state(), project, at);
+            return new Against(
+                    state,
+                    shop.definition(project)
+                            .map(d -> ProjectCalculator.calculate(d, state).steps())
+                            .orElse(List.of()));
+        }
     }
 
     /**
@@ -75,7 +87,8 @@ public final class TakeStock {
             if (!checks.problems().isEmpty()) {
                 return Outcome.refused("The stock-take was not recorded.", checks.problems());
             }
-            List<LotAudit> audits = audits(definition.get(), against, new StockTake(Long.MAX_VALUE, when, sent.by(), counts));
+            List<LotAudit> audits =
+                    audits(definition.get(), against, new StockTake(Long.MAX_VALUE, when, sent.by(), counts));
             List<NewEntry> entries = new ArrayList<>();
             entries.add(Checks.entry(shop, sent, "", EntryKind.STOCK_TAKEN, payload(counts, when)));
             audits.forEach(a -> a.suspectParts().forEach(p -> entries.add(deviation(sent, a, p, when))));
@@ -91,7 +104,8 @@ public final class TakeStock {
             checks.stop("counts", "nothing", "what is left of at least one lot", "");
         }
         for (StockTake.Count c : counts) {
-            Optional<Lot> lot = lots.stream().filter(l -> l.id().equals(c.lot())).findFirst();
+            Optional<Lot> lot =
+                    lots.stream().filter(l -> l.id().equals(c.lot())).findFirst();
             if (lot.isEmpty()) {
                 checks.stop("counts", "lot \"" + c.lot() + "\"", "a lot that the stores hold", "");
             } else if (!once.add(c.lot())) {
@@ -111,7 +125,8 @@ public final class TakeStock {
                         new StockState(
                                 stock.receipts(),
                                 stock.moves(),
-                                Stream.concat(stock.takes().stream(), Stream.of(take)).toList(),
+                                Stream.concat(stock.takes().stream(), Stream.of(take))
+                                        .toList(),
                                 stock.orders()));
         return new StockTakeAudit(d, state, against.steps()).of(take);
     }

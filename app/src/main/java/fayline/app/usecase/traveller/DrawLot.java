@@ -53,7 +53,7 @@ public final class DrawLot {
                         List<String> allowed = asks.materials();
                         LotRules.check(
                                 d,
-                                KnownLots.of(d, shop.state()),
+                                KnownLots.of(d, shop.state(), at),
                                 new LotRules.Use(
                                         "lot",
                                         drawn.lot(),

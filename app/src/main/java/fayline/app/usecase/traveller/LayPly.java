@@ -105,7 +105,7 @@ public final class LayPly {
         boolean allowed = LotRules.isAllowed(shop.state().made(), step, ticked.lot());
         LotRules.check(
                 d,
-                KnownLots.of(d, shop.state()),
+                KnownLots.of(d, shop.state(), at),
                 new LotRules.Use("lot", ticked.lot(), ply.material(), "", List.of(ply.material()), at, allowed),
                 checks);
     }

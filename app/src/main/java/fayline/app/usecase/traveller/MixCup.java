@@ -121,7 +121,7 @@ public final class MixCup {
                     "wrong material: nobody can allow it here; a change of material is a change of the definition");
             return;
         }
-        List<Lot> known = KnownLots.of(d, shop.state());
+        List<Lot> known = KnownLots.of(d, shop.state(), at);
         lot(checks, d, known, step, cup.system(), new String[] {"resin-lot", cup.resinLot(), "resin"}, at);
         lot(checks, d, known, step, cup.system(), new String[] {"hardener-lot", cup.hardenerLot(), "hardener"}, at);
     }

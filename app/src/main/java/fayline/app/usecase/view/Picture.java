@@ -1,5 +1,6 @@
 package fayline.app.usecase.view;
 
+import fayline.app.usecase.shop.RecordedState;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.flow.audit.BrokenRule;
 import fayline.flow.audit.PlanAuditor;
@@ -135,7 +136,7 @@ record Picture(
 
     /**
      * The same with entries that came since, where nothing that is computed hangs on them: notes where there were some before,
-     * readings of fits.
+     * readings of fits, what the bench tells of plies and mixes (what is left of lots is reckoned where it is shown).
      *
      * @param later the record with them
      * @param at the moment now
@@ -152,9 +153,11 @@ record Picture(
         List<Seen> told = new ArrayList<>();
         for (Seen s : projects) {
             ShopState state = RecordedState.of(later, s.whole().facts().id(), at);
-            boolean same =
-                    state.withNow(s.state().now()).withNotes(s.state().notes()).equals(s.state())
-                            && noted(state).equals(noted(s.state()));
+            boolean same = state.withNow(s.state().now())
+                            .withNotes(s.state().notes())
+                            .withStores(s.state().made(), state.stock())
+                            .equals(s.state())
+                    && noted(state).equals(noted(s.state()));
             if (!same) {
                 return Optional.empty();
             }

@@ -1,5 +1,6 @@
 package fayline.app.usecase.view;
 
+import fayline.app.usecase.shop.RecordedState;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.flow.project.Definition;
 import fayline.flow.record.RecordState;

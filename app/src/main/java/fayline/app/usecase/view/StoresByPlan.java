@@ -1,12 +1,10 @@
 package fayline.app.usecase.view;
 
-import fayline.app.usecase.shop.ShopRecord;
-import fayline.app.usecase.stores.TakeStock;
 import fayline.flow.plan.Plan;
-import fayline.flow.result.ProjectCalculator;
-import fayline.flow.result.state.ShopState;
 import fayline.flow.result.stock.StoresCheck;
 import fayline.flow.result.stock.StoresResult;
+import fayline.flow.result.stock.take.LotAudit;
+import fayline.flow.result.stock.take.StockTakeAudit;
 import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
@@ -16,20 +14,9 @@ import java.util.Map;
 public final class StoresByPlan {
     private StoresByPlan() {}
 
-    /**
-     * What a stock-take is judged against, as the shop was at a moment.
-     *
-     * @param shop the record
-     * @param project the project whose steps draw from the stores
-     * @param at the moment
-     */
-    public static TakeStock.Against against(ShopRecord shop, String project, Instant at) {
-        ShopState state = RecordedState.of(shop.state(), project, at);
-        return new TakeStock.Against(
-                state,
-                shop.definition(project)
-                        .map(d -> ProjectCalculator.calculate(d, state).steps())
-                        .orElse(List.of()));
+    /** What stock-takes say of mixing ratios, the latest first. */
+    public static List<LotAudit> audits(ShopView view) {
+        return new StockTakeAudit(view.definition(), view.state(), view.result().steps()).all();
     }
 
     /** The stores as the shop is seen. */

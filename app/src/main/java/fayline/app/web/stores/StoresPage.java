@@ -5,16 +5,17 @@ import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.Visit;
+import fayline.app.web.lots.LotWords;
 import fayline.basis.finding.Finding;
 import fayline.basis.units.TimeSpan;
 import fayline.flow.project.stock.Delivery;
 import fayline.flow.project.stock.Lot;
 import fayline.flow.result.WeekNeeds;
+import fayline.flow.result.stock.LotStanding;
 import fayline.flow.result.stock.StoresResult;
 import io.javalin.config.RoutesConfig;
 import java.time.LocalDate;
 import java.util.Locale;
-import java.util.Optional;
 
 /** The stores against the work: lots, expiry, needs, what to order by when. */
 public final class StoresPage implements Page {
@@ -41,7 +42,7 @@ public final class StoresPage implements Page {
         return new StoresView(
                 stores.shortages().stream().map(s -> shortage(sight, s)).toList(),
                 stores.items().stream().map(i -> item(sight, i)).toList(),
-                sight.definition().lots().stream().map(l -> lot(sight, l)).toList(),
+                stores.lots().stream().map(l -> lot(sight, l)).toList(),
                 sight.definition().deliveries().stream()
                         .map(d -> delivery(sight, d))
                         .toList(),
@@ -98,21 +99,19 @@ public final class StoresPage implements Page {
                 i.held().si() + i.coming().si() >= i.needed().si());
     }
 
-    private static StoresView.Lot lot(Sight sight, Lot l) {
-        Optional<LocalDate> openedUntil =
-                l.opened().flatMap(o -> l.openedLife().map(life -> o.plusDays((long) Math.floor(life.days()))));
-        LocalDate today = sight.time().today();
-        boolean over = l.expires().filter(today::isAfter).isPresent()
-                || openedUntil.filter(today::isAfter).isPresent();
+    private static StoresView.Lot lot(Sight sight, LotStanding standing) {
+        Lot l = standing.lot();
         return new StoresView.Lot(
                 l.id(),
+                LotWords.address(l.id()),
                 name(sight, l.of(), l.component()),
-                l.quantity().asTyped(),
-                l.expires().map(LocalDate::toString).orElse("no date"),
-                l.opened()
-                        .map(o -> o + openedUntil.map(u -> ", keeps until " + u).orElse(""))
-                        .orElse("not opened"),
-                over);
+                sight.amount(standing.left()),
+                standing.lastDay().map(LocalDate::toString).orElse("no date"),
+                l.opened().map(LocalDate::toString).orElse(l.openedLife().isPresent() ? "not opened" : ""),
+                standing.lastDay().filter(sight.time().today()::isAfter).isPresent(),
+                standing.out()
+                        .map(o -> o.inRoom() ? "out of the cold" : "in the cold")
+                        .orElse(""));
     }
 
     private static StoresView.Delivery delivery(Sight sight, Delivery d) {

@@ -81,13 +81,23 @@ public record StoresView(
      * A lot.
      *
      * @param id its number
+     * @param link its page
      * @param what of what
-     * @param left what was left when it was entered
-     * @param expires its date
-     * @param opened when it was opened and how long it then keeps
-     * @param over whether it is out of date
+     * @param left what is left now
+     * @param lastDay the last day of its use
+     * @param opened when it was opened
+     * @param over whether that day has passed
+     * @param cold how it stands with the cold; empty where that does not count
      */
-    public record Lot(String id, String what, String left, String expires, String opened, boolean over) {}
+    public record Lot(
+            String id,
+            String link,
+            String what,
+            String left,
+            String lastDay,
+            String opened,
+            boolean over,
+            String cold) {}
 
     /**
      * A delivery.

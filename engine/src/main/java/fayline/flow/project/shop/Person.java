@@ -7,6 +7,7 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -18,9 +19,16 @@ import java.util.Set;
  * @param volunteer whether the person may or may not come; planned only where the lead says so
  * @param hours usual working hours
  * @param absences days away
+ * @param hourly what an hour of theirs costs, in the project's currency; empty where nobody pays for it or it is not said
  */
 public record Person(
-        String id, String name, Set<Skill> skills, boolean volunteer, List<Hours> hours, List<Absence> absences)
+        String id,
+        String name,
+        Set<Skill> skills,
+        boolean volunteer,
+        List<Hours> hours,
+        List<Absence> absences,
+        OptionalDouble hourly)
         implements Keyed {
     /** Copies the collections. */
     public Person {
@@ -29,11 +37,17 @@ public record Person(
         absences = List.copyOf(absences);
     }
 
+    /** Somebody of whom no rate is said. */
+    public Person(
+            String id, String name, Set<Skill> skills, boolean volunteer, List<Hours> hours, List<Absence> absences) {
+        this(id, name, skills, volunteer, hours, absences, OptionalDouble.empty());
+    }
+
     /** The same, away once more. */
     public Person withAbsence(Absence absence) {
         List<Absence> all = new ArrayList<>(absences);
         all.add(absence);
-        return new Person(id, name, skills, volunteer, hours, all);
+        return new Person(id, name, skills, volunteer, hours, all, hourly);
     }
 
     /**

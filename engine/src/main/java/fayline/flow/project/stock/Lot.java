@@ -45,7 +45,11 @@ public record Lot(
 
     /** The same, opened on a day. */
     public Lot openedOn(LocalDate day) {
-        return new Lot(
-                id, of, component, quantity, received, expires, Optional.of(day), openedLife, weighed, price);
+        return new Lot(id, of, component, quantity, received, expires, Optional.of(day), openedLife, weighed, price);
+    }
+
+    /** The same with another last day; the date on it and its opened life then count no more. */
+    public Lot endingOn(Optional<LocalDate> day) {
+        return new Lot(id, of, component, quantity, received, day, opened, Optional.empty(), weighed, price);
     }
 }

@@ -94,7 +94,24 @@ public final class Drawn {
         if (material.isEmpty() || material.get().price().isEmpty()) {
             return OptionalDouble.empty();
         }
-        Price price = material.get().price().get();
+        return cost(material.get().price().get(), of, amount);
+    }
+
+    /**
+     * What an amount costs at a price.
+     *
+     * @param price the price
+     * @param of the material or system
+     * @param amount how much
+     * @return the cost; empty where the price is for another kind of unit and nothing says how they go together
+     */
+    public OptionalDouble cost(Price price, String of, Quantity amount) {
+        Optional<Material> material = definition.materials().find(of);
+        if (material.isEmpty()) {
+            return price.per().equals("kg") && amount instanceof Mass m
+                    ? OptionalDouble.of(price.amount() * m.kilograms())
+                    : OptionalDouble.empty();
+        }
         return switch (price.per()) {
             case "m2" ->
                 amount instanceof Area a

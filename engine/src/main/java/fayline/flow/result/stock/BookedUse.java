@@ -85,7 +85,8 @@ record BookedUse(
             Lot lot = known.get(x.lot());
             // A system's parts are told cup by cup where they are; then that a lot was fetched says nothing more.
             boolean told = lot != null
-                    && uses.stream().anyMatch(u -> u.sort() == LotStanding.Sort.MIXED && u.is(lot.of(), lot.component()));
+                    && uses.stream()
+                            .anyMatch(u -> u.sort() == LotStanding.Sort.MIXED && u.is(lot.of(), lot.component()));
             if (lot != null && !told && !x.at().isAfter(now)) {
                 uses.add(new BookedUse(
                         lot.of(),
@@ -103,14 +104,14 @@ record BookedUse(
     }
 
     /** Plies tell of which lots they were cut, where nothing else does. */
-    private static void plies(
-            String step, StepMade made, Map<String, Lot> known, Instant now, List<BookedUse> uses) {
+    private static void plies(String step, StepMade made, Map<String, Lot> known, Instant now, List<BookedUse> uses) {
         for (Laid p : made.plies()) {
             Lot lot = p.skipped() ? null : known.get(p.lot());
             if (lot != null
                     && !p.at().isAfter(now)
                     && uses.stream().noneMatch(u -> u.lot().equals(lot.id()))
-                    && uses.stream().noneMatch(u -> u.is(lot.of(), "") && u.amount().isPresent())) {
+                    && uses.stream()
+                            .noneMatch(u -> u.is(lot.of(), "") && u.amount().isPresent())) {
                 uses.add(new BookedUse(
                         lot.of(),
                         lot.component(),

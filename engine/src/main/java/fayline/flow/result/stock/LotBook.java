@@ -124,8 +124,8 @@ final class LotBook {
      */
     private List<Event> drawn(Thing thing, Thing.Draw draw, List<BookedUse> booked) {
         if (booked.isEmpty()) {
-            Shelf.Why why =
-                    new Shelf.Why(draw.at(), LotStanding.Sort.RECKONED, within(draw.step().id()), 0);
+            Shelf.Why why = new Shelf.Why(
+                    draw.at(), LotStanding.Sort.RECKONED, within(draw.step().id()), 0);
             return List.of(new Event(draw.at(), s -> s.take(why, draw.amount())));
         }
         double known = booked.stream()

@@ -53,7 +53,8 @@ public final class Lots {
                 });
             }
         }
-        boolean any = all.stream().anyMatch(l -> l.opened().isEmpty() && l.openedLife().isPresent());
+        boolean any = all.stream()
+                .anyMatch(l -> l.opened().isEmpty() && l.openedLife().isPresent());
         if (!any) {
             return List.copyOf(all);
         }
@@ -120,7 +121,8 @@ public final class Lots {
 
     /** A lot as a receipt tells it; empty where its words cannot be read: they were checked when it was taken. */
     static Optional<Lot> lot(Receipt r) {
-        Optional<Entered<? extends Quantity>> quantity = Amount.read(r.quantity()).map(q -> new Entered<>(r.quantity(), q));
+        Optional<Entered<? extends Quantity>> quantity =
+                Amount.read(r.quantity()).map(q -> new Entered<>(r.quantity(), q));
         Optional<LocalDate> received = day(r.received());
         if (quantity.isEmpty() || received.isEmpty()) {
             return Optional.empty();
@@ -150,7 +152,8 @@ public final class Lots {
         try {
             return text.isEmpty()
                     ? Optional.empty()
-                    : Optional.of(QuantityParser.parse(text, QuantityKind.TIME_SPAN).value());
+                    : Optional.of(
+                            QuantityParser.parse(text, QuantityKind.TIME_SPAN).value());
         } catch (UnreadableQuantityException e) {
             return Optional.empty();
         }

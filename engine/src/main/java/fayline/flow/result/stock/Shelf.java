@@ -72,11 +72,7 @@ final class Shelf {
         put(lot.id(), lot.received(), lastDay, 0);
         row(lot.id())
                 .ifPresent(r -> r.change(
-                        new Why(
-                                lot.received().atStartOfDay(zone).toInstant(),
-                                LotStanding.Sort.OPENING,
-                                "",
-                                0),
+                        new Why(lot.received().atStartOfDay(zone).toInstant(), LotStanding.Sort.OPENING, "", 0),
                         amount));
     }
 
@@ -98,7 +94,8 @@ final class Shelf {
     void count(String lot, Why why, double left) {
         row(lot).ifPresent(r -> {
             r.left = left;
-            double before = r.moves.isEmpty() ? 0 : r.moves.get(r.moves.size() - 1).left();
+            double before =
+                    r.moves.isEmpty() ? 0 : r.moves.get(r.moves.size() - 1).left();
             r.moves.add(new Moved(why, left - before, left));
         });
     }

@@ -224,8 +224,10 @@ public final class StoresCheck {
 
     /** Where nothing says when, what is in date now is taken first and then what is on order, whenever it comes. */
     private double undated(Shelf shelf, Thing.Draw draw) {
-        double open =
-                shelf.take(new Shelf.Why(state.now(), LotStanding.Sort.RECKONED, draw.step().id(), 0), draw.amount());
+        double open = shelf.take(
+                new Shelf.Why(
+                        state.now(), LotStanding.Sort.RECKONED, draw.step().id(), 0),
+                draw.amount());
         return open > 0 ? shelf.takeComing(state.now(), open) : 0;
     }
 

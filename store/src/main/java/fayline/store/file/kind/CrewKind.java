@@ -44,6 +44,10 @@ public final class CrewKind {
                             may("pause", Forms.PAUSE, "The break."))),
                     "Usual working hours."),
             may(
+                    "hourly",
+                    Numeral.number(0, 100_000, "the project's currency"),
+                    "What an hour of theirs costs; left out where nobody pays for it."),
+            may(
                     "absences",
                     Listed.of(Keys.of(
                             "an absence",
@@ -86,7 +90,8 @@ public final class CrewKind {
                         .toList(),
                 f.list("absences").stream()
                         .map(a -> new Person.Absence(a.day("from"), a.day("to"), a.text("why", "")))
-                        .toList());
+                        .toList(),
+                f.maybe("hourly"));
     }
 
     private static Optional<Person.Hours> hours(Fields h) {

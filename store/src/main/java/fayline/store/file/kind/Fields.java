@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /** Reads the fields of a mapping whose shape was checked; what was refused there comes out as the stand-in given. */
@@ -82,6 +83,12 @@ public final class Fields {
     /** A number. */
     public double number(String key, double otherwise) {
         return read(key, Double::valueOf).orElse(otherwise);
+    }
+
+    /** A number where there is one. */
+    public OptionalDouble maybe(String key) {
+        Optional<Double> v = read(key, Double::valueOf);
+        return v.isPresent() ? OptionalDouble.of(v.get()) : OptionalDouble.empty();
     }
 
     /** Yes or no. */

@@ -91,9 +91,7 @@ public final class HistoryKind {
             may("why", Forms.TEXT, "Why."));
 
     private static final Keys COUNT = Keys.of(
-            "a count",
-            must("lot", Forms.MARK, "The lot."),
-            must("left", Forms.TEXT, "What is left of it, as typed."));
+            "a count", must("lot", Forms.MARK, "The lot."), must("left", Forms.TEXT, "What is left of it, as typed."));
 
     private static final Keys FEATURE = Keys.of(
             "a measure of the drawing",
@@ -158,7 +156,10 @@ public final class HistoryKind {
                     "kind",
                     Words.of("climate", "mass", "vacuum", "gap", "flush", "casting", "width", "mix", "temperature"),
                     "What was read."),
-            may("of", Forms.WORK_REF, "The part, fit or step that was measured; of a lot received the material or system."),
+            may(
+                    "of",
+                    Forms.WORK_REF,
+                    "The part, fit or step that was measured; of a lot received the material or system."),
             may("station", Forms.MARK, "The station of a fit, or the width of its frame."),
             may(
                     "state",
@@ -207,14 +208,20 @@ public final class HistoryKind {
             may("received", Forms.DATE, "For a lot received: the day it came."),
             may("expires", Forms.DATE, "For a lot received: the date on it."),
             may("opened-life", Forms.TEXT, "For a lot received: how long it keeps once opened, as typed."),
-            may("price", Forms.TEXT, "For a lot received: its price, as 17.80 per kg; for an order: what it costs in all."),
+            may(
+                    "price",
+                    Forms.TEXT,
+                    "For a lot received: its price, as 17.80 per kg; for an order: what it costs in all."),
             may("place", Words.of("cold", "room"), "For a lot moved: where to."),
             may("counts", Listed.some(COUNT), "For a stock-take: what is left of each lot counted."),
             may("order", Forms.ID, "For an order, what came of it, or a lot that came by it: its name."),
             may("what", Forms.TEXT, "For an order: the part, material or system by id, or in words."),
             may("maker", Forms.TEXT, "For an order: who makes or delivers it."),
             may("drawing", Forms.TEXT, "For an order: the drawing."),
-            may("revision", Forms.TEXT, "For an order: the drawing's revision; for what came: the one that stands on it."),
+            may(
+                    "revision",
+                    Forms.TEXT,
+                    "For an order: the drawing's revision; for what came: the one that stands on it."),
             may("due", Forms.DATE, "For an order, or what goes back: the promised day."),
             may("needed", Listed.of(Forms.WORK_REF), "For an order: the parts, joints or steps that wait for it."),
             may("features", Listed.of(FEATURE), "For an order: what is measured when it comes."),

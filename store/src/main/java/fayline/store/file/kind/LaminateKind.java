@@ -59,7 +59,11 @@ public final class LaminateKind {
             must("id", Forms.ID, "Its id."),
             must("name", Forms.TEXT, "Its name."),
             may("in", Forms.REF, "The assembly that it belongs to."),
-            may("target", Measure.above(MASS), "Its mass budget."));
+            may("target", Measure.above(MASS), "Its mass budget."),
+            may(
+                    "budget",
+                    Numeral.number(0, 1e9, "the project's currency"),
+                    "What it may cost, with all that is in it."));
 
     private LaminateKind() {}
 
@@ -86,6 +90,7 @@ public final class LaminateKind {
 
     /** Reads one assembly. */
     public static Assembly assembly(Fields f) {
-        return new Assembly(f.text("id", ""), f.text("name", ""), f.text("in"), f.measure("target", MASS));
+        return new Assembly(
+                f.text("id", ""), f.text("name", ""), f.text("in"), f.measure("target", MASS), f.maybe("budget"));
     }
 }

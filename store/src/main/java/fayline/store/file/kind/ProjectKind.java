@@ -10,6 +10,7 @@ import fayline.store.file.shape.Forms;
 import fayline.store.file.shape.Keys;
 import fayline.store.file.shape.Listed;
 import fayline.store.file.shape.Measure;
+import fayline.store.file.shape.Numeral;
 import fayline.store.file.shape.Words;
 import fayline.store.file.shape.YesNo;
 import java.time.ZoneId;
@@ -33,6 +34,7 @@ public final class ProjectKind {
             must("currency", Forms.CURRENCY, "The currency of prices."),
             must("start", Forms.DATE, "The first day of work."),
             may("about", Forms.TEXT, "What the project is, in a sentence or two."),
+            may("budget", Numeral.number(0, 1e9, "the project's currency"), "What it may cost."),
             may(
                     "milestones",
                     Listed.of(Keys.of(
@@ -77,6 +79,7 @@ public final class ProjectKind {
                                 p.text("why", "")))
                         .sorted(Comparator.comparing(ProjectFacts.Pace::from))
                         .toList(),
-                f.text("about", ""));
+                f.text("about", ""),
+                f.maybe("budget"));
     }
 }

@@ -77,7 +77,10 @@ public final class StockKind {
             may("expires", Forms.DATE, "The date on it."),
             may("opened", Forms.DATE, "When it was opened."),
             may("opened-life", Measure.above(TIME_SPAN), "How long it keeps once opened."),
-            may("weighed", new YesNo(), "Whether the quantity was weighed as it came; otherwise it is what the label says."),
+            may(
+                    "weighed",
+                    new YesNo(),
+                    "Whether the quantity was weighed as it came; otherwise it is what the label says."),
             may("price", PRICE, "What it cost; else the price of the material or system counts."));
 
     static final Keys DELIVERY = Keys.of(

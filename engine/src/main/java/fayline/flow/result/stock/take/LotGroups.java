@@ -18,29 +18,26 @@ final class LotGroups {
      *
      * @param lots the lots of one system
      * @param mixes its mixes
-     * @param nameless whether some use names no lot: then it may have come from any, and all are one group
+     * @param mingled lots of which some use that names no lot may have drawn: they are one group
      */
-    static List<List<Lot>> of(List<Lot> lots, List<Mix> mixes, boolean nameless) {
-        if (lots.isEmpty()) {
-            return List.of();
-        }
-        if (nameless || mixes.isEmpty()) {
-            return List.of(lots);
-        }
+    static List<List<Lot>> of(List<Lot> lots, List<Mix> mixes, Set<String> mingled) {
         Map<String, Set<String>> together = new LinkedHashMap<>();
         lots.forEach(l -> together.put(l.id(), new LinkedHashSet<>(Set.of(l.id()))));
-        for (Mix m : mixes) {
-            Set<String> a = together.get(m.resinLot());
-            Set<String> b = together.get(m.hardenerLot());
-            if (a != null && b != null && a != b) {
-                a.addAll(b);
-                b.forEach(id -> together.put(id, a));
-            }
-        }
+        mixes.forEach(m -> join(together, m.resinLot(), m.hardenerLot()));
+        mingled.forEach(id -> join(together, mingled.iterator().next(), id));
         List<List<Lot>> groups = new ArrayList<>();
         for (Set<String> ids : new LinkedHashSet<>(together.values())) {
             groups.add(lots.stream().filter(l -> ids.contains(l.id())).toList());
         }
         return groups;
+    }
+
+    private static void join(Map<String, Set<String>> together, String one, String other) {
+        Set<String> a = together.get(one);
+        Set<String> b = together.get(other);
+        if (a != null && b != null && a != b) {
+            a.addAll(b);
+            b.forEach(id -> together.put(id, a));
+        }
     }
 }

@@ -18,10 +18,13 @@ import fayline.method.mix.audit.RatioAuditCalculator;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Audits the mixing ratio of each system by a stock-take. What was there before is the count of the latest earlier stock-take that counted
@@ -61,14 +64,13 @@ public final class StockTakeAudit {
     private List<StockTake> takes() {
         return state.stock().takes().stream()
                 .filter(t -> !t.at().isAfter(state.now()))
-                .sorted(java.util.Comparator.comparing(StockTake::at))
+                .sorted(Comparator.comparing(StockTake::at))
                 .toList();
     }
 
     /** What one stock-take says of each system of which it counted a lot. */
     public List<LotAudit> of(StockTake take) {
-        Set<String> counted =
-                take.counts().stream().map(StockTake.Count::lot).collect(Collectors.toSet());
+        Set<String> counted = take.counts().stream().map(StockTake.Count::lot).collect(Collectors.toSet());
         List<LotAudit> audits = new ArrayList<>();
         for (ResinSystem system : definition.systems()) {
             List<Lot> own = lots.stream()
@@ -76,16 +78,32 @@ public final class StockTakeAudit {
                     .toList();
             List<Mix> mixes = mixes(system, take);
             List<StepResult> untold = untold(system, take);
-            boolean nameless = !untold.isEmpty()
-                    || mixes.stream()
-                            .anyMatch(m -> m.resinLot().isEmpty() || m.hardenerLot().isEmpty());
-            for (List<Lot> group : LotGroups.of(own, mixes, nameless)) {
+            Set<String> mingled = mingled(own, mixes, untold);
+            for (List<Lot> group : LotGroups.of(own, mixes, mingled)) {
                 if (group.stream().anyMatch(l -> counted.contains(l.id()))) {
-                    audits.add(audit(take, system, group, mixes, untold));
+                    boolean any = group.stream().anyMatch(l -> mingled.contains(l.id()));
+                    audits.add(audit(take, system, group, mixes, any ? untold : List.of()));
                 }
             }
         }
         return audits;
+    }
+
+    /** Lots that were there when something was used of which nobody named the lot: it may have come from any of them. */
+    private Set<String> mingled(List<Lot> own, List<Mix> mixes, List<StepResult> untold) {
+        Optional<Instant> last = Stream.concat(
+                        mixes.stream().filter(StockTakeAudit::isNameless).map(Mix::at),
+                        untold.stream().flatMap(s -> begun(s).stream()))
+                .max(Comparator.naturalOrder());
+        return last.map(at -> own.stream()
+                        .filter(l -> wasThere(l, at))
+                        .map(Lot::id)
+                        .collect(Collectors.toCollection(TreeSet::new)))
+                .orElseGet(TreeSet::new);
+    }
+
+    private static boolean isNameless(Mix m) {
+        return m.resinLot().isEmpty() || m.hardenerLot().isEmpty();
     }
 
     private boolean isLater(Lot lot, StockTake take) {
@@ -134,14 +152,16 @@ public final class StockTakeAudit {
         Optional<StockTake> start = start(take, group);
         Optional<Instant> since = start.map(StockTake::at);
         List<Mix> own = mixes.stream()
-                .filter(m -> ids.contains(m.resinLot()) || ids.contains(m.hardenerLot()) || m.resinLot().isEmpty())
+                .filter(m -> ids.contains(m.resinLot())
+                        || ids.contains(m.hardenerLot())
+                        || (isNameless(m) && group.stream().anyMatch(l -> wasThere(l, m.at()))))
                 .filter(m -> since.filter(s -> !m.at().isAfter(s)).isEmpty())
                 .toList();
         List<Mix> read = own.stream().filter(StockTakeAudit::isRead).toList();
         List<Mix> unread = own.stream().filter(m -> !isRead(m)).toList();
         List<String> steps = untold.stream()
-                .filter(s -> since.flatMap(t -> begun(s).filter(b -> !b.isAfter(t)))
-                        .isEmpty())
+                .filter(s ->
+                        since.flatMap(t -> begun(s).filter(b -> !b.isAfter(t))).isEmpty())
                 .map(this::full)
                 .toList();
         List<Lot> resin = part(group, true);
@@ -174,6 +194,13 @@ public final class StockTakeAudit {
                 group.stream().anyMatch(l -> !l.weighed() && countAt(start, l).isEmpty()));
     }
 
+    private boolean wasThere(Lot lot, Instant at) {
+        return state.stock()
+                .receipt(lot.id())
+                .map(r -> !r.at().isAfter(at))
+                .orElse(!lot.received().isAfter(at.atZone(zone()).toLocalDate()));
+    }
+
     private static List<Lot> part(List<Lot> group, boolean resin) {
         return group.stream().filter(l -> l.component().equals(RESIN) == resin).toList();
     }
@@ -192,7 +219,8 @@ public final class StockTakeAudit {
                 .filter(t -> t.at().isBefore(take.at()))
                 .filter(t -> {
                     List<Lot> then = group.stream().filter(l -> !isLater(l, t)).toList();
-                    return !then.isEmpty() && then.stream().allMatch(l -> t.of(l.id()).isPresent());
+                    return !then.isEmpty()
+                            && then.stream().allMatch(l -> t.of(l.id()).isPresent());
                 })
                 .reduce((a, b) -> b);
     }

@@ -1,4 +1,4 @@
-package fayline.app.usecase.view;
+package fayline.app.usecase.shop;
 
 import fayline.basis.units.Entered;
 import fayline.basis.units.Fraction;
@@ -25,7 +25,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /** Tells the calculator what the record holds of one project up to a moment. Nothing after it has any effect. */
-final class RecordedState {
+public final class RecordedState {
     private final RecordState record;
     private final String project;
     private final Instant now;
@@ -36,7 +36,14 @@ final class RecordedState {
         this.now = now;
     }
 
-    static ShopState of(RecordState record, String project, Instant now) {
+    /**
+     * The state of a project.
+     *
+     * @param record what the entries amount to
+     * @param project the project
+     * @param now the moment
+     */
+    public static ShopState of(RecordState record, String project, Instant now) {
         RecordedState told = new RecordedState(record, project, now);
         return new ShopState(
                         now, told.steps(), told.air(), told.weighed(), Map.of(), told.notes(), told.used(), Set.of())
