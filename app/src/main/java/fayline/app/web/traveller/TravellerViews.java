@@ -45,7 +45,7 @@ public final class TravellerViews {
         this.made = state.made().step(step.id());
         this.now = sight.time().now();
         this.lots = new LotWords(
-                definition, KnownLots.of(definition, state), sight.time().today());
+                definition, KnownLots.of(definition, state, now), sight.time().today());
         this.words = new MadeWords(sight, state);
     }
 
@@ -112,7 +112,7 @@ public final class TravellerViews {
             s.plies().stream().map(Laid::lot).filter(l -> !l.isEmpty()).forEach(used::add);
         });
         made.plies().stream().map(Laid::lot).filter(l -> !l.isEmpty()).forEach(used::add);
-        KnownLots.of(definition, state).forEach(k -> {
+        KnownLots.of(definition, state, now).forEach(k -> {
             if (used.contains(k.id())) {
                 last.put(k.of(), k.id());
             }
