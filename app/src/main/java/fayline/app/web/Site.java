@@ -55,6 +55,7 @@ import fayline.app.web.people.TrustPage;
 import fayline.app.web.plan.CalendarPage;
 import fayline.app.web.plan.TodayPage;
 import fayline.app.web.plan.WeeksPage;
+import fayline.app.web.series.SeriesPage;
 import fayline.app.web.shop.DefinitionPage;
 import fayline.app.web.shop.ShopPage;
 import fayline.app.web.stores.StoresPage;
@@ -152,7 +153,10 @@ public final class Site implements WebServer.Pages {
         RecordTree tree = new RecordTree(shop);
         Sheets sheets = new Sheets(shop, tree, signer);
         return List.of(
-                new RecordPage(sights, shop, tree, sheets), new BookPage(sights, shop, sheets), new HoursPage(sights));
+                new RecordPage(sights, shop, tree, sheets),
+                new BookPage(sights, shop, sheets),
+                new HoursPage(sights),
+                new SeriesPage(sights));
     }
 
     private List<Page> ofTheShop(Sights sights, Door door) {
