@@ -12,12 +12,16 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -33,7 +37,16 @@ class KilledServerTest {
     @TempDir
     Path folder;
 
+    private static final String CUT = "/card/chine-doubler-left/1/cut";
+    private static final String SHARED = "/card/chine-doubler-left/1/prepare";
+    private static final int TEXTS = 3;
+    private static final String FIRST = "text-as-it-was";
+
     private final History history = new History();
+    private final Register register = new Register();
+    /** The entries of notes that all correct. */
+    private final List<String> texts = new ArrayList<>();
+
     private final AtomicInteger acknowledged = new AtomicInteger();
     private final AtomicInteger unheard = new AtomicInteger();
     private final AtomicBoolean over = new AtomicBoolean();
@@ -42,6 +55,11 @@ class KilledServerTest {
     @Test
     void should_lose_and_double_nothing_when_killed_under_writing_and_take_what_was_not_yet_sent() throws Exception {
         RunningShop shop = RunningShop.in(folder, List.of("--demo"));
+        for (int i = 0; i < TEXTS; i++) {
+            String id = UUID.randomUUID().toString();
+            Value.Fields note = RawPhone.form(id, SHARED + "/note", "text", FIRST);
+            texts.add(String.valueOf(new Phone(WRITERS, shop.port()).sendUntilAnswered(id, note)));
+        }
         List<Thread> writers = new ArrayList<>();
         for (int w = 0; w < WRITERS; w++) {
             int me = w;
@@ -75,11 +93,14 @@ class KilledServerTest {
             record = data.log().read(1).stream().map(Entry::client).toList();
         }
         assertThat(history.fault(record)).as("seed %d", SEED).isEmpty();
+        Map<String, String> initial = texts.stream().collect(Collectors.toMap(t -> t, t -> FIRST));
+        assertThat(register.fault(initial)).as("seed %d", SEED).isEmpty();
+        assertThat(register.size()).isGreaterThanOrEqualTo(KILLS);
         assertThat(acknowledged.get()).isGreaterThanOrEqualTo(KILLS);
         assertThat(unheard.get()).as("answers that a kill cut off").isPositive();
         System.out.printf(
-                "%d kills, %d writers, %d sendings, %d acknowledged, %d unheard, %d entries%n",
-                KILLS, WRITERS, history.size(), acknowledged.get(), unheard.get(), record.size());
+                "%d kills, %d writers, %d sendings, %d acknowledged, %d unheard, %d entries, %d of shared texts%n",
+                KILLS, WRITERS, history.size(), acknowledged.get(), unheard.get(), record.size(), register.size());
     }
 
     /** Waits until so many entries were acknowledged; a writer that failed ends the waiting. */
@@ -101,27 +122,20 @@ class KilledServerTest {
                 phone.look();
             } else if (dice < 5 && last > 0) {
                 String id = UUID.randomUUID().toString();
-                phone.sendUntilAnswered(id, correction(id, last, "corrected by " + me));
+                phone.sendUntilAnswered(id, RawPhone.correction(id, CUT, last, "corrected by " + me));
                 last = 0;
+            } else if (dice < 8) {
+                String text = texts.get(random.nextInt(texts.size()));
+                if (random.nextInt(3) == 0) {
+                    phone.write(text);
+                } else {
+                    phone.read(text);
+                }
             } else {
                 String id = UUID.randomUUID().toString();
                 last = phone.sendUntilAnswered(id, RawPhone.note(id, "by writer " + me));
             }
         }
-    }
-
-    private static Value.Fields correction(String id, long entry, String text) {
-        return RawPhone.form(
-                id,
-                "/card/chine-doubler-left/1/cut/correct",
-                "entry",
-                String.valueOf(entry),
-                "how",
-                "mend",
-                "value",
-                text,
-                "why",
-                "a slip of the thumb");
     }
 
     /** A phone and what it saw, with the moments. */
@@ -147,6 +161,36 @@ class KilledServerTest {
                 // the server is down
                 pause();
                 return false;
+            } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+
+        /** Corrects a text that all correct; it counts at some moment between its first sending and its answer. */
+        private void write(String text) {
+            String id = UUID.randomUUID().toString();
+            String value = "by-" + me + "-" + id.substring(0, 8);
+            long begin = System.nanoTime();
+            sendUntilAnswered(id, RawPhone.correction(id, SHARED, Long.parseLong(text), value));
+            register.add(text, new Register.Op(true, value, begin, System.nanoTime()));
+        }
+
+        /** Looks what a text says now, where the server answers. */
+        private void read(String text) {
+            long begin = System.nanoTime();
+            try {
+                if (known.isEmpty() && !look()) {
+                    return;
+                }
+                String page = known.orElseThrow().page(SHARED + "?project=ousel-1");
+                long end = System.nanoTime();
+                Matcher says = Pattern.compile("(by-[0-9]+-[0-9a-f]+|" + FIRST + ") <span [^>]*>entry " + text + "<")
+                        .matcher(page);
+                assertThat(says.find()).as("entry %s on its card", text).isTrue();
+                register.add(text, new Register.Op(false, says.group(1), begin, end));
+            } catch (IOException e) {
+                // the server is down
+                known = Optional.empty();
             } catch (InterruptedException e) {
                 throw new IllegalStateException(e);
             }

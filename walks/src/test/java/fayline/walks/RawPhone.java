@@ -61,6 +61,35 @@ final class RawPhone {
         return form(id, "/card/chine-doubler-left/1/cut/note", "text", text);
     }
 
+    /** A correction of what an entry of a card says. */
+    static Value.Fields correction(String id, String card, long entry, String text) {
+        return form(
+                id,
+                card + "/correct",
+                "entry",
+                String.valueOf(entry),
+                "how",
+                "mend",
+                "value",
+                text,
+                "why",
+                "a slip of the thumb");
+    }
+
+    /** A page as it stands now. */
+    String page(String path) throws IOException, InterruptedException {
+        HttpResponse<String> page = HttpClient.newHttpClient()
+                .send(
+                        HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server + path))
+                                .header("Cookie", cookies)
+                                .build(),
+                        HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+        if (page.statusCode() != 200) {
+            throw new IOException("the server answered " + page.statusCode());
+        }
+        return page.body();
+    }
+
     /** A form of a card as it is kept on the phone, its fields as name and value in turn. */
     static Value.Fields form(String id, String path, String... typed) {
         return Value.Fields.NONE
