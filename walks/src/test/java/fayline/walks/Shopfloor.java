@@ -110,6 +110,11 @@ final class Shopfloor implements AutoCloseable {
         server.kill();
     }
 
+    /** The data folder. */
+    Path data() {
+        return server.data();
+    }
+
     /** The checkout. */
     static Path root() {
         return RunningShop.root();

@@ -79,6 +79,7 @@ public final class Site implements WebServer.Pages {
     private final WhyHere why = new WhyHere();
     private final String version;
     private final Optional<Entrance> entrance;
+    private final RecordTree tree;
 
     /**
      * What is added where people sign in.
@@ -122,6 +123,7 @@ public final class Site implements WebServer.Pages {
         this.signer = signer;
         this.entrance = entrance;
         this.shop = shop;
+        this.tree = new RecordTree(shop);
         this.looking = looking;
         this.least = least;
         this.whatIf = new WhatIf(shop);
@@ -150,7 +152,6 @@ public final class Site implements WebServer.Pages {
     }
 
     private List<Page> recordPages(Sights sights) {
-        RecordTree tree = new RecordTree(shop);
         Sheets sheets = new Sheets(shop, tree, signer);
         return List.of(
                 new RecordPage(sights, shop, tree, sheets),
@@ -202,7 +203,7 @@ public final class Site implements WebServer.Pages {
                 new WhyPage(sights),
                 new ScreenPage(sights),
                 new LivePage(sights, looking),
-                new KeptPage(sights, shop, door, List.of(cards, reading)),
+                new KeptPage(sights, shop, door, tree, List.of(cards, reading)),
                 new WorkerPage());
     }
 }

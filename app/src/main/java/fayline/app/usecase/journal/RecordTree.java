@@ -61,6 +61,32 @@ public final class RecordTree {
         return new Proven(tree.inclusion((int) seq - 1, tree.size()), tree.size(), tree.root());
     }
 
+    /**
+     * What proves that the record begins with what somebody saw of it, RFC 9162 section 2.1.4.
+     *
+     * @param size how many entries there are
+     * @param root root of the tree over them
+     * @param before root of the tree over those that were seen
+     * @param path hashes that lead from one to the other
+     */
+    public record Grown(int size, Digest root, Digest before, List<Digest> path) {
+        /** Copies the list. */
+        public Grown {
+            path = List.copyOf(path);
+        }
+    }
+
+    /**
+     * The record as it is now beside what somebody saw of it.
+     *
+     * @param seen how many entries they saw; more than there are counts as all, fewer than none as none
+     */
+    public synchronized Grown since(long seen) {
+        extend();
+        int first = (int) Math.max(0, Math.min(seen, tree.size()));
+        return new Grown(tree.size(), tree.root(), tree.root(first), tree.consistency(first, tree.size()));
+    }
+
     /** The entries that tell of sheets, in order. */
     synchronized List<Entry> sheets() {
         extend();

@@ -1,5 +1,6 @@
 package fayline.app.web.kept;
 
+import fayline.app.usecase.journal.RecordTree;
 import fayline.app.usecase.people.Act;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
@@ -14,6 +15,7 @@ import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.TakesKept;
 import fayline.app.web.frame.Visit;
 import fayline.flow.record.payload.Value;
+import fayline.flow.record.proof.Digest;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Duration;
@@ -44,6 +46,7 @@ public final class KeptPage implements Page {
     private final Sights sights;
     private final ShopRecord shop;
     private final Door door;
+    private final RecordTree tree;
     private final List<TakesKept> takers;
 
     /**
@@ -52,9 +55,11 @@ public final class KeptPage implements Page {
      * @param sights looks at the shop
      * @param shop the record to add to
      * @param door the door, for the session's token
+     * @param tree proves that the record only grows
      * @param takers the pages whose forms may come late
      */
-    public KeptPage(Sights sights, ShopRecord shop, Door door, List<TakesKept> takers) {
+    public KeptPage(Sights sights, ShopRecord shop, Door door, RecordTree tree, List<TakesKept> takers) {
+        this.tree = tree;
         this.sights = sights;
         this.shop = shop;
         this.door = door;
@@ -82,8 +87,15 @@ public final class KeptPage implements Page {
         ctx.contentType(JSON).result(answer.canonical());
     }
 
+    /** Where the record ends, with the proof that it goes on from where the phone last saw it end. */
     private Value.Fields head(Visit visit) {
+        String seen = visit.query("size");
+        RecordTree.Grown grown = tree.since(seen.matches("[0-9]{1,15}") ? Long.parseLong(seen) : 0);
         return Value.Fields.NONE
+                .with("before", grown.before().hex())
+                .with("path", grown.path().stream().map(Digest::hex).toList())
+                .with("root", grown.root().hex())
+                .with("size", grown.size())
                 .with("format", KeptBatch.FORMAT)
                 .with("head", shop.state().head().seq())
                 .with("now", shop.now().toString())

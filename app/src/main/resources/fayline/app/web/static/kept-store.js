@@ -85,13 +85,57 @@
     return JSON.stringify(v);
   }
 
+  // RFC 9162, section 2.1.4.2: whether a tree of "size" and "root" begins with the earlier one that this device saw.
+  const bytes = (hex) => Uint8Array.from(hex.match(/../g), (two) => parseInt(two, 16));
+  const hex = (buffer) => Array.from(new Uint8Array(buffer), (b) => b.toString(16).padStart(2, "0")).join("");
+  const node = async (left, right) => hex(await crypto.subtle.digest("SHA-256", new Uint8Array([1, ...bytes(left), ...bytes(right)])));
+
+  async function goesOn(seen, { size, root, path }) {
+    if (size < seen.size) return false;
+    if (size === seen.size) return root === seen.root;
+    // halved by division: a shift takes 32 bits only
+    const half = (n) => Math.floor(n / 2);
+    let first = seen.size - 1;
+    let last = size - 1;
+    while (first % 2 === 1) { first = half(first); last = half(last); }
+    const rest = [...path];
+    let earlier = first === 0 ? seen.root : rest.shift();
+    let later = earlier;
+    for (const hash of rest) {
+      if (last === 0) return false;
+      if (first % 2 === 1 || first === last) {
+        earlier = await node(hash, earlier);
+        later = await node(hash, later);
+        while (first > 0 && first % 2 === 0) { first = half(first); last = half(last); }
+      } else {
+        later = await node(later, hash);
+      }
+      first = half(first);
+      last = half(last);
+    }
+    return last === 0 && earlier === seen.root && later === root;
+  }
+
+  // Each device holds the newest end of the record that it saw, and asks whether the record goes on from there.
+  async function watch(seen, facts) {
+    if (seen && seen.record === facts.record && seen.size > 0 && !await goesOn(seen, facts)) {
+      await know("broken", { seen: seen.size, size: facts.size });
+    } else {
+      await know("tree", { record: facts.record, size: facts.size, root: facts.root });
+      await know("broken", null);
+    }
+    tell();
+  }
+
   async function head() {
-    const answer = await fetch("/kept/head", { headers: { Accept: "application/json", ...BY_ITSELF }, redirect: "error", cache: "no-store" });
+    const seen = await fact("tree");
+    const answer = await fetch(`/kept/head?size=${seen ? seen.size : 0}`, { headers: { Accept: "application/json", ...BY_ITSELF }, redirect: "error", cache: "no-store" });
     if (!answer.ok) throw new Error(`the program answered ${answer.status}`);
     const facts = await answer.json();
     await know("record", facts.record);
     await know("ahead", Date.parse(facts.now) - Date.now());
     await know("heard", Date.now());
+    await watch(seen, facts);
     return facts;
   }
 
@@ -165,5 +209,5 @@
   // One sender at a time on this device, so that the order holds.
   const send = () => (navigator.locks ? navigator.locks.request("fayline-send", sendRow) : sendRow());
 
-  self.faylineKept = { fact, know, all, shown, shopTime, add, change, discard, send, head };
+  self.faylineKept = { fact, know, all, shown, shopTime, add, change, discard, send, head, goesOn };
 })();

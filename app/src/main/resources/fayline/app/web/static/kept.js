@@ -168,6 +168,12 @@ async function show() {
   const waiting = all.filter((e) => e.state !== "sent");
   for (const e of document.querySelectorAll("[data-kept-count]")) e.hidden = waiting.length === 0;
   for (const e of document.querySelectorAll("[data-kept-number]")) e.textContent = String(waiting.length);
+  const broken = await store.fact("broken");
+  const alarm = document.querySelector("[data-broken-line]");
+  if (alarm) {
+    alarm.hidden = !broken;
+    if (broken) alarm.querySelector("[data-broken-seen]").textContent = String(broken.seen);
+  }
   renew(all);
   lists(all);
   onPage(all);
