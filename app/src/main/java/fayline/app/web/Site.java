@@ -40,6 +40,7 @@ import fayline.app.web.frame.Page;
 import fayline.app.web.frame.ScreenPage;
 import fayline.app.web.frame.Sights;
 import fayline.app.web.hours.HoursPage;
+import fayline.app.web.inspect.InspectPage;
 import fayline.app.web.journal.RecordPage;
 import fayline.app.web.kept.KeptPage;
 import fayline.app.web.kept.WorkerPage;
@@ -157,7 +158,8 @@ public final class Site implements WebServer.Pages {
                 new RecordPage(sights, shop, tree, sheets),
                 new BookPage(sights, shop, sheets),
                 new HoursPage(sights),
-                new SeriesPage(sights));
+                new SeriesPage(sights),
+                new InspectPage(sights, shop));
     }
 
     private List<Page> ofTheShop(Sights sights, Door door) {

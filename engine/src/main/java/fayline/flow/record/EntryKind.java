@@ -56,6 +56,16 @@ public enum EntryKind {
     ORDER_PLACED,
     /** What was ordered came: {@code order, at, revision, measured, accepted, note, due} with {@code name, found} of each measure. */
     ORDER_RECEIVED,
+    /** Somebody has looked at a stage: {@code number, stage, at, who, own, text, scale, facing, photos}. */
+    VISIT_HELD,
+    /** Something that a visit found: {@code visit, number, about, at, text, photos}. */
+    FINDING_RAISED,
+    /** How something found was put right: {@code finding, at, text, photos}. */
+    FINDING_CORRECTED,
+    /** Whether that is accepted: {@code finding, at, who, accepted, text}. */
+    FINDING_SIGNED,
+    /** What was told of a week, settled: {@code week, at, title, text, photos}. */
+    WEEK_TOLD,
     /** The plan that the crew was told: {@code definition, hash, made, steps}. */
     PLAN_PUBLISHED,
     /** A head was printed to be kept outside: {@code number, size, root, hash, at, form, key, signature}. */
@@ -99,7 +109,7 @@ public enum EntryKind {
 
     /** Whether nothing of the work follows from it, so that nothing need be computed anew. */
     public boolean bearsOnNoWork() {
-        return isOfPeople() || this == SHEET_PRINTED;
+        return isOfPeople() || this == SHEET_PRINTED || this == WEEK_TOLD;
     }
 
     /** The word in the entry, as {@code file-saved}. */

@@ -1,5 +1,6 @@
 package fayline.flow.record;
 
+import fayline.flow.record.inspect.InspectFold;
 import fayline.flow.record.made.MadeFold;
 import fayline.flow.record.payload.Happened;
 import fayline.flow.record.payload.Room;
@@ -41,18 +42,23 @@ public final class RecordFold {
     private final MadeFold made = new MadeFold();
     private final TroubleFold trouble = new TroubleFold();
     private final StockFold stock = new StockFold();
+    private final InspectFold inspect = new InspectFold();
     /** Rooms that fold entries of their own kinds by themselves. */
-    private final Map<EntryKind, Room> rooms = Map.of(
-            EntryKind.LOT_DRAWN, made,
-            EntryKind.MIX_MADE, made,
-            EntryKind.PLY_LAID, made,
-            EntryKind.DEVIATION_RAISED, trouble,
-            EntryKind.DEVIATION_SETTLED, trouble,
-            EntryKind.LOT_RECEIVED, stock,
-            EntryKind.LOT_MOVED, stock,
-            EntryKind.STOCK_TAKEN, stock,
-            EntryKind.ORDER_PLACED, stock,
-            EntryKind.ORDER_RECEIVED, stock);
+    private final Map<EntryKind, Room> rooms = Map.ofEntries(
+            Map.entry(EntryKind.LOT_DRAWN, made),
+            Map.entry(EntryKind.MIX_MADE, made),
+            Map.entry(EntryKind.PLY_LAID, made),
+            Map.entry(EntryKind.DEVIATION_RAISED, trouble),
+            Map.entry(EntryKind.DEVIATION_SETTLED, trouble),
+            Map.entry(EntryKind.LOT_RECEIVED, stock),
+            Map.entry(EntryKind.LOT_MOVED, stock),
+            Map.entry(EntryKind.STOCK_TAKEN, stock),
+            Map.entry(EntryKind.ORDER_PLACED, stock),
+            Map.entry(EntryKind.ORDER_RECEIVED, stock),
+            Map.entry(EntryKind.VISIT_HELD, inspect),
+            Map.entry(EntryKind.FINDING_RAISED, inspect),
+            Map.entry(EntryKind.FINDING_CORRECTED, inspect),
+            Map.entry(EntryKind.FINDING_SIGNED, inspect));
 
     private Optional<PublishedPlan> published = Optional.empty();
     private long unknown;
@@ -95,7 +101,8 @@ public final class RecordFold {
                     SIGNED_IN,
                     SIGNED_OUT,
                     SIGN_IN_BARRED,
-                    ACT_REFUSED -> Touched.NOTHING;
+                    ACT_REFUSED,
+                    WEEK_TOLD -> Touched.NOTHING;
             case STEP_STARTED,
                     STEP_FINISHED,
                     STEP_NOTED,
@@ -109,7 +116,11 @@ public final class RecordFold {
                     LOT_MOVED,
                     STOCK_TAKEN,
                     ORDER_PLACED,
-                    ORDER_RECEIVED -> happen(entry, f);
+                    ORDER_RECEIVED,
+                    VISIT_HELD,
+                    FINDING_RAISED,
+                    FINDING_CORRECTED,
+                    FINDING_SIGNED -> happen(entry, f);
             case CORRECTED -> correct(entry, f);
             case PLAN_PUBLISHED -> publish(entry, f);
         };
@@ -132,6 +143,7 @@ public final class RecordFold {
                 made.state(),
                 trouble.state(),
                 stock.state(),
+                inspect.state(),
                 published,
                 conflicts,
                 unknown);
@@ -246,7 +258,7 @@ public final class RecordFold {
         // A correction mends what was said of a step or reading; it never moves it to another one, nor changes a
         // picture.
         Value.Fields mended = old.fields().overlaidBy(f.inner("with"));
-        for (String fixed : List.of("step", "kind", "photos", "about", "deviation")) {
+        for (String fixed : List.of("step", "kind", "photos", "about", "deviation", "visit", "finding", "number")) {
             Value stays = old.fields().fields().get(fixed);
             if (stays != null) {
                 mended = mended.with(fixed, stays);

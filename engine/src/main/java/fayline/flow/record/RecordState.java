@@ -1,5 +1,6 @@
 package fayline.flow.record;
 
+import fayline.flow.record.inspect.InspectState;
 import fayline.flow.record.made.MadeState;
 import fayline.flow.record.stock.StockState;
 import fayline.flow.record.trouble.TroubleState;
@@ -25,6 +26,7 @@ import java.util.TreeMap;
  * @param made what went into steps: lots, mixes, plies
  * @param trouble what came out other than drawn
  * @param stock what moved the stores beside the work
+ * @param inspect visits and what they found
  * @param published the plan published last
  * @param conflicts entries without effect, in order
  * @param unknown number of entries whose kind this version does not know
@@ -41,6 +43,7 @@ public record RecordState(
         MadeState made,
         TroubleState trouble,
         StockState stock,
+        InspectState inspect,
         Optional<PublishedPlan> published,
         List<Conflict> conflicts,
         long unknown) {

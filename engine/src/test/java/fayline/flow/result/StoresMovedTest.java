@@ -332,6 +332,7 @@ class StoresMovedTest {
                 made,
                 e.trouble(),
                 e.stock(),
+                e.inspect(),
                 e.published(),
                 e.conflicts(),
                 e.unknown());

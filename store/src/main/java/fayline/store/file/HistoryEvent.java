@@ -113,6 +113,14 @@ public record HistoryEvent(
         /** Something was ordered. */
         ORDER,
         /** What was ordered came. */
-        ARRIVAL
+        ARRIVAL,
+        /** Somebody looked at a stage. */
+        VISIT,
+        /** A visit found something. */
+        FINDING,
+        /** Something found was put right. */
+        PUT_RIGHT,
+        /** Somebody accepted that, or did not. */
+        SIGN_OFF
     }
 }

@@ -178,6 +178,12 @@ public final class HistoryReader {
                 t.get("deviation").filter(c -> !c.text().matches(GIVEN_ID)),
                 List.copyOf(seen),
                 "the id of another event");
+        for (String answered : List.of("visit", "finding")) {
+            named(
+                    t.get(answered).filter(c -> !c.text().matches(GIVEN_ID)),
+                    List.copyOf(seen),
+                    "the id of another event");
+        }
         named(t.get("second"), people, "a person");
         t.get("step").ifPresent(this::step);
         t.get("about").ifPresent(this::step);
@@ -198,6 +204,9 @@ public final class HistoryReader {
             case "mix" -> needs(t, "step", "system");
             case "ply" -> needs(t, "step", "ply");
             case "deviation" -> needs(t, "about");
+            case "finding" -> needs(t, "visit", "about", "text");
+            case "put-right" -> needs(t, "finding", "text");
+            case "sign-off" -> needs(t, "finding");
             case "settle" -> needs(t, "deviation", "disposition");
             case "receive" -> needs(t, "lot", "of", "quantity", "received");
             case "move" -> needs(t, "lot", "place");

@@ -4,6 +4,7 @@ import fayline.app.pdf.Markup;
 import fayline.app.usecase.book.Chapter;
 import fayline.app.usecase.book.Chapter.Done;
 import fayline.app.usecase.traveller.MixVerdict;
+import fayline.flow.record.inspect.FoundFault;
 import fayline.flow.record.made.Draw;
 import fayline.flow.record.made.Mix;
 import fayline.flow.record.trouble.Deviation;
@@ -29,6 +30,30 @@ final class MadePages {
         draws();
         mixes();
         deviations();
+        faults();
+    }
+
+    private void faults() {
+        if (chapter.faults().isEmpty()) {
+            return;
+        }
+        m.element("h2", "Found by inspection");
+        for (FoundFault f : chapter.faults()) {
+            m.open("div", "box")
+                    .element("p", "strong", "Finding " + f.number() + (f.isOpen() ? ", OPEN: " : ": ") + f.text());
+            String line = "Raised " + words.at(f.at()) + ", " + words.person(f.by()) + ", entry " + f.seq();
+            m.element("p", "small", line);
+            f.photos().forEach(p -> photos.write(m, p, line));
+            for (FoundFault.Step s : f.chain()) {
+                String what =
+                        f.mended().contains(s) ? "Put right" : s.accepted() ? "Accepted and signed" : "Not accepted";
+                String who = s.who().isEmpty() ? words.person(s.by()) : s.who() + " (named, not proven)";
+                String told = what + " " + words.at(s.at()) + ", " + who + ", entry " + s.seq();
+                m.element("p", told + (s.text().isEmpty() ? "" : ": " + s.text()));
+                s.photos().forEach(p -> photos.write(m, p, told));
+            }
+            m.close();
+        }
     }
 
     private void draws() {

@@ -33,6 +33,10 @@ public final class CorrectStep {
             EntryKind.PLY_LAID,
             EntryKind.DEVIATION_RAISED,
             EntryKind.DEVIATION_SETTLED,
+            EntryKind.VISIT_HELD,
+            EntryKind.FINDING_RAISED,
+            EntryKind.FINDING_CORRECTED,
+            EntryKind.FINDING_SIGNED,
             EntryKind.CORRECTED);
     private static final DateTimeFormatter MINUTES = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
     private final ShopRecord shop;
@@ -113,6 +117,9 @@ public final class CorrectStep {
         String kind = shop.entry(root).map(Entry::kind).orElse("");
         if (kind.equals(EntryKind.DEVIATION_RAISED.key()) && mended.isEmpty()) {
             return Optional.of("A deviation is not taken back: the lead decides about it.");
+        }
+        if (kind.equals(EntryKind.FINDING_RAISED.key()) && mended.isEmpty()) {
+            return Optional.of("A finding is not taken back: it is put right, and signed off.");
         }
         if (kind.equals(EntryKind.DEVIATION_SETTLED.key()) && mended.isPresent()) {
             return Optional.of("A decision is not changed: take it back, and decide anew.");

@@ -9,6 +9,7 @@ import fayline.flow.project.Definition;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.RecordState;
 import fayline.flow.record.StepRecord;
+import fayline.flow.record.inspect.StageGate;
 import fayline.flow.record.payload.Value;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -106,6 +107,14 @@ public final class StartStep {
 
     private Optional<String> barred(Definition d, FoundStep step, String whichWay) {
         RecordState state = shop.state();
+        List<String> stage = new StageGate(d, state.inspect())
+                .barred(
+                        made(step.id()),
+                        step.id().substring(step.id().indexOf('/') + 1),
+                        step.step().kind());
+        if (!stage.isEmpty()) {
+            return Optional.of(String.join(" ", stage));
+        }
         for (FoundStep hold : step.holdsBefore(d)) {
             StepRecord kept = state.step(hold.id());
             if (kept.finished().isEmpty() || kept.signed().isEmpty()) {

@@ -22,6 +22,7 @@ final class StateTables {
         tables.put("conflicts.csv", conflicts(state));
         tables.putAll(MadeTables.of(state));
         tables.putAll(StoresTables.of(state));
+        tables.putAll(InspectTables.of(state));
         return tables;
     }
 

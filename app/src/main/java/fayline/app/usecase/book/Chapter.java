@@ -3,6 +3,7 @@ package fayline.app.usecase.book;
 import fayline.flow.project.design.Made;
 import fayline.flow.record.StepRecord;
 import fayline.flow.record.TakenReading;
+import fayline.flow.record.inspect.FoundFault;
 import fayline.flow.record.made.Laid;
 import fayline.flow.record.made.StepMade;
 import fayline.flow.record.trouble.Deviation;
@@ -26,6 +27,7 @@ import java.util.Optional;
  * @param readings what was read of it or of its steps, in the order of time; those of fits apart
  * @param fits its fits, with all that was read of them
  * @param deviations what came out other than drawn
+ * @param faults what visits found on it
  * @param mendings what was corrected
  * @param late entries that were made long after what they tell
  */
@@ -38,6 +40,7 @@ public record Chapter(
         List<TakenReading> readings,
         List<FitResult> fits,
         List<Deviation> deviations,
+        List<FoundFault> faults,
         List<Mending> mendings,
         List<Late> late) {
     /** Copies the lists. */
@@ -47,6 +50,7 @@ public record Chapter(
         readings = List.copyOf(readings);
         fits = List.copyOf(fits);
         deviations = List.copyOf(deviations);
+        faults = List.copyOf(faults);
         mendings = List.copyOf(mendings);
         late = List.copyOf(late);
     }
@@ -56,6 +60,7 @@ public record Chapter(
         return steps.stream().anyMatch(Done::begun)
                 || !readings.isEmpty()
                 || !deviations.isEmpty()
+                || !faults.isEmpty()
                 || fits.stream().anyMatch(f -> !f.states().isEmpty());
     }
 

@@ -97,6 +97,9 @@ public final class MakeBook {
                 read,
                 fits,
                 seen.record().trouble().ofMade(seen.definition().facts().id() + "/" + made.id()),
+                seen.record().inspect().faultsOf(seen.definition().facts().id()).stream()
+                        .filter(f -> f.made().equals(made.id()))
+                        .toList(),
                 told.mendings(),
                 told.late());
     }

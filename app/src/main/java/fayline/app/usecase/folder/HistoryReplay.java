@@ -89,6 +89,7 @@ final class HistoryReplay {
                                         e.kind(), e.of(), e.station(), e.state(), e.values(), Optional.of(e.at())));
             case CORRECT -> correct(sent, e);
             case DRAW, MIX, PLY -> new MadeReplay(shop).replay(sent, step, e);
+            case VISIT, FINDING, PUT_RIGHT, SIGN_OFF -> new InspectReplay(shop, project(), photos).replay(sent, e);
             case DEVIATION, SETTLE -> new TroubleReplay(shop, project(), photos).replay(sent, e);
             case RECEIVE, MOVE, COUNT, ORDER, ARRIVAL -> new StoresReplay(shop, project()).replay(sent, e);
         };

@@ -106,6 +106,10 @@ final class HistoryText {
                 text("text", f.text("note"));
                 rows(f, "measured");
             }
+            case VISIT_HELD -> inspect(e, "visit", f, "");
+            case FINDING_RAISED -> inspect(e, "finding", f, "visit");
+            case FINDING_CORRECTED -> inspect(e, "put-right", f, "finding");
+            case FINDING_SIGNED -> inspect(e, "sign-off", f, "finding");
             case FILE_SAVED,
                     FILE_REMOVED,
                     PROJECT_ADDED,
@@ -119,6 +123,7 @@ final class HistoryText {
                     SIGNED_OUT,
                     SIGN_IN_BARRED,
                     SHEET_PRINTED,
+                    WEEK_TOLD,
                     ACT_REFUSED -> {}
         }
     }
@@ -164,6 +169,24 @@ final class HistoryText {
                 }
             }
         }
+    }
+
+    /** What belongs to a visit; what it answers is named by its id. */
+    private void inspect(Entry e, String act, Value.Fields f, String answers) {
+        begin(e, act, f);
+        if (!answers.isEmpty()) {
+            String named = clients.get(f.whole(answers).orElse(0L));
+            plain(answers, named == null ? "" : named);
+        }
+        plain("about", f.text("about").substring(f.text("about").indexOf('/') + 1));
+        plain("stage", f.text("stage"));
+        plain("own", f.text("own"));
+        plain("accepted", f.text("accepted"));
+        text("who", f.text("who"));
+        text("scale", f.text("scale"));
+        text("facing", f.text("facing"));
+        text("text", f.text("text"));
+        photos(Photo.allOf(f));
     }
 
     private void told(Value.Fields f) {

@@ -18,10 +18,14 @@ public enum Act {
     ACCEPT_DEVIATION("decide about a deviation"),
     /** Order from outside, and accept what comes or send it back. */
     ORDER("order and accept what was ordered"),
+    /** Enter a visit or what it found. */
+    INSPECT("enter a visit or a finding"),
     /** Save any file of the definition, by whatever form. */
     CHANGE_DEFINITION("change the definition"),
     /** Search for a better plan and tell the crew which one holds. */
     PUBLISH_PLAN("settle the plan"),
+    /** Settle what is told of a week to people outside. */
+    TELL_WEEK("settle a week report"),
     /** Print the head of the record, to be kept outside. */
     PRINT_SHEET("print a sheet of the record, or a book"),
     /** Say who may enter, pair and end devices, end sign-ins. */

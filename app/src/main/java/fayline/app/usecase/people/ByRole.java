@@ -63,9 +63,13 @@ final class ByRole implements Judge {
         }
         return switch (kind.get()) {
             case FILE_SAVED, FILE_REMOVED, PROJECT_ADDED, FOLDER_IMPORTED -> Act.CHANGE_DEFINITION;
-            case STEP_STARTED, STEP_NOTED, READING_TAKEN, MIX_MADE, PLY_LAID, DEVIATION_RAISED -> Act.WORK;
+            case STEP_STARTED, STEP_NOTED, READING_TAKEN, MIX_MADE, PLY_LAID, DEVIATION_RAISED, FINDING_CORRECTED ->
+                Act.WORK;
             case LOT_RECEIVED, LOT_MOVED, STOCK_TAKEN -> Act.WORK;
             case ORDER_PLACED, ORDER_RECEIVED -> Act.ORDER;
+            case VISIT_HELD, FINDING_RAISED -> Act.INSPECT;
+            case FINDING_SIGNED -> Act.SIGN;
+            case WEEK_TOLD -> Act.TELL_WEEK;
             case LOT_DRAWN -> isYes(fresh.payload(), "override") ? Act.OVERRIDE_LOT : Act.WORK;
             case DEVIATION_SETTLED -> signature(fresh).isEmpty() ? Act.ACCEPT_DEVIATION : Act.SIGN;
             case STEP_FINISHED -> signature(fresh).isEmpty() ? Act.WORK : Act.SIGN;
@@ -97,6 +101,13 @@ final class ByRole implements Judge {
         if (kind.filter(EnumSet.of(EntryKind.ORDER_PLACED, EntryKind.ORDER_RECEIVED)::contains)
                 .isPresent()) {
             return Act.ORDER;
+        }
+        if (kind.filter(EntryKind.FINDING_SIGNED::equals).isPresent()) {
+            return Act.SIGN;
+        }
+        if (kind.filter(k -> k == EntryKind.VISIT_HELD || k == EntryKind.FINDING_RAISED)
+                .isPresent()) {
+            return Act.INSPECT;
         }
         if (old.filter(e -> isYes(e.fields(), "override")).isPresent()) {
             return Act.OVERRIDE_LOT;

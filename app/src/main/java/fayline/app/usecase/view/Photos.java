@@ -2,6 +2,7 @@ package fayline.app.usecase.view;
 
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.flow.record.RecordState;
+import fayline.flow.record.inspect.StagePhoto;
 import fayline.flow.record.payload.Photo;
 import fayline.store.file.picture.PictureReader;
 import fayline.store.file.picture.PictureRefusedException;
@@ -10,7 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** The pictures that standing notes and deviations name. What none names, or one that was taken back, is not shown. */
+/** The pictures that standing notes, deviations, visits and findings name. What none names, or one that was taken back, is not shown. */
 public final class Photos {
     /** The longer edge of a picture that is kept smaller than it was taken, in pixels. */
     public static final int LONG_EDGE_PX = PictureReader.LONG_EDGE_PX;
@@ -99,7 +100,13 @@ public final class Photos {
                 state.steps().values().stream().flatMap(s -> s.notes().stream()).flatMap(n -> n.photos().stream());
         Stream<Photo> ofDeviations =
                 state.trouble().deviations().values().stream().flatMap(d -> d.photos().stream());
-        return Stream.of(ofNotes, ofDeviations)
+        Stream<Photo> ofVisits = state.inspect().visits().values().stream()
+                .flatMap(v -> v.photos().stream())
+                .map(StagePhoto::photo);
+        Stream<Photo> ofFindings = state.inspect().faults().values().stream()
+                .flatMap(f ->
+                        Stream.concat(f.photos().stream(), f.chain().stream().flatMap(s -> s.photos().stream())));
+        return Stream.of(ofNotes, ofDeviations, ofVisits, ofFindings)
                 .flatMap(all -> all)
                 .filter(p -> p.sha256().equals(sha256))
                 .findFirst();

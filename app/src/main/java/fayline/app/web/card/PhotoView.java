@@ -26,7 +26,16 @@ public record PhotoView(String small, String whole, String says, String facts) {
      * @param begins who noted it and when
      */
     static List<PhotoView> of(StepRecord.Note note, String begins) {
-        List<Photo> all = note.photos();
+        return of(note.photos(), begins);
+    }
+
+    /**
+     * Pictures that go with something.
+     *
+     * @param all the pictures in order
+     * @param begins who told it and when
+     */
+    public static List<PhotoView> of(List<Photo> all, String begins) {
         return IntStream.range(0, all.size())
                 .mapToObj(i -> of(all.get(i), "Photo " + (i + 1) + " of " + all.size() + ". " + begins))
                 .toList();

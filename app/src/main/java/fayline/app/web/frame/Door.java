@@ -33,7 +33,8 @@ public final class Door {
     private static final String KEPT = "/kept/send";
 
     /** Where pictures may come: notes. */
-    private static final Pattern TAKES_PICTURES = Pattern.compile("/card/[^/]+/[^/]+/[^/]+/note|/stores/(receive|table)");
+    private static final Pattern TAKES_PICTURES =
+            Pattern.compile("/card/[^/]+/[^/]+/[^/]+/note|/stores/(receive|table)");
 
     private static final String POLICY = "default-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self'; "
             + "frame-ancestors 'none'; img-src 'self' data: blob:";

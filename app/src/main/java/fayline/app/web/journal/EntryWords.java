@@ -51,6 +51,9 @@ final class EntryWords {
                 MadeSentences.of(e, kind, this::step, sight);
             case LOT_RECEIVED, LOT_MOVED, STOCK_TAKEN, ORDER_PLACED, ORDER_RECEIVED ->
                 StoresSentences.of(kind, f, sight);
+            case VISIT_HELD, FINDING_RAISED, FINDING_CORRECTED, FINDING_SIGNED ->
+                InspectSentences.of(kind, f, sight, sight.view().record().inspect());
+            case WEEK_TOLD -> "settled what is told of the week from " + f.text("week");
             case PLAN_PUBLISHED -> "told the crew a plan of " + count(f, "steps", "step");
             case SHEET_PRINTED -> printed(f);
             case PERSON_ADMITTED,

@@ -11,18 +11,21 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 
 /** The demonstration's record in memory, at its own moment. */
-final class SampleBooks {
-    static final String PROJECT = "ousel-1";
+public final class SampleBooks {
+    /** Its project. */
+    public static final String PROJECT = "ousel-1";
+
     private static final Path DEMO = Path.of("../demo/ousel");
 
     private SampleBooks() {}
 
     /** An empty record. */
-    static ShopRecord none() {
+    public static ShopRecord none() {
         return new ShopRecord(new MemoryLog(), Clock.fixed(Instant.EPOCH, ZoneOffset.UTC));
     }
 
-    static ShopRecord demo() throws Exception {
+    /** The demonstration. */
+    public static ShopRecord demo() throws Exception {
         ShopRecord shop =
                 new ShopRecord(new MemoryLog(), Clock.fixed(Instant.parse("2026-03-03T06:05:00Z"), ZoneOffset.UTC));
         Imported imported = new ImportFolder(shop).of(DefinitionFolder.from(DEMO), ImportFolder.photosOf(DEMO), false);

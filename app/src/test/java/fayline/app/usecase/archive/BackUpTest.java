@@ -82,15 +82,22 @@ class BackUpTest {
                     .containsExactly(
                             "README.txt",
                             "entries.jsonl",
+                            "tables/arrivals.csv",
                             "tables/conflicts.csv",
                             "tables/deviations.csv",
                             "tables/files.csv",
+                            "tables/findings.csv",
                             "tables/lots-drawn.csv",
+                            "tables/lots-moved.csv",
+                            "tables/lots-received.csv",
                             "tables/mixes.csv",
                             "tables/notes.csv",
+                            "tables/orders.csv",
                             "tables/plies.csv",
                             "tables/readings.csv",
                             "tables/steps.csv",
+                            "tables/stock-takes.csv",
+                            "tables/visits.csv",
                             "manifest.json");
             String notes = new String(
                     zip.getInputStream(zip.getEntry("tables/notes.csv")).readAllBytes(),

@@ -55,7 +55,14 @@ public final class HistoryKind {
             "drawing",
             "revision",
             "due",
-            "accepted");
+            "accepted",
+            "stage",
+            "who",
+            "own",
+            "scale",
+            "facing",
+            "visit",
+            "finding");
     /** The lists of rows that an event may hold, with the keys of a row. */
     public static final Map<String, List<String>> ROWS = Map.of(
             "rework",
@@ -126,7 +133,11 @@ public final class HistoryKind {
                             "move",
                             "count",
                             "order",
-                            "arrival"),
+                            "arrival",
+                            "visit",
+                            "finding",
+                            "put-right",
+                            "sign-off"),
                     "What happened."),
             may("step", Forms.STEP_REF, "The step, for start, finish, note, draw, mix and ply."),
             may("with", Listed.of(Forms.REF), "Who else worked on it."),
@@ -196,6 +207,16 @@ public final class HistoryKind {
             may("skipped", new YesNo(), "For a ply: yes where it was left out."),
             may("about", Forms.WORK_REF, "For a deviation: the part, joint or step."),
             may("structural", new YesNo(), "For a deviation or its decision: whether structure is touched."),
+            may("stage", Forms.REF, "For a visit: the stage of local.yaml that was looked at."),
+            may(
+                    "who",
+                    Forms.TEXT,
+                    "For a visit: who looked. For a sign-off: who signed, where it is nobody of the crew."),
+            may("own", new YesNo(), "For a visit: yes where it was the builders' own look."),
+            may("scale", Forms.TEXT, "For the photos of a visit: what in them tells the size."),
+            may("facing", Forms.TEXT, "For the photos of a visit: from where they look whither."),
+            may("visit", Forms.ID, "For a finding: the id of the event that tells of the visit."),
+            may("finding", Forms.ID, "For a put-right or a sign-off: the id of the event that raised the finding."),
             may("deviation", Forms.ID, "For a decision: the id of the event that raised the deviation."),
             may("disposition", Words.of(Disposition.keys().toArray(String[]::new)), "For a decision: what is decided."),
             may(
@@ -226,7 +247,10 @@ public final class HistoryKind {
             may("needed", Listed.of(Forms.WORK_REF), "For an order: the parts, joints or steps that wait for it."),
             may("features", Listed.of(FEATURE), "For an order: what is measured when it comes."),
             may("measured", Listed.of(MEASURED), "For what came: what was measured."),
-            may("accepted", new YesNo(), "For what came: yes where it is accepted; otherwise it goes back."),
+            may(
+                    "accepted",
+                    new YesNo(),
+                    "For what came: yes where it is accepted; otherwise it goes back. For a sign-off: no where it is open again."),
             may("told", Forms.MOMENT, "When it was entered, where that was much later."));
 
     private HistoryKind() {}
