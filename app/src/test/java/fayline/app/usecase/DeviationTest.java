@@ -5,14 +5,22 @@ import static fayline.app.usecase.Teasel.step;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fayline.app.usecase.act.CorrectStep;
+import fayline.app.usecase.act.FinishStep;
 import fayline.app.usecase.act.Mended;
+import fayline.app.usecase.act.StartStep;
+import fayline.app.usecase.folder.ExportFolder;
+import fayline.app.usecase.folder.ImportFolder;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.traveller.BenchTime;
 import fayline.app.usecase.trouble.RaiseDeviation;
 import fayline.app.usecase.trouble.SettleDeviation;
+import fayline.app.usecase.view.LookAtShop;
+import fayline.app.usecase.view.ShopView;
 import fayline.basis.finding.InputProblem;
+import fayline.flow.record.MemoryLog;
 import fayline.flow.record.trouble.Deviation;
 import fayline.flow.record.trouble.Rework;
+import fayline.store.file.DefinitionFolder;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -109,6 +117,96 @@ class DeviationTest {
         assertThat(correct.withdraw(by("ada"), decision, "looked again").stands())
                 .isTrue();
         assertThat(now(seq).isOpen()).isTrue();
+    }
+
+    private ShopView look() {
+        return new LookAtShop(teasel.shop).look(Teasel.PROJECT).orElseThrow();
+    }
+
+    private boolean isPlanned(String step) {
+        return look().plan().steps().stream().anyMatch(p -> p.step().equals(step));
+    }
+
+    private Outcome start(String step) {
+        return new StartStep(teasel.shop)
+                .start(by("bo"), step, List.of("bo", "ada"), List.of(), "high edge", Optional.empty());
+    }
+
+    @Test
+    void should_hold_every_step_that_depends_on_it_until_it_is_decided() {
+        String release = step("seat/1/release");
+        assertThat(isPlanned(layUp)).isTrue();
+        assertThat(isPlanned(step("fairing/1/lay-up-1"))).isTrue();
+        start(release);
+        long seq = new RaiseDeviation(teasel.shop)
+                .raise(
+                        by("bo"),
+                        new RaiseDeviation.Raised(release, "Scratch in the mould.", false),
+                        List.of(),
+                        BenchTime.NOW)
+                .seq();
+        assertThat(isPlanned(layUp)).isFalse();
+        // the fairing is made after the seat, a part further on
+        assertThat(isPlanned(step("fairing/1/lay-up-1"))).isFalse();
+        assertThat(look().plan().unplanned())
+                .filteredOn(u -> u.step().equals(layUp))
+                .singleElement()
+                .satisfies(u -> assertThat(u.reason())
+                        .contains("It waits for a decision about deviation " + seq)
+                        .contains("Scratch in the mould"));
+        assertThat(look().audit()).allMatch(b -> b.admitted());
+        assertThat(said(start(layUp))).contains("It waits for a decision about deviation " + seq);
+        settle("ada", seq, "use-as-is", "", "");
+        assertThat(isPlanned(layUp)).isTrue();
+        assertThat(start(layUp).stands()).isTrue();
+    }
+
+    @Test
+    void should_plan_rework_before_what_depends_on_it() {
+        String release = step("seat/1/release");
+        start(release);
+        new FinishStep(teasel.shop).finish(by("bo"), release, List.of(), "", "", Optional.empty());
+        long seq = new RaiseDeviation(teasel.shop)
+                .raise(
+                        by("bo"),
+                        new RaiseDeviation.Raised(release, "Scratch in the mould.", false),
+                        List.of(),
+                        BenchTime.NOW)
+                .seq();
+        assertThat(settle("ada", seq, "rework", "", "").stands()).isTrue();
+        String rework = step("seat/1/rework-1");
+        var plan = look().plan();
+        var worked = plan.steps().stream()
+                .filter(p -> p.step().equals(rework))
+                .findFirst()
+                .orElseThrow();
+        var laid = plan.steps().stream()
+                .filter(p -> p.step().equals(layUp))
+                .findFirst()
+                .orElseThrow();
+        assertThat(laid.start()).isAfterOrEqualTo(worked.end());
+        assertThat(look().result().step(rework).orElseThrow().title()).isEqualTo("Rework: Grind out, patch two plies.");
+        assertThat(said(start(layUp))).contains("rework that is not finished");
+        assertThat(start(rework).stands()).isTrue();
+        teasel.clock.plusMinutes(95);
+        new FinishStep(teasel.shop).finish(by("bo"), rework, List.of(), "", "", Optional.empty());
+        assertThat(start(layUp).stands()).isTrue();
+        DefinitionFolder out = new ExportFolder(teasel.shop).files(Teasel.PROJECT);
+        Teasel two = Teasel.empty(new MemoryLog());
+        two.clock.to("2026-04-20T12:00:00Z");
+        assertThat(new ImportFolder(two.shop).of(out, false).taken()).isTrue();
+        assertThat(two.shop.state().step(rework).finished()).isPresent();
+    }
+
+    @Test
+    void should_open_the_steps_of_a_part_again_when_it_is_scrapped() {
+        start(layUp);
+        long seq = raise(false);
+        settle("ada", seq, "scrap", "", "");
+        assertThat(teasel.shop.state().step(layUp).started()).isEmpty();
+        assertThat(isPlanned(layUp)).isTrue();
+        assertThat(start(layUp).stands()).isTrue();
+        assertThat(teasel.shop.state().step(layUp).started()).isPresent();
     }
 
     @Test

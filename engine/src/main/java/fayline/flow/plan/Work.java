@@ -252,7 +252,7 @@ public record Work(
      *
      * @param id the delivery
      * @param what what comes
-     * @param expected when it is counted on
+     * @param expected when it is counted on; after the horizon where nobody can say
      */
     public record Awaited(String id, String what, Instant expected) {}
 }

@@ -10,6 +10,7 @@ import fayline.flow.record.trouble.TroubleFold;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,9 @@ public final class RecordFold {
     private final SortedMap<String, KeptFile> shopFiles = new TreeMap<>();
     private final SortedMap<String, SortedMap<String, KeptFile>> projectFiles = new TreeMap<>();
     private final SortedMap<Long, Happened> happenings = new TreeMap<>();
+    /** Parts and joints that were scrapped, with the entry from which on they are made anew. */
+    private final Map<String, Long> scrapped = new HashMap<>();
+
     private final Set<Long> withdrawn = new HashSet<>();
     private final Map<Long, Long> rootOfCorrection = new TreeMap<>();
     private final SortedMap<String, SortedSet<Long>> ofStep = new TreeMap<>();
@@ -229,7 +233,7 @@ public final class RecordFold {
             } else {
                 room.get().hold(h);
             }
-            return Touched.NOTHING;
+            return scrap(h);
         }
         return isOfStep(h) ? refreshStep(h.fields().text("step")) : refreshReading(h);
     }
@@ -280,6 +284,31 @@ public final class RecordFold {
         return refresh(now);
     }
 
+    /** Where a decision scrapped a part or no longer does, its steps are what they are since then. */
+    private Touched scrap(Happened h) {
+        String made = trouble.madeOf(h.seq());
+        long from = trouble.scrappedAt(made);
+        if (made.isEmpty() || from == scrapped.getOrDefault(made, 0L)) {
+            return Touched.NOTHING;
+        }
+        scrapped.put(made, from);
+        this.made.begin(made, from);
+        String prefix = made + "/";
+        for (String step : List.copyOf(ofStep.tailMap(prefix).keySet())) {
+            if (step.startsWith(prefix)) {
+                refreshStep(step);
+            }
+        }
+        return new Touched(Touched.What.STEPS, "", prefix);
+    }
+
+    /** What is recorded of the steps whose ids begin so. */
+    public List<StepRecord> stepsOf(String prefix) {
+        return steps.tailMap(prefix).values().stream()
+                .takeWhile(s -> s.step().startsWith(prefix))
+                .toList();
+    }
+
     private Touched refreshReading(Happened h) {
         if (withdrawn.contains(h.seq())) {
             readings.remove(h.seq());
@@ -302,7 +331,9 @@ public final class RecordFold {
     }
 
     private Touched refreshStep(String step) {
-        StepBuilder built = new StepBuilder(step);
+        String[] bits = step.split("/", -1);
+        StepBuilder built =
+                new StepBuilder(step, bits.length < 2 ? 0 : scrapped.getOrDefault(bits[0] + "/" + bits[1], 0L));
         for (long seq : ofStep.getOrDefault(step, new TreeSet<>())) {
             Happened h = happenings.get(seq);
             if (h != null && !withdrawn.contains(seq)) {
@@ -373,6 +404,8 @@ public final class RecordFold {
             NOTHING,
             FILE,
             STEP,
+            /** All steps whose ids begin with the key. */
+            STEPS,
             READING,
             CONFLICT
         }

@@ -9,18 +9,27 @@ import java.util.Optional;
 /** Puts the happenings of one step together in their order. */
 final class StepBuilder {
     private final String step;
+    private final long from;
     private Optional<Happened> start = Optional.empty();
     private Optional<Happened> finish = Optional.empty();
     private final List<StepRecord.Note> notes = new ArrayList<>();
     private final List<Conflict> conflicts = new ArrayList<>();
 
-    StepBuilder(String step) {
+    /**
+     * Of a step.
+     *
+     * @param from the entry from which on it is made anew; what was begun and finished before has no effect any more
+     */
+    StepBuilder(String step, long from) {
         this.step = step;
+        this.from = from;
     }
 
     void add(Happened h) {
         if (h.kind().equals(EntryKind.STEP_NOTED.key())) {
             notes.add(new StepRecord.Note(h.seq(), h.at(), h.by(), h.fields().text("text"), Photo.allOf(h.fields())));
+        } else if (h.seq() < from) {
+            return;
         } else if (h.kind().equals(EntryKind.STEP_STARTED.key())) {
             start = first(start, h, "started");
         } else {

@@ -3,6 +3,7 @@ package fayline.flow.result;
 import fayline.basis.finding.Finding;
 import fayline.flow.project.Definition;
 import fayline.flow.project.piece.Divided;
+import fayline.flow.project.piece.ReworkSteps;
 import fayline.flow.result.air.AirCheck;
 import fayline.flow.result.air.AirNow;
 import fayline.flow.result.air.ClockBook;
@@ -72,7 +73,8 @@ public final class ProjectCalculator {
      * @param wanted ids of sets, as {@link fayline.flow.project.piece.Division} writes them; the rest is as usual
      */
     public static Expanded expand(Definition whole, ShopState state, Collection<String> wanted) {
-        Definition definition = Divided.of(whole, PieceSetsOf.settled(whole, state), wanted);
+        Definition definition =
+                ReworkSteps.on(Divided.of(whole, PieceSetsOf.settled(whole, state), wanted), state.rework());
         ShopAir air = new ShopAir(
                 definition.climate(), state.readings(), definition.shop().zone(), state.now());
         ClockBook clocks = new ClockBook(air, earliest(state), WorkMaker.horizon(state.now()));
@@ -138,7 +140,9 @@ public final class ProjectCalculator {
 
     /** The same project's steps in other sets. */
     static Expansion expansion(Definition definition, Expanded project) {
-        return new StepExpander(definition, project.state(), project.air(), project.clocks()).expand();
+        ShopState state = project.state();
+        return new StepExpander(ReworkSteps.on(definition, state.rework()), state, project.air(), project.clocks())
+                .expand();
     }
 
     /** The earliest moment from which something that happened may still count on a clock. */

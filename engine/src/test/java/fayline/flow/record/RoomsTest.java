@@ -155,6 +155,28 @@ class RoomsTest {
     }
 
     @Test
+    void should_begin_a_part_anew_when_it_is_scrapped_and_have_it_back_when_that_is_withdrawn() {
+        long start = add(
+                "ada",
+                EntryKind.STEP_STARTED,
+                Value.Fields.NONE.with("step", STEP).with("at", AT).with("people", java.util.List.of("ada")));
+        long ply = ply("1");
+        long seq = raise("structural", "yes");
+        decide("ada", seq, "scrap", "");
+        assertThat(RecordState.of(log.read(1)).step(STEP).startedBy()).isEqualTo(start);
+        long agreed = decide("cy", seq, "scrap", "cy");
+        RecordState scrapped = RecordState.of(log.read(1));
+        assertThat(scrapped.step(STEP).started()).isEmpty();
+        assertThat(scrapped.made().step(STEP).current().plies()).isEmpty();
+        assertThat(scrapped.made().step(STEP).plies()).hasSize(1);
+        long again = ply("1");
+        assertThat(made().current().ply("1").orElseThrow().seq()).isEqualTo(again);
+        withdraw(agreed);
+        assertThat(RecordState.of(log.read(1)).step(STEP).startedBy()).isEqualTo(start);
+        assertThat(made().current().ply("1").orElseThrow().seq()).isEqualTo(ply);
+    }
+
+    @Test
     void should_take_no_agreement_for_a_decision() {
         long seq = raise();
         decide("bo", seq, "use-as-is", "bo");

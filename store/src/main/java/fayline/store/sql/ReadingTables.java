@@ -48,6 +48,7 @@ final class ReadingTables {
             case NOTHING -> {}
             case FILE -> refreshFile(db, touched.scope(), touched.key(), fold.file(touched.scope(), touched.key()));
             case STEP -> refreshStep(db, fold.step(touched.key()), fold.conflicts(touched.key()));
+            case STEPS -> fold.stepsOf(touched.key()).forEach(s -> refreshStep(db, s, fold.conflicts(s.step())));
             case READING ->
                 refreshReading(db, Long.parseLong(touched.key()), fold.reading(Long.parseLong(touched.key())));
             case CONFLICT -> fold.conflict(Long.parseLong(touched.key())).ifPresent(c -> insert(db, c));

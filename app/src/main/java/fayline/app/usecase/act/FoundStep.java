@@ -3,6 +3,7 @@ package fayline.app.usecase.act;
 import fayline.flow.project.Definition;
 import fayline.flow.project.design.Made;
 import fayline.flow.project.design.Make;
+import fayline.flow.project.piece.ReworkSteps;
 import fayline.flow.project.recipe.After;
 import fayline.flow.project.recipe.Recipe;
 import fayline.flow.project.recipe.RecipeStep;
@@ -50,8 +51,7 @@ public record FoundStep(String id, Made made, int number, Recipe recipe, RecipeS
         }
         Make make = made.make().get(n - 1);
         return d.recipes().find(make.recipe()).stream()
-                .flatMap(r -> r.steps().stream()
-                        .filter(s -> exists(r, make, s))
+                .flatMap(r -> Stream.concat(r.steps().stream().filter(s -> exists(r, make, s)), make.extra().stream())
                         .map(s -> new FoundStep(
                                 d.facts().id() + "/" + made.id() + "/" + n + "/" + s.id(), made, n, r, s)))
                 .toList();
@@ -127,7 +127,11 @@ public record FoundStep(String id, Made made, int number, Recipe recipe, RecipeS
     }
 
     private static Optional<FoundStep> last(List<FoundStep> steps) {
-        return steps.isEmpty() ? Optional.empty() : Optional.of(steps.get(steps.size() - 1));
+        // Work that puts a deviation right is no end of a make: what waits for it follows from the deviation.
+        List<FoundStep> own = steps.stream()
+                .filter(s -> !s.step().id().startsWith(ReworkSteps.KEY))
+                .toList();
+        return own.isEmpty() ? Optional.empty() : Optional.of(own.get(own.size() - 1));
     }
 
     /** Every step that must come before it and is a hold point, however far back. */

@@ -122,6 +122,10 @@ public final class StartStep {
                         + "\" is not signed. It must be signed before this step begins.");
             }
         }
+        Optional<String> held = Held.by(d, state, step, shop.now());
+        if (held.isPresent()) {
+            return held;
+        }
         if (step.step().whichWay() && whichWay.isBlank()) {
             return Optional.of("Which way round does it lie? Answer that on the card before the hands begin.");
         }

@@ -47,7 +47,8 @@ public final class RecordedState {
         RecordedState told = new RecordedState(record, project, now);
         return new ShopState(
                         now, told.steps(), told.air(), told.weighed(), Map.of(), told.notes(), told.used(), Set.of())
-                .withStores(record.made(), record.stock());
+                .withStores(record.made(), record.stock())
+                .withTroubles(Troubles.waiting(record, project, now), Troubles.rework(record, project, now));
     }
 
     private String within(String step) {

@@ -3,6 +3,7 @@ package fayline.app.usecase.shop;
 import fayline.basis.finding.InputProblem;
 import fayline.flow.project.Definition;
 import fayline.flow.project.piece.Divided;
+import fayline.flow.project.piece.ReworkSteps;
 import fayline.flow.project.shop.LeadWish;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryFiles;
@@ -242,7 +243,7 @@ public final class ShopRecord {
 
     /** The definition of a project now, with its pieces in their sets, where it can be read. */
     public Optional<Definition> definition(String project) {
-        return version(project).read().definition().map(d -> divided(d, List.of()));
+        return version(project).read().definition().map(d -> worked(divided(d, List.of())));
     }
 
     /**
@@ -252,7 +253,12 @@ public final class ShopRecord {
      * @param made the part or joint that somebody has in hand
      */
     public Optional<Definition> definitionWith(String project, String made) {
-        return version(project).read().definition().map(d -> divided(d, List.of(made)));
+        return version(project).read().definition().map(d -> worked(divided(d, List.of(made))));
+    }
+
+    /** With the work that puts deviations right. */
+    private Definition worked(Definition d) {
+        return ReworkSteps.on(d, Troubles.rework(state(), d.facts().id(), now()));
     }
 
     /** In the sets that have begun or that the lead has decided about, then those in hand, then those planned. */
@@ -293,7 +299,7 @@ public final class ShopRecord {
         Version version = version(project);
         return version.read()
                 .definition()
-                .map(d -> divided(d, List.of()))
+                .map(d -> worked(divided(d, List.of())))
                 .orElseThrow(() -> new UnreadableDefinitionException(
                         "The definition of " + project, version.read().problems()));
     }

@@ -61,7 +61,7 @@ public final class LayPly {
                                     "a ply of this step, 1 to " + asks.plies().size(),
                                     "");
                         }
-                        order(checks, shop.state().made().step(step), asks, ticked);
+                        order(checks, shop.state().made().step(step).current(), asks, ticked);
                         ply.ifPresent(p -> lot(d, checks, step, p, ticked, at));
                     }
                     return Value.Fields.NONE

@@ -37,7 +37,7 @@ public final class Missing {
         this.definition = definition;
         this.step = step;
         this.asks = StepAsks.of(definition, step);
-        this.made = state.made().step(step.id());
+        this.made = state.made().step(step.id()).current();
         this.state = state;
     }
 

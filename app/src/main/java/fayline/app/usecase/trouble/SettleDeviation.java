@@ -5,9 +5,6 @@ import fayline.app.usecase.act.Signers;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
-import fayline.basis.units.QuantityKind;
-import fayline.basis.units.QuantityParser;
-import fayline.basis.units.UnreadableQuantityException;
 import fayline.flow.project.Definition;
 import fayline.flow.project.recipe.StepKind;
 import fayline.flow.record.EntryKind;
@@ -26,7 +23,6 @@ import java.util.Optional;
  */
 public final class SettleDeviation {
     private static final String REFUSED = "The decision was not recorded.";
-    private static final double MOST_HOURS = 1000;
     private final ShopRecord shop;
 
     /** On a shop's record. */
@@ -187,23 +183,12 @@ public final class SettleDeviation {
         }
         for (Rework r : decision.rework()) {
             checks.text("rework", r.what(), true);
-            if (minutes(r.time()).isEmpty()) {
+            if (r.minutes().isEmpty()) {
                 checks.stop("rework", "time \"" + r.time() + "\"", "person-time up to 1000 h, such as 90 min", "");
             }
             if (Arrays.stream(StepKind.values()).noneMatch(k -> k.key().equals(r.kind()))) {
                 checks.stop("rework", "\"" + r.kind() + "\"", "a sort of work, such as trim or lay-up", "");
             }
-        }
-    }
-
-    /** Person-minutes of a piece of rework as typed; empty where it is no time. */
-    public static Optional<Double> minutes(String typed) {
-        try {
-            double minutes =
-                    QuantityParser.parse(typed, QuantityKind.TIME_SPAN).value().minutes();
-            return minutes > 0 && minutes <= MOST_HOURS * 60 ? Optional.of(minutes) : Optional.empty();
-        } catch (UnreadableQuantityException e) {
-            return Optional.empty();
         }
     }
 }

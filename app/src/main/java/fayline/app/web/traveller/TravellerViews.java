@@ -42,7 +42,7 @@ public final class TravellerViews {
         this.state = shop.state();
         this.step = step;
         this.asks = StepAsks.of(definition, step);
-        this.made = state.made().step(step.id());
+        this.made = state.made().step(step.id()).current();
         this.now = sight.time().now();
         this.lots = new LotWords(
                 definition, KnownLots.of(definition, state, now), sight.time().today());

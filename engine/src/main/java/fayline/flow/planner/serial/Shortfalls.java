@@ -58,6 +58,13 @@ final class Shortfalls {
             return Optional.of("Its unattended time runs on the clock "
                     + task.step.alone().clock() + ", which is not in the work. Correct the step.");
         }
+        Optional<String> open = net.work.deliveries().stream()
+                .filter(d -> task.step.awaits().contains(d.id()) && d.expected().isAfter(net.work.horizon()))
+                .map(d -> "It waits for " + d.what() + ".")
+                .findFirst();
+        if (open.isPresent()) {
+            return open;
+        }
         Optional<String> wish = wishLack(task);
         if (wish.isPresent()) {
             return wish;

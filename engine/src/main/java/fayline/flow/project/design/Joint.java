@@ -37,6 +37,12 @@ public record Joint(
         Map<String, Double> sizes,
         boolean structural)
         implements Keyed, Made {
+    /** The same made otherwise. */
+    public Joint withMake(List<Make> others) {
+        return new Joint(
+                id, name, in, between, adhesive, length, width, bondLine, squeezeOut, others, sizes, structural);
+    }
+
     /** Copies the collections. */
     public Joint {
         between = List.copyOf(between);

@@ -15,6 +15,7 @@ public final class MadeFold implements Room {
     private final Map<Long, String> stepOf = new HashMap<>();
     private final Map<String, SortedMap<Long, Happened>> ofStep = new HashMap<>();
     private final SortedMap<String, StepMade> steps = new TreeMap<>();
+    private final Map<String, Long> begun = new HashMap<>();
 
     /** An empty fold. */
     public MadeFold() {}
@@ -36,6 +37,27 @@ public final class MadeFold implements Room {
         }
     }
 
+    /**
+     * Something was scrapped and is made anew.
+     *
+     * @param made the part or joint, {@code project/made}
+     * @param from the entry from which on what goes into it counts as what it has; 0 for from the first
+     */
+    public void begin(String made, long from) {
+        begun.put(made, from);
+        String prefix = made + "/";
+        for (String step : List.copyOf(steps.tailMap(prefix).keySet())) {
+            if (step.startsWith(prefix)) {
+                refresh(step);
+            }
+        }
+    }
+
+    private long from(String step) {
+        String[] bits = step.split("/", -1);
+        return bits.length < 2 ? 0 : begun.getOrDefault(bits[0] + "/" + bits[1], 0L);
+    }
+
     /** What all of it amounts to now. */
     public MadeState state() {
         return new MadeState(steps);
@@ -52,7 +74,7 @@ public final class MadeFold implements Room {
                 default -> plies.add(laid(h));
             }
         }
-        StepMade made = new StepMade(step, draws, mixes, plies);
+        StepMade made = new StepMade(step, from(step), draws, mixes, plies);
         if (made.isEmpty()) {
             steps.remove(step);
         } else {

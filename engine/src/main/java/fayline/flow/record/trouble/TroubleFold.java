@@ -39,7 +39,7 @@ public final class TroubleFold implements Room {
 
     @Override
     public void drop(long seq) {
-        Long deviation = aboutOf.remove(seq);
+        Long deviation = aboutOf.get(seq);
         if (deviation == null) {
             raised.remove(seq);
             refresh(seq);
@@ -52,6 +52,23 @@ public final class TroubleFold implements Room {
     /** What all of it amounts to now. */
     public TroubleState state() {
         return new TroubleState(deviations);
+    }
+
+    /** What the deviation is of that an entry raised or decided about: {@code project/made}; empty where it is of none. */
+    public String madeOf(long entry) {
+        Deviation of = deviations.get(aboutOf.getOrDefault(entry, entry));
+        return of == null ? "" : of.made();
+    }
+
+    /** The entry by which something made was scrapped last; 0 where it was not. */
+    public long scrappedAt(String made) {
+        return deviations.values().stream()
+                .filter(d -> d.made().equals(made) && !d.isOpen())
+                .flatMap(d -> d.settled().stream())
+                .filter(s -> s.disposition() == Disposition.SCRAP)
+                .mapToLong(s -> Math.max(s.seq(), s.agreed()))
+                .max()
+                .orElse(0);
     }
 
     private void refresh(long seq) {

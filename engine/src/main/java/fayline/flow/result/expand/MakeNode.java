@@ -8,6 +8,7 @@ import fayline.flow.project.recipe.RecipeStep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One recipe on one part or joint.
@@ -28,7 +29,8 @@ record MakeNode(Made made, int number, Make make, Recipe recipe, With with, List
                 make,
                 recipe,
                 with,
-                recipe.steps().stream().filter(s -> with.exists(s.when())).toList());
+                Stream.concat(recipe.steps().stream().filter(s -> with.exists(s.when())), make.extra().stream())
+                        .toList());
     }
 
     String local(String key) {
@@ -42,6 +44,9 @@ record MakeNode(Made made, int number, Make make, Recipe recipe, With with, List
 
     /** The recipe's step with a key, or where that is left out here the nearest one before it that is not. */
     Optional<RecipeStep> nearest(String key) {
+        if (make.extra().stream().anyMatch(s -> s.id().equals(key))) {
+            return step(key);
+        }
         Optional<RecipeStep> found = Optional.empty();
         for (RecipeStep s : recipe.steps()) {
             if (steps.contains(s)) {

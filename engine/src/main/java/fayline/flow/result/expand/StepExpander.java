@@ -21,11 +21,14 @@ import fayline.flow.result.step.StepWindow;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntUnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Makes steps of all recipes of a project: parameters filled in, amounts and hands-on time computed, windows put on cure
@@ -114,6 +117,18 @@ public final class StepExpander {
                 drafts.add(draft(node, step, shape, titles, ask));
             }
         }
+        Behind behind = new Behind(
+                state,
+                project,
+                drafts.stream()
+                        .collect(Collectors.toMap(
+                                Draft::local,
+                                d -> d.windows().stream()
+                                        .map(w -> w.link().step())
+                                        .toList(),
+                                (a, b) -> a,
+                                LinkedHashMap::new)));
+        drafts.replaceAll(d -> gated(d, behind, titles));
         Progress progress = new Progress(
                 state,
                 clocks,
@@ -125,7 +140,8 @@ public final class StepExpander {
                                 d.alone(),
                                 d.windows().stream().map(StepWindow::link).toList()))
                         .toList());
-        List<StepResult> steps = drafts.stream().map(d -> result(d, progress)).toList();
+        List<StepResult> steps =
+                drafts.stream().map(d -> result(d, progress, behind)).toList();
         return new Expansion(steps, holds, clocks, tree, seconds.asked(), findings);
     }
 
@@ -155,10 +171,22 @@ public final class StepExpander {
         return new Draft(node, step, taken, batches, time, waits, alone, whichWay, findings);
     }
 
-    private StepResult result(Draft d, Progress progress) {
+    /** The same waiting for the work that puts right what it depends on. */
+    private Draft gated(Draft d, Behind behind, Map<String, String> titles) {
+        List<String> rework = behind.rework(d.local());
+        if (rework.isEmpty()) {
+            return d;
+        }
+        List<StepWindow> waits = new ArrayList<>(d.windows());
+        rework.forEach(r -> waits.add(Windows.plain(project + "/" + r, titles.getOrDefault(r, r))));
+        return new Draft(
+                d.node(), d.step(), d.amounts(), d.batches(), d.time(), waits, d.alone(), d.whichWay(), d.findings());
+    }
+
+    private StepResult result(Draft d, Progress progress, Behind behind) {
         RecipeStep step = d.step();
         With with = d.node().with();
-        WorkStep work = work(d, progress);
+        WorkStep work = work(d, progress, behind);
         return new StepResult(
                 work.id(),
                 d.node().made().id(),
@@ -186,7 +214,7 @@ public final class StepExpander {
                 work);
     }
 
-    private WorkStep work(Draft d, Progress progress) {
+    private WorkStep work(Draft d, Progress progress, Behind behind) {
         RecipeStep step = d.step();
         String id = project + "/" + d.local();
         Map<String, Integer> skills = new HashMap<>();
@@ -206,7 +234,8 @@ public final class StepExpander {
                 d.alone(),
                 d.windows().stream().map(StepWindow::link).toList(),
                 notBefore(d),
-                arrivals.awaitedBy(d.local()),
+                Stream.concat(arrivals.awaitedBy(d.local()).stream(), behind.awaited(d.local()).stream())
+                        .toList(),
                 step.watch().stream().map(StepExpander::wholeMinutes).toList(),
                 step.air() == RecipeStep.Air.WET && !step.hands().isEmpty(),
                 progress.state(id),

@@ -67,7 +67,7 @@ public final class WorkMaker {
                 people,
                 places(shop),
                 expansion.clocks().clocks(),
-                new Arrivals(definition, state.now(), expansion.tree()).awaited(),
+                awaited(definition, state, expansion),
                 expansion.steps().stream().map(StepResult::work).toList(),
                 expansion.holds(),
                 wishes(
@@ -75,6 +75,14 @@ public final class WorkMaker {
                         expansion.steps().stream().map(StepResult::work).toList()),
                 expansion.hands(),
                 SetChoice.NONE);
+    }
+
+    /** Deliveries, and what is open: of that nobody can say when it comes, so it lies beyond all hours that are known. */
+    private static List<Work.Awaited> awaited(Definition definition, ShopState state, Expansion expansion) {
+        List<Work.Awaited> all = new ArrayList<>(new Arrivals(definition, state.now(), expansion.tree()).awaited());
+        Instant never = horizon(state.now()).plus(Duration.ofDays(1));
+        state.waiting().forEach(w -> all.add(new Work.Awaited(w.id(), w.what(), never)));
+        return all;
     }
 
     /** The wishes for steps of the project that have not begun; what has begun is as it is. */

@@ -4,6 +4,7 @@ import fayline.basis.units.Entered;
 import fayline.basis.units.Mass;
 import fayline.basis.units.Quantity;
 import fayline.flow.project.Climate;
+import fayline.flow.project.piece.ReworkSteps;
 import fayline.flow.record.made.MadeState;
 import fayline.flow.record.stock.StockState;
 import java.time.Instant;
@@ -26,6 +27,8 @@ import java.util.Set;
  * @param counted volunteers whom the lead counts on; others are left out of the plan
  * @param made what the bench told of lots, mixes and plies, of all projects
  * @param stock what moved the stores beside the work
+ * @param waiting what is open, for which others must wait
+ * @param rework work that puts deviations right
  */
 public record ShopState(
         Instant now,
@@ -37,7 +40,9 @@ public record ShopState(
         List<LotUse> used,
         Set<String> counted,
         MadeState made,
-        StockState stock) {
+        StockState stock,
+        List<Waiting> waiting,
+        List<ReworkSteps.Piece> rework) {
     /** Copies the collections. */
     public ShopState {
         steps = Map.copyOf(steps);
@@ -47,6 +52,8 @@ public record ShopState(
         notes = List.copyOf(notes);
         used = List.copyOf(used);
         counted = Set.copyOf(counted);
+        waiting = List.copyOf(waiting);
+        rework = List.copyOf(rework);
     }
 
     /** A state in which the bench told nothing of lots and nothing moved the stores. */
@@ -59,7 +66,23 @@ public record ShopState(
             List<Note> notes,
             List<LotUse> used,
             Set<String> counted) {
-        this(now, steps, readings, weighed, moulds, notes, used, counted, MadeState.NONE, StockState.NONE);
+        this(now, steps, readings, weighed, moulds, notes, used, counted, MadeState.NONE, StockState.NONE,
+                List.of(), List.of());
+    }
+
+    /**
+     * Something open, for which all must wait that depends on what it is about.
+     *
+     * @param id its id, unlike any delivery's
+     * @param what what is waited for, in words
+     * @param about the step, {@code made/make-number/key}, or the part or joint, {@code made}
+     */
+    public record Waiting(String id, String what, String about) {}
+
+    /** The same with something open, and work that puts right what came out other than drawn. */
+    public ShopState withTroubles(List<Waiting> open, List<ReworkSteps.Piece> work) {
+        return new ShopState(
+                now, steps, readings, weighed, moulds, notes, used, counted, made, stock, open, work);
     }
 
     /** A state in which nothing has happened yet: what a bare folder without a history stands for. */
@@ -69,27 +92,27 @@ public record ShopState(
 
     /** The same with other moves of the stores. */
     public ShopState withStores(MadeState told, StockState moved) {
-        return new ShopState(now, steps, readings, weighed, moulds, notes, used, counted, told, moved);
+        return new ShopState(now, steps, readings, weighed, moulds, notes, used, counted, told, moved, waiting, rework);
     }
 
     /** The same with other facts of steps. */
     public ShopState withSteps(Map<String, StepFacts> facts) {
-        return new ShopState(now, facts, readings, weighed, moulds, notes, used, counted, made, stock);
+        return new ShopState(now, facts, readings, weighed, moulds, notes, used, counted, made, stock, waiting, rework);
     }
 
     /** The same with other readings of the air. */
     public ShopState withReadings(List<Climate.Reading> taken) {
-        return new ShopState(now, steps, taken, weighed, moulds, notes, used, counted, made, stock);
+        return new ShopState(now, steps, taken, weighed, moulds, notes, used, counted, made, stock, waiting, rework);
     }
 
     /** The same with other notes. */
     public ShopState withNotes(List<Note> told) {
-        return new ShopState(now, steps, readings, weighed, moulds, told, used, counted, made, stock);
+        return new ShopState(now, steps, readings, weighed, moulds, told, used, counted, made, stock, waiting, rework);
     }
 
     /** The same at another moment. */
     public ShopState withNow(Instant moment) {
-        return new ShopState(moment, steps, readings, weighed, moulds, notes, used, counted, made, stock);
+        return new ShopState(moment, steps, readings, weighed, moulds, notes, used, counted, made, stock, waiting, rework);
     }
 
     /**
