@@ -60,6 +60,7 @@ import fayline.app.web.series.SeriesPage;
 import fayline.app.web.shop.DefinitionPage;
 import fayline.app.web.shop.ShopPage;
 import fayline.app.web.stores.StoresPage;
+import fayline.app.web.trouble.DeviationsPage;
 import fayline.app.web.whatif.ColdPage;
 import fayline.app.web.whatif.WhatIfPage;
 import fayline.app.web.why.WhyPage;
@@ -176,6 +177,7 @@ public final class Site implements WebServer.Pages {
                 new ColdPage(sights, whatIf),
                 new WishesPage(sights, shop, whatIf),
                 new WishStepPage(sights, shop, whatIf),
+                new DeviationsPage(sights, shop),
                 new AirframePage(sights),
                 new MadePage(sights),
                 new HeatPage(sights),

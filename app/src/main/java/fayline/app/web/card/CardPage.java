@@ -26,6 +26,7 @@ import fayline.app.web.frame.Typed;
 import fayline.app.web.frame.Visit;
 import fayline.app.web.plan.ReasonWords;
 import fayline.app.web.traveller.TravellerForms;
+import fayline.app.web.trouble.DeviationsPage;
 import fayline.basis.units.Mass;
 import fayline.flow.record.payload.Photo;
 import fayline.flow.result.quantity.PartResult;
@@ -44,14 +45,23 @@ import java.util.regex.Pattern;
 /** A card and what is done with it: start, finish, note, reading, correction. Each is one entry; a correction undoes. */
 public final class CardPage implements Page, TakesKept {
     private static final String CARD = "/card/{made}/{n}/{key}";
-    private static final Pattern FORM =
-            Pattern.compile("/card/([a-z0-9-]+/\\d+/[a-z0-9-]+)/(start|finish|note|reading|correct|ply|mix|lot|leak)");
+    private static final Pattern FORM = Pattern.compile(
+            "/card/([a-z0-9-]+/\\d+/[a-z0-9-]+)/(start|finish|note|reading|correct|ply|mix|lot|leak|wrong)");
     /** How far ahead of the shop's clock a time may lie: clocks of two devices differ by seconds. */
     private static final long SLACK_S = 60;
 
     /** Where on the card the form was, so that hands full of resin need not look for it again. */
-    private static final Map<String, String> PLACES =
-            Map.of("card-ply", "#plies", "card-mix", "#cups", "card-lot", "#lots", "card-leak", "#leak-down");
+    private static final Map<String, String> PLACES = Map.of(
+            "card-ply",
+            "#plies",
+            "card-mix",
+            "#cups",
+            "card-lot",
+            "#lots",
+            "card-leak",
+            "#leak-down",
+            "card-wrong",
+            "#troubles");
 
     private final Sights sights;
     private final ShopRecord shop;
@@ -82,7 +92,7 @@ public final class CardPage implements Page, TakesKept {
         routes.post(CARD + "/finish", ctx -> act(ctx, "card-finish", this::finish), Asks.to(Act.WORK, Act.SIGN));
         routes.post(CARD + "/note", ctx -> act(ctx, "card-note", this::note), Asks.to(Act.WORK));
         routes.post(CARD + "/reading", ctx -> act(ctx, "card-reading", this::reading), Asks.to(Act.WORK));
-        for (String form : List.of("ply", "mix", "lot", "leak")) {
+        for (String form : List.of("ply", "mix", "lot", "leak", "wrong")) {
             routes.post(CARD + "/" + form, ctx -> act(ctx, "card-" + form, deed(form)), Asks.to(Act.WORK));
         }
         routes.post(CARD + "/correct", ctx -> act(ctx, "card-correct", this::correct), Asks.to(Act.WORK, Act.SIGN));
@@ -118,6 +128,8 @@ public final class CardPage implements Page, TakesKept {
             case "mix" -> (t, sight, step, sent) -> traveller.mix(t, sight, step, sent, at(t, sight));
             case "lot" -> (t, sight, step, sent) -> traveller.lot(t, sight, step, sent, at(t, sight));
             case "leak" -> (t, sight, step, sent) -> traveller.leak(t, sight, step, sent, at(t, sight));
+            case "wrong" ->
+                (t, sight, step, sent) -> DeviationsPage.raise(shop, t, step, sent, pictures(t), at(t, sight));
             default -> this::correct;
         };
     }

@@ -2,6 +2,7 @@ package fayline.app.web.card;
 
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.traveller.StepAsks;
+import fayline.app.web.frame.PhotoView;
 import fayline.app.web.frame.Sight;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;

@@ -3,8 +3,10 @@ package fayline.app.web.card;
 import fayline.app.pdf.CardSheet;
 import fayline.app.web.fit.FitLinks;
 import fayline.app.web.frame.Frame;
+import fayline.app.web.frame.PhotoView;
 import fayline.app.web.frame.StateWord;
 import fayline.app.web.traveller.TravellerView;
+import fayline.app.web.trouble.DeviationView;
 import java.util.List;
 
 /**
@@ -31,6 +33,8 @@ import java.util.List;
  * @param decide where that is decided; empty for what is begun
  * @param nowField the shop's minute, for fields of time
  * @param traveller what goes into the step
+ * @param troubles deviations seen at it
+ * @param held what it waits for and may not begin before; empty for nothing
  */
 public record CardView(
         CardSheet sheet,
@@ -53,7 +57,9 @@ public record CardView(
         String wished,
         String decide,
         String nowField,
-        TravellerView traveller) {
+        TravellerView traveller,
+        List<DeviationView> troubles,
+        String held) {
     /** Copies the lists. */
     public CardView {
         findings = List.copyOf(findings);
@@ -65,6 +71,7 @@ public record CardView(
         figures = List.copyOf(figures);
         fits = List.copyOf(fits);
         refused = List.copyOf(refused);
+        troubles = List.copyOf(troubles);
     }
 
     /** The address that the card's forms are sent to, without what they do. */

@@ -2,6 +2,9 @@ package fayline.app.web.card;
 
 import fayline.app.pdf.CardSheet;
 import fayline.app.pdf.CardWords;
+import fayline.app.usecase.act.FoundStep;
+import fayline.app.usecase.act.Held;
+import fayline.app.usecase.act.StartStep;
 import fayline.app.usecase.people.Act;
 import fayline.app.usecase.people.Rights;
 import fayline.app.usecase.shop.ShopRecord;
@@ -12,6 +15,8 @@ import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.StateWord;
 import fayline.app.web.frame.Visit;
 import fayline.app.web.traveller.TravellerViews;
+import fayline.app.web.trouble.DeviationView;
+import fayline.app.web.trouble.DeviationViews;
 import fayline.basis.finding.Figure;
 import fayline.flow.card.Card;
 import fayline.flow.card.CardMaker;
@@ -80,7 +85,23 @@ final class CardViews {
                         step,
                         card.mixes().stream().map(Card.MixLine::list).toList(),
                         visit.actor().map(a -> Rights.may(a, Act.OVERRIDE_LOT)).orElse(true),
-                        visit.query("lot")));
+                        visit.query("lot")),
+                troubles(sight, shop, step),
+                kept.started().isPresent() ? "" : held(shop, step));
+    }
+
+    private static List<DeviationView> troubles(Sight sight, ShopRecord shop, String step) {
+        DeviationViews views = new DeviationViews(sight, shop);
+        return shop.state().trouble().ofMade(step.substring(0, step.indexOf('/', step.indexOf('/') + 1))).stream()
+                .filter(d -> d.about().equals(step) || (!d.isOfStep() && d.isOpen()))
+                .map(views::of)
+                .toList();
+    }
+
+    private static String held(ShopRecord shop, String step) {
+        return shop.definitionWith(StartStep.project(step), StartStep.made(step))
+                .flatMap(d -> FoundStep.find(d, step).flatMap(f -> Held.by(d, shop.state(), f, shop.now())))
+                .orElse("");
     }
 
     private static List<CardView.Asked> figures(Card card) {

@@ -36,6 +36,7 @@ function what(entry) {
   const deeds = {
     start: "Start", finish: "Finish", note: "Note", reading: "Reading", correct: "Correction",
     ply: `Ply ${value(entry, "ply")}`, mix: `Cup ${value(entry, "batch")}`, lot: `Lot ${value(entry, "lot-typed") || value(entry, "lot")}`,
+    wrong: "Something is wrong",
     leak: `Leak-down, ${value(entry, "which")}`,
   };
   const said = value(entry, "text") || value(entry, "value") || value(entry, "why");
@@ -118,7 +119,7 @@ function lists(all) {
   document.querySelector("[data-kept-send]").hidden = waiting.length === 0;
 }
 
-const here = (e) => e.path.replace(/\?.*/, "").replace(/\/(start|finish|note|reading|correct|read|ply|mix|lot|leak)$/, "") === location.pathname.replace(/\/read$/, "");
+const here = (e) => e.path.replace(/\?.*/, "").replace(/\/(start|finish|note|reading|correct|read|ply|mix|lot|leak|wrong)$/, "") === location.pathname.replace(/\/read$/, "");
 
 function onPage(all) {
   const list = document.querySelector("[data-kept-here]");

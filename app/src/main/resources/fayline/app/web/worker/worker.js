@@ -19,7 +19,7 @@ const SHELL = [
   "/fonts/AtkinsonHyperlegible-Regular.ttf", "/fonts/AtkinsonHyperlegible-Bold.ttf", "/lib/htmx/dist/htmx.min.js",
 ];
 const KEPT_PAGES = /^\/$|^\/kept$|^\/card\/[^/]+\/\d+\/[^/]+$|^\/fits$|^\/fit\/[^/]+(\/read)?$/;
-const FORMS = /^\/card\/[^/]+\/\d+\/[^/]+\/(start|finish|note|reading|correct|ply|mix|lot|leak)$|^\/fit\/[^/]+\/read$/;
+const FORMS = /^\/card\/[^/]+\/\d+\/[^/]+\/(start|finish|note|reading|correct|ply|mix|lot|leak|wrong)$|^\/fit\/[^/]+\/read$/;
 const OWN_FILES = /^\/(static|fonts|lib)\//;
 const NO_ENTRY_OF_FORM = ["csrf", "once", "seen-project", "seen-person"];
 

@@ -1,4 +1,4 @@
-package fayline.app.web.card;
+package fayline.app.web.frame;
 
 import fayline.app.usecase.view.Photos;
 import fayline.flow.record.StepRecord;
@@ -25,15 +25,15 @@ public record PhotoView(String small, String whole, String says, String facts) {
      * @param note the note
      * @param begins who noted it and when
      */
-    static List<PhotoView> of(StepRecord.Note note, String begins) {
+    public static List<PhotoView> of(StepRecord.Note note, String begins) {
         return of(note.photos(), begins);
     }
 
     /**
-     * Pictures that go with something.
+     * Pictures in order.
      *
-     * @param all the pictures in order
-     * @param begins who told it and when
+     * @param all the pictures
+     * @param begins what they are of, who sent them and when
      */
     public static List<PhotoView> of(List<Photo> all, String begins) {
         return IntStream.range(0, all.size())
