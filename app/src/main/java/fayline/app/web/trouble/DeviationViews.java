@@ -68,7 +68,7 @@ public final class DeviationViews {
                 d.isOpen(),
                 d.isWaitingForSecond(),
                 d.settled().map(this::decided).orElse(List.of()),
-                d.settled().filter(s -> !d.isOpen()).map(s -> work(d, s)).orElse(List.of()),
+                d.settled().map(s -> work(d, s)).orElse(List.of()),
                 !shop.isJudged());
     }
 
