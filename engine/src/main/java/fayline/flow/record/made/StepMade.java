@@ -20,9 +20,14 @@ public record StepMade(String step, long from, List<Draw> draws, List<Mix> mixes
         plies = List.copyOf(plies);
     }
 
+    /** What went into a step of something that was never scrapped. */
+    public StepMade(String step, List<Draw> draws, List<Mix> mixes, List<Laid> plies) {
+        this(step, 0, draws, mixes, plies);
+    }
+
     /** A step into which nothing went. */
     public static StepMade none(String step) {
-        return new StepMade(step, 0, List.of(), List.of(), List.of());
+        return new StepMade(step, List.of(), List.of(), List.of());
     }
 
     /** Without what went into it before it was scrapped. */

@@ -66,8 +66,19 @@ public record ShopState(
             List<Note> notes,
             List<LotUse> used,
             Set<String> counted) {
-        this(now, steps, readings, weighed, moulds, notes, used, counted, MadeState.NONE, StockState.NONE,
-                List.of(), List.of());
+        this(
+                now,
+                steps,
+                readings,
+                weighed,
+                moulds,
+                notes,
+                used,
+                counted,
+                MadeState.NONE,
+                StockState.NONE,
+                List.of(),
+                List.of());
     }
 
     /**
@@ -81,8 +92,7 @@ public record ShopState(
 
     /** The same with something open, and work that puts right what came out other than drawn. */
     public ShopState withTroubles(List<Waiting> open, List<ReworkSteps.Piece> work) {
-        return new ShopState(
-                now, steps, readings, weighed, moulds, notes, used, counted, made, stock, open, work);
+        return new ShopState(now, steps, readings, weighed, moulds, notes, used, counted, made, stock, open, work);
     }
 
     /** A state in which nothing has happened yet: what a bare folder without a history stands for. */
@@ -112,7 +122,8 @@ public record ShopState(
 
     /** The same at another moment. */
     public ShopState withNow(Instant moment) {
-        return new ShopState(moment, steps, readings, weighed, moulds, notes, used, counted, made, stock, waiting, rework);
+        return new ShopState(
+                moment, steps, readings, weighed, moulds, notes, used, counted, made, stock, waiting, rework);
     }
 
     /**
