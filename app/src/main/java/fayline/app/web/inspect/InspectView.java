@@ -1,6 +1,6 @@
 package fayline.app.web.inspect;
 
-import fayline.app.web.card.PhotoView;
+import fayline.app.web.frame.PhotoView;
 import java.util.List;
 
 /**
