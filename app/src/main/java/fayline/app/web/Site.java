@@ -48,6 +48,8 @@ import fayline.app.web.live.LivePage;
 import fayline.app.web.lots.CountPage;
 import fayline.app.web.lots.LotPage;
 import fayline.app.web.lots.ReceivePage;
+import fayline.app.web.lots.TablePage;
+import fayline.app.web.orders.OrdersPage;
 import fayline.app.web.people.MePage;
 import fayline.app.web.people.PeoplePage;
 import fayline.app.web.people.SignInPage;
@@ -197,7 +199,9 @@ public final class Site implements WebServer.Pages {
                 new LotPage(sights, shop),
                 new ReceivePage(sights, shop),
                 new CountPage(sights, shop),
+                new TablePage(sights, shop),
                 new CostsPage(sights),
+                new OrdersPage(sights, shop),
                 new RecipesPage(sights),
                 cards,
                 new PhotoPage(new Photos(shop)),

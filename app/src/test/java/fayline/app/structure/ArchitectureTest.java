@@ -80,6 +80,7 @@ class ArchitectureTest {
         h.put("com.nulabinc..", List.of("fayline.app.usecase.people.."));
         h.put("org.snakeyaml..", List.of("fayline.store.file.."));
         h.put("org.apache.commons.csv..", List.of("fayline.store.file.."));
+        h.put("org.apache.poi..", List.of("fayline.store.file.table.."));
         h.put("net.fortuna..", List.of("fayline.store.file.."));
         h.put("io.javalin..", List.of("fayline.app.web.."));
         h.put("org.eclipse.jetty..", List.of("fayline.app.web.."));

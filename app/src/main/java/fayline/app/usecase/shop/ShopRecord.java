@@ -15,6 +15,7 @@ import fayline.flow.record.NewEntry;
 import fayline.flow.record.RecordFold;
 import fayline.flow.record.RecordState;
 import fayline.flow.record.StepRecord;
+import fayline.flow.result.stock.Orders;
 import fayline.store.file.DefinitionFolder;
 import fayline.store.file.DefinitionRead;
 import fayline.store.file.DefinitionReader;
@@ -243,7 +244,7 @@ public final class ShopRecord {
 
     /** The definition of a project now, with its pieces in their sets, where it can be read. */
     public Optional<Definition> definition(String project) {
-        return version(project).read().definition().map(d -> worked(divided(d, List.of())));
+        return version(project).read().definition().map(this::ordered).map(d -> worked(divided(d, List.of())));
     }
 
     /**
@@ -253,12 +254,17 @@ public final class ShopRecord {
      * @param made the part or joint that somebody has in hand
      */
     public Optional<Definition> definitionWith(String project, String made) {
-        return version(project).read().definition().map(d -> worked(divided(d, List.of(made))));
+        return version(project).read().definition().map(this::ordered).map(d -> worked(divided(d, List.of(made))));
     }
 
     /** With the work that puts deviations right. */
     private Definition worked(Definition d) {
         return ReworkSteps.on(d, Troubles.rework(state(), d.facts().id(), now()));
+    }
+
+    /** With what the record says is on order. */
+    private Definition ordered(Definition d) {
+        return Orders.over(d, state().stock().orders(), now());
     }
 
     /** In the sets that have begun or that the lead has decided about, then those in hand, then those planned. */
@@ -299,6 +305,7 @@ public final class ShopRecord {
         Version version = version(project);
         return version.read()
                 .definition()
+                .map(this::ordered)
                 .map(d -> worked(divided(d, List.of())))
                 .orElseThrow(() -> new UnreadableDefinitionException(
                         "The definition of " + project, version.read().problems()));
@@ -328,6 +335,7 @@ public final class ShopRecord {
     public List<Definition> wholeDefinitions() {
         return state().projects().stream()
                 .flatMap(p -> version(p).read().definition().stream())
+                .map(this::ordered)
                 .toList();
     }
 

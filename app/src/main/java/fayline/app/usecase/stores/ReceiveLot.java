@@ -88,6 +88,13 @@ public final class ReceiveLot {
         });
     }
 
+    /** What is wrong with a lot, were it received now; nothing is recorded. */
+    public List<InputProblem> look(Sent sent, String project, ReceivedLot lot) {
+        return shop.definition(project)
+                .map(d -> problems(sent, d, lot, shop.minute(), Optional.empty()))
+                .orElse(List.of());
+    }
+
     private List<InputProblem> problems(
             Sent sent, Definition d, ReceivedLot lot, Instant when, Optional<Certificate> certificate) {
         Checks checks = new Checks(d);

@@ -152,7 +152,11 @@ public record ShopForms(
                 d.shop().people().stream().map(p -> crew(p, time)).toList(),
                 d.lots().stream().map(l -> lot(d, l)).toList(),
                 stuffs(d),
-                d.deliveries().stream().map(o -> order(d, o)).toList(),
+                // What the record says is on order stands in no file: it is kept on Orders.
+                d.deliveries().stream()
+                        .filter(o -> view.record().stock().order(o.id()).isEmpty())
+                        .map(o -> order(d, o))
+                        .toList(),
                 d.facts().milestones().stream().map(ShopForms::goal).toList(),
                 days,
                 view.told().isPresent(),

@@ -1,5 +1,6 @@
 package fayline.app.web.stores;
 
+import fayline.app.usecase.people.Act;
 import fayline.app.usecase.view.StoresByPlan;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Sight;
@@ -33,11 +34,12 @@ public final class StoresPage implements Page {
             sights.with(
                     visit,
                     sight -> sights.show(
-                            visit, "stores.jte", sights.frame(visit, sight, "Stores", "/stores"), view(sight)));
+                            visit, "stores.jte", sights.frame(visit, sight, "Stores", "/stores"),
+                            view(sight, visit.actor().map(a -> a.may(Act.SEE_COSTS)).orElse(true))));
         });
     }
 
-    static StoresView view(Sight sight) {
+    private static StoresView view(Sight sight, boolean costs) {
         StoresResult stores = StoresByPlan.of(sight.view());
         return new StoresView(
                 stores.shortages().stream().map(s -> shortage(sight, s)).toList(),
@@ -47,7 +49,7 @@ public final class StoresPage implements Page {
                         .map(d -> delivery(sight, d))
                         .toList(),
                 WeekNeeds.of(sight.result(), sight.plan(), sight.view().zone()).stream()
-                        .map(w -> week(sight, w))
+                        .map(w -> week(sight, w, costs))
                         .toList(),
                 stores.notices().stream()
                         .map(Finding::sentence)
@@ -55,14 +57,16 @@ public final class StoresPage implements Page {
                         .toList());
     }
 
-    private static StoresView.Week week(Sight sight, WeekNeeds w) {
+    private static StoresView.Week week(Sight sight, WeekNeeds w, boolean costs) {
         String says = w.steps().size() + " steps, "
                 + sight.format().span(TimeSpan.ofMinutes(w.personMinutes())) + " of hands"
-                + String.format(
-                        Locale.ROOT,
-                        ", %.0f %s of material",
-                        w.cost(),
-                        sight.definition().facts().currency());
+                + (costs
+                        ? String.format(
+                                Locale.ROOT,
+                                ", %.0f %s of material",
+                                w.cost(),
+                                sight.definition().facts().currency())
+                        : "");
         return new StoresView.Week(
                 "Week of " + sight.time().day(w.monday()),
                 says,

@@ -141,12 +141,13 @@ public final class RatioAuditCalculator {
             RatioAudit audit, Verdict verdict, double deviation, double uncertainty, double resin, double hardener) {
         String found = String.format(
                 Locale.ROOT,
-                "%s of resin had %s of hardener and should have had %s: 100:%.3g instead of 100:%.3g, off by %+.1f +- %.1f"
+                "%s of resin had %s of hardener and should have had %s: 100:%.3g %s 100:%.3g, off by %+.1f +- %.1f"
                         + " percent where %.1f percent is allowed (at %.0f percent).",
                 FORMAT.mass(new Mass(resin)),
                 FORMAT.mass(new Mass(hardener)),
                 FORMAT.mass(new Mass(resin * nominal(audit))),
                 100 * hardener / resin,
+                verdict == Verdict.FAIL ? "instead of" : "against",
                 100 * nominal(audit),
                 100 * deviation,
                 100 * uncertainty,

@@ -32,8 +32,19 @@ public record CsvTable(List<String> header, List<Row> rows) {
      * @throws IOException if it cannot be read, is not UTF-8 or its quotes do not close
      */
     public static CsvTable read(Path file) throws IOException {
-        try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8);
-                CSVParser parser = CSVParser.parse(reader, CSVFormat.RFC4180)) {
+        try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+            return read(reader);
+        }
+    }
+
+    /**
+     * Reads a text.
+     *
+     * @param reader the text; the caller closes it
+     * @throws IOException if it cannot be read or its quotes do not close
+     */
+    static CsvTable read(Reader reader) throws IOException {
+        try (CSVParser parser = CSVParser.parse(reader, CSVFormat.RFC4180)) {
             List<Row> all = new ArrayList<>();
             for (CSVRecord r : parser) {
                 all.add(new Row(parser.getCurrentLineNumber(), r.toList()));

@@ -21,6 +21,9 @@ final class LotGroups {
      * @param mingled lots of which some use that names no lot may have drawn: they are one group
      */
     static List<List<Lot>> of(List<Lot> lots, List<Mix> mixes, Set<String> mingled) {
+        if (mixes.isEmpty()) {
+            return lots.isEmpty() ? List.of() : List.of(lots);
+        }
         Map<String, Set<String>> together = new LinkedHashMap<>();
         lots.forEach(l -> together.put(l.id(), new LinkedHashSet<>(Set.of(l.id()))));
         mixes.forEach(m -> join(together, m.resinLot(), m.hardenerLot()));
