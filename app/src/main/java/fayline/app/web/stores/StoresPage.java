@@ -34,8 +34,12 @@ public final class StoresPage implements Page {
             sights.with(
                     visit,
                     sight -> sights.show(
-                            visit, "stores.jte", sights.frame(visit, sight, "Stores", "/stores"),
-                            view(sight, visit.actor().map(a -> a.may(Act.SEE_COSTS)).orElse(true))));
+                            visit,
+                            "stores.jte",
+                            sights.frame(visit, sight, "Stores", "/stores"),
+                            view(
+                                    sight,
+                                    visit.actor().map(a -> a.may(Act.SEE_COSTS)).orElse(true))));
         });
     }
 
