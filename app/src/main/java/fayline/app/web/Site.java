@@ -63,6 +63,7 @@ import fayline.app.web.shop.DefinitionPage;
 import fayline.app.web.shop.ShopPage;
 import fayline.app.web.stores.StoresPage;
 import fayline.app.web.trouble.DeviationsPage;
+import fayline.app.web.week.WeekPage;
 import fayline.app.web.whatif.ColdPage;
 import fayline.app.web.whatif.WhatIfPage;
 import fayline.app.web.why.WhyPage;
@@ -162,7 +163,8 @@ public final class Site implements WebServer.Pages {
                 new BookPage(sights, shop, sheets),
                 new HoursPage(sights),
                 new SeriesPage(sights),
-                new InspectPage(sights, shop));
+                new InspectPage(sights, shop),
+                new WeekPage(sights, shop));
     }
 
     private List<Page> ofTheShop(Sights sights, Door door) {
