@@ -18,6 +18,7 @@ import fayline.app.web.card.PaperPage;
 import fayline.app.web.card.PhotoPage;
 import fayline.app.web.chain.ChainPage;
 import fayline.app.web.costs.CostsPage;
+import fayline.app.web.coupon.CouponPage;
 import fayline.app.web.design.AirframePage;
 import fayline.app.web.design.HeatPage;
 import fayline.app.web.design.MadePage;
@@ -164,7 +165,8 @@ public final class Site implements WebServer.Pages {
                 new HoursPage(sights),
                 new SeriesPage(sights),
                 new InspectPage(sights, shop),
-                new WeekPage(sights, shop));
+                new WeekPage(sights, shop),
+                new CouponPage(sights, shop));
     }
 
     private List<Page> ofTheShop(Sights sights, Door door) {

@@ -97,6 +97,8 @@ public final class TakeReading {
     static void check(Checks checks, Definition definition, Measured measured) {
         if (measured.kind().equals(CLIMATE)) {
             checkAir(checks, measured);
+        } else if (measured.kind().equals(CouponReadingChecks.KIND)) {
+            new CouponReadingChecks(checks, measured).check(definition.parts().find(measured.of()));
         } else {
             checkValue(checks, definition, measured);
         }
@@ -134,7 +136,7 @@ public final class TakeReading {
             checks.stop(
                     "kind",
                     "\"" + m.kind() + "\"",
-                    "climate, mass, vacuum, gap, flush, casting, width, mix or temperature",
+                    "climate, mass, vacuum, gap, flush, casting, width, mix, temperature or coupon",
                     "");
             return;
         }

@@ -4,6 +4,8 @@ import fayline.app.drawing.MassBar;
 import fayline.app.drawing.PlyStackDrawing;
 import fayline.app.drawing.SvgRenderer;
 import fayline.app.drawing.ZoneDrawing;
+import fayline.app.usecase.coupon.LookAtCoupons;
+import fayline.app.web.coupon.CouponPage;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
@@ -27,6 +29,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** A part or a joint: zones and plies drawn, quantities, steps with their states, and why. */
 public final class MadePage implements Page {
@@ -77,6 +80,9 @@ public final class MadePage implements Page {
         fact(facts, "Drawing", p.drawing());
         fact(facts, "Lies", p.orient());
         facts.add(new MadeView.Fact("As built", "Its book", bookLink(p.id())));
+        if (!p.coupons().isEmpty()) {
+            facts.add(new MadeView.Fact("Witness pieces", tested(sight, p), CouponPage.link(p.id())));
+        }
         facts.add(new MadeView.Fact("Heat", "May it be heated?", "/heat/" + p.id()));
         sight.definition().fits().items().stream()
                 .filter(f -> f.part().equals(Optional.of(p.id())) || f.against().contains(p.id()))
@@ -119,6 +125,14 @@ public final class MadePage implements Page {
                                 .map(sight::named)
                                 .toList())
                         .orElse(List.of()));
+    }
+
+    /** How far a part's witness pieces are tested. */
+    private static String tested(Sight sight, Part p) {
+        return LookAtCoupons.of(sight.view(), p).stream()
+                .map(c -> c.coupon().name() + ": " + c.values().size() + " of "
+                        + c.coupon().count())
+                .collect(Collectors.joining(", "));
     }
 
     static MadeView joint(Sight sight, Joint j) {

@@ -28,6 +28,7 @@ import java.util.Optional;
  * @param afterOpposite what it asks for because its opposite is made first
  * @param sets where it stands for like pieces that are made in sets
  * @param pieces where it is one of those sets
+ * @param coupons witness pieces that are laid up with it and tested for it
  */
 public record Part(
         String id,
@@ -46,7 +47,8 @@ public record Part(
         List<String> lessons,
         Optional<AfterOpposite> afterOpposite,
         Optional<PieceSets> sets,
-        Optional<PieceRange> pieces)
+        Optional<PieceRange> pieces,
+        List<Coupon> coupons)
         implements Keyed, Made {
     /** Copies the collections. */
     public Part {
@@ -54,6 +56,52 @@ public record Part(
         make = List.copyOf(make);
         sizes = Map.copyOf(sizes);
         lessons = List.copyOf(lessons);
+        coupons = List.copyOf(coupons);
+    }
+
+    /** Without witness pieces. */
+    public Part(
+            String id,
+            String name,
+            String in,
+            Hand hand,
+            Optional<String> opposite,
+            Optional<String> mould,
+            List<Zone> zones,
+            List<Make> make,
+            Optional<Entered<Mass>> target,
+            Optional<Entered<Length>> arm,
+            Map<String, Double> sizes,
+            String drawing,
+            String orient,
+            List<String> lessons,
+            Optional<AfterOpposite> afterOpposite,
+            Optional<PieceSets> sets,
+            Optional<PieceRange> pieces) {
+        this(
+                id,
+                name,
+                in,
+                hand,
+                opposite,
+                mould,
+                zones,
+                make,
+                target,
+                arm,
+                sizes,
+                drawing,
+                orient,
+                lessons,
+                afterOpposite,
+                sets,
+                pieces,
+                List.of());
+    }
+
+    /** The witness pieces of an id. */
+    public Optional<Coupon> coupon(String coupon) {
+        return coupons.stream().filter(c -> c.id().equals(coupon)).findFirst();
     }
 
     /** The same made by other makes. */
@@ -74,6 +122,6 @@ public record Part(
     private Part with(List<Make> makes, Optional<AfterOpposite> asks, Optional<PieceSets> divided) {
         return new Part(
                 id, name, in, hand, opposite, mould, zones, makes, target, arm, sizes, drawing, orient, lessons, asks,
-                divided, pieces);
+                divided, pieces, coupons);
     }
 }

@@ -165,13 +165,26 @@ public final class HistoryKind {
                     "For times that the clock shows twice, when it is put back."),
             may(
                     "kind",
-                    Words.of("climate", "mass", "vacuum", "gap", "flush", "casting", "width", "mix", "temperature"),
+                    Words.of(
+                            "climate",
+                            "mass",
+                            "vacuum",
+                            "gap",
+                            "flush",
+                            "casting",
+                            "width",
+                            "mix",
+                            "temperature",
+                            "coupon"),
                     "What was read."),
             may(
                     "of",
                     Forms.WORK_REF,
                     "The part, fit or step that was measured; of a lot received the material or system."),
-            may("station", Forms.MARK, "The station of a fit, or the width of its frame."),
+            may(
+                    "station",
+                    Forms.MARK,
+                    "The station of a fit, the width of its frame, or the id of a part's witness pieces."),
             may(
                     "state",
                     Forms.NAME,

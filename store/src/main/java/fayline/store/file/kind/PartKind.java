@@ -12,6 +12,8 @@ import fayline.basis.geometry.Outline;
 import fayline.basis.units.Area;
 import fayline.basis.units.Length;
 import fayline.flow.project.design.AfterOpposite;
+import fayline.flow.project.design.Coupon;
+import fayline.flow.project.design.CouponTest;
 import fayline.flow.project.design.Hand;
 import fayline.flow.project.design.Part;
 import fayline.flow.project.design.PieceSets;
@@ -86,6 +88,7 @@ public final class PartKind {
             may("axis", Measure.any(ANGLE), "Direction from which ply angles count, against the part's axis."),
             may("outline", OUTLINE, "Its plane outline."));
 
+    private static final int USUAL_COUPONS = 5;
     private static final String[] KINDS = Fields.words(StepKind.class);
 
     private static final Keys AFTER_OPPOSITE = Keys.of(
@@ -127,6 +130,14 @@ public final class PartKind {
                     may("as", Forms.REF, "The part whose sets these follow, each made with what that one makes."))
             .oneOf("pieces", "as");
 
+    private static final Keys COUPON = Keys.of(
+            "witness pieces",
+            must("id", Forms.ID, "Their id within the part."),
+            may("name", Forms.TEXT, "Their name; the id where nothing is said."),
+            must("test", Words.of(Fields.words(CouponTest.class)), "How they are tested."),
+            may("count", Numeral.count(1, 200), "How many results are planned; 5 where nothing is said."),
+            may("allowable", Forms.TEXT, "The allowable that the results speak for, by its name."));
+
     static final Keys SHAPE = Keys.of(
             "a part",
             must("id", Forms.ID, "Its id."),
@@ -147,6 +158,7 @@ public final class PartKind {
             may("sizes", MakeKind.SIZES, "Other measures that rates count by: plain counts, lengths, areas."),
             may("zones", Listed.of(ZONE), "Areas with their own stack."),
             may("make", Listed.of(MakeKind.MAKE), "The recipes that make it, in order."),
+            may("coupons", Listed.of(COUPON), "Witness pieces laid up with it and tested for it."),
             may("lessons", Listed.of(Forms.TEXT), "What earlier parts taught."));
 
     private PartKind() {}
@@ -175,7 +187,18 @@ public final class PartKind {
                 f.texts("lessons"),
                 f.below("after-opposite").map(PartKind::afterOpposite),
                 f.below("sets").map(PartKind::sets),
-                Optional.empty());
+                Optional.empty(),
+                f.list("coupons").stream().map(PartKind::coupon).toList());
+    }
+
+    private static Coupon coupon(Fields c) {
+        String id = c.text("id", "");
+        return new Coupon(
+                id,
+                c.text("name", id),
+                c.word("test", CouponTest.class).orElse(CouponTest.BARCOL),
+                c.whole("count", USUAL_COUPONS),
+                c.text("allowable", ""));
     }
 
     private static AfterOpposite afterOpposite(Fields o) {

@@ -1,0 +1,88 @@
+package fayline.flow.result.coupon;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import fayline.flow.project.design.Coupon;
+import fayline.flow.project.design.CouponTest;
+import fayline.flow.project.design.Hand;
+import fayline.flow.project.design.Part;
+import fayline.flow.record.TakenReading;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Statistics of witness pieces, reckoned by hand beside each check. */
+class CouponCalculatorTest {
+    private static Part part(Coupon... coupons) {
+        return new Part(
+                "spar",
+                "Spar",
+                "wing",
+                Hand.NONE,
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Map.of(),
+                "",
+                "",
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(coupons));
+    }
+
+    private static List<TakenReading> read(String coupon, String... typed) {
+        List<TakenReading> all = new ArrayList<>();
+        for (String t : typed) {
+            all.add(new TakenReading(
+                    all.size(), "p", Instant.EPOCH, "ilse", "coupon", "spar", coupon, "", Map.of("value", t)));
+        }
+        return all;
+    }
+
+    @Test
+    void should_tell_mean_deviation_and_variation_of_stresses_in_mixed_units() {
+        // 20, 22 and 24 MPa, one of them typed as N/mm2 is MPa: mean 22, s = sqrt((4 + 0 + 4) / 2) = 2, CV = 2 / 22.
+        Part part = part(new Coupon("lap", "Laps", CouponTest.LAP_SHEAR, 5, "paste-lap-shear"));
+        CouponResult r = CouponCalculator.calculate(part, read("lap", "20 MPa", "22000 kPa", "24 MPa"))
+                .get(0);
+        assertThat(r.mean().orElseThrow()).isCloseTo(22e6, within(1.0));
+        assertThat(r.deviation().orElseThrow()).isCloseTo(2e6, within(1.0));
+        assertThat(r.variation().orElseThrow()).isCloseTo(2.0 / 22, within(1e-9));
+        assertThat(r.missing()).isEqualTo(2);
+    }
+
+    @Test
+    void should_tell_no_deviation_of_one_result_and_nothing_of_none() {
+        Part part = part(
+                new Coupon("b", "Barcol", CouponTest.BARCOL, 1, ""),
+                new Coupon("f", "Fibre", CouponTest.BURN_OFF, 3, ""));
+        List<CouponResult> all = CouponCalculator.calculate(part, read("b", "47"));
+        assertThat(all.get(0).mean()).hasValue(47);
+        assertThat(all.get(0).deviation()).isEmpty();
+        assertThat(all.get(0).missing()).isZero();
+        assertThat(all.get(1).mean()).isEmpty();
+        assertThat(all.get(1).variation()).isEmpty();
+        assertThat(all.get(1).missing()).isEqualTo(3);
+    }
+
+    @Test
+    void should_take_no_value_that_its_test_cannot_give() {
+        assertThat(CouponCalculator.value(CouponTest.BARCOL, "101")).isEmpty();
+        assertThat(CouponCalculator.value(CouponTest.BARCOL, "47 MPa")).isEmpty();
+        assertThat(CouponCalculator.value(CouponTest.BURN_OFF, "120 %")).isEmpty();
+        assertThat(CouponCalculator.value(CouponTest.BURN_OFF, "58.2 %").orElseThrow())
+                .isCloseTo(0.582, within(1e-12));
+        assertThat(CouponCalculator.value(CouponTest.TENSILE, "0 MPa")).isEmpty();
+        assertThat(CouponCalculator.value(CouponTest.TENSILE, "fast")).isEmpty();
+        assertThat(CouponCalculator.value(CouponTest.TENSILE, "50 ksi")).isNotEmpty();
+    }
+}
