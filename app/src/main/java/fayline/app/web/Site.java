@@ -63,6 +63,7 @@ import fayline.app.web.series.SeriesPage;
 import fayline.app.web.shop.DefinitionPage;
 import fayline.app.web.shop.ShopPage;
 import fayline.app.web.stores.StoresPage;
+import fayline.app.web.traveller.TravelledPage;
 import fayline.app.web.trouble.DeviationsPage;
 import fayline.app.web.week.WeekPage;
 import fayline.app.web.whatif.ColdPage;
@@ -184,6 +185,7 @@ public final class Site implements WebServer.Pages {
                 new WishesPage(sights, shop, whatIf),
                 new WishStepPage(sights, shop, whatIf),
                 new DeviationsPage(sights, shop),
+                new TravelledPage(sights, shop),
                 new AirframePage(sights),
                 new MadePage(sights),
                 new HeatPage(sights),
