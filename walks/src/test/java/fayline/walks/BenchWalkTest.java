@@ -71,13 +71,13 @@ class BenchWalkTest {
             start(page, MADE + step);
             Locator main = page.locator("button.main");
             assertThat(main.innerText()).contains("Finish");
-            main.click();
+            Shopfloor.finish(page);
             assertThat(page.locator("main").innerText())
                     .doesNotContain("button.main")
                     .contains("done");
         }
         start(page, MADE + "bag-1");
-        page.locator("button.main").click();
+        Shopfloor.finish(page);
         String after = clocks(page);
         assertThat(before).doesNotContain("Chine doubler, left");
         assertThat(after).contains("Chine doubler, left");

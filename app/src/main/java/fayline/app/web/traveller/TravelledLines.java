@@ -58,7 +58,8 @@ final class TravelledLines {
             TravelledView.Line l = line(step, d.seq(), words.draw(d), List.of());
             lines.add(new Dated(d.at(), l));
         });
-        made.mixes().forEach(m -> lines.add(new Dated(m.at(), line(step, m.seq(), words.mix(m), List.of(air(m.at()))))));
+        made.mixes()
+                .forEach(m -> lines.add(new Dated(m.at(), line(step, m.seq(), words.mix(m), List.of(air(m.at()))))));
         made.plies().forEach(p -> ply(step, kept, made, p));
         readings(step);
         kept.notes().forEach(n -> {
@@ -124,7 +125,8 @@ final class TravelledLines {
                 new TravelledView.Line(
                         step.title(),
                         Sight.cardLink(step.id()),
-                        "Ply " + p.ply() + (p.name().isEmpty() ? "" : ", " + p.name()) + (p.skipped() ? ": left out" : ""),
+                        "Ply " + p.ply() + (p.name().isEmpty() ? "" : ", " + p.name())
+                                + (p.skipped() ? ": left out" : ""),
                         words.entered(p.step(), p.at(), p.by(), p.told()),
                         facts,
                         List.of(),
@@ -156,8 +158,8 @@ final class TravelledLines {
                 add(
                         step,
                         r.at(),
-                        "Reading: " + r.kind() + (r.state().isEmpty() ? "" : ", " + r.state().replace('-', ' ')) + " "
-                                + r.value(),
+                        "Reading: " + r.kind()
+                                + (r.state().isEmpty() ? "" : ", " + r.state().replace('-', ' ')) + " " + r.value(),
                         r.seq(),
                         instrument(r.values()),
                         "",

@@ -40,9 +40,8 @@ public final class TravelledPage implements Page {
 
     private TravelledView view(Visit visit, Sight sight) {
         String made = visit.inPath("made");
-        String name = sight.made(made)
-                .map(m -> m.name())
-                .orElseThrow(() -> Refusal.absent("part or joint of that name"));
+        String name =
+                sight.made(made).map(m -> m.name()).orElseThrow(() -> Refusal.absent("part or joint of that name"));
         boolean byDate = visit.query("order").equals("date");
         List<TravelledView.Line> all = new TravelledLines(sight, shop.state(), made).lines(byDate);
         String find = visit.query("find").strip();
