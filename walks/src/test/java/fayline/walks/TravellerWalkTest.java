@@ -88,13 +88,12 @@ class TravellerWalkTest {
         // without network the next ply is kept on the phone, and comes in by itself
         page.navigate(shop.at(CARD + "lay-up-1"));
         held(page);
-        page.context().setOffline(true);
+        shop.kill();
         tick(page);
         page.waitForFunction("() => document.querySelector('[data-kept-here]').textContent.includes('Ply 2')");
-        page.context().setOffline(false);
-        page.evaluate("() => window.dispatchEvent(new Event('online'))");
-        page.waitForFunction(
-                "async () => { const a = await self.faylineKept.all(); return a.length > 0 && a.every((e) => e.state === 'sent'); }");
+        shop.start();
+        page.navigate(shop.at("/kept"));
+        page.waitForFunction("() => document.querySelector('[data-kept-sent]').textContent.includes('Ply 2')");
         page.navigate(shop.at(CARD + "lay-up-1"));
         assertThat(ply(page, 2).innerText()).contains("laid");
         // a cup out of tolerance is said while it is typed; what was acknowledged outlives the server
@@ -159,7 +158,8 @@ class TravellerWalkTest {
         page.locator("#wrong summary").click();
         page.locator("#wrong-text").fill("Cut to the left hand's template.");
         page.locator("#wrong form button:not([type=button])").click();
-        page.waitForFunction("() => document.querySelector('#troubles') !== null");
+        assertThat(page.locator("main").innerText()).contains("Recorded as entry");
+        assertThat(page.locator("#troubles").innerText()).contains("Cut to the left hand's template");
         page.navigate(shop.at("/card/chine-doubler-right/1/lay-up-1"));
         assertThat(page.locator("main").innerText()).contains("Held").contains("Cut to the left hand's template");
     }

@@ -69,7 +69,7 @@ function begin(form) {
 
   async function prepare() {
     const mine = ++round;
-    const original = form.elements.original.checked;
+    const original = Boolean(form.elements.original?.checked);
     let unable = 0;
     says.textContent = "Making the photos ready.";
     box.hidden = taken.length === 0;
@@ -100,7 +100,7 @@ function begin(form) {
   }
 
   for (const input of [camera, choose]) input.addEventListener("change", () => add(input));
-  form.elements.original.addEventListener("change", () => { if (taken.length > 0) start(); });
+  form.elements.original?.addEventListener("change", () => { if (taken.length > 0) start(); });
   function none() {
     taken = [];
     round++;
