@@ -94,8 +94,8 @@ public final class ReadingsDrawing {
     }
 
     private void dot(Dot d, Point at) {
-        boolean outside = lower.isPresent() && d.value() < lower.getAsDouble()
-                || upper.isPresent() && d.value() > upper.getAsDouble();
+        boolean outside = (lower.isPresent() && d.value() < lower.getAsDouble())
+                || (upper.isPresent() && d.value() > upper.getAsDouble());
         if (outside) {
             shapes.add(new Shape.Disc(at, DOT + 0.5, Ink.PAPER, Ink.TROUBLE, 0.5));
             shapes.add(Shape.line(at.xMm() - 2.4, at.yMm(), at.xMm() + 2.4, at.yMm(), Ink.TROUBLE, 0.4));
