@@ -34,8 +34,7 @@ record ServedNetwork(
 
     static ServedNetwork in(Path folder) throws Exception {
         MovedClock clock = new MovedClock();
-        OpenShop open =
-                OpenShop.openWith(folder.resolve("data"), Path.of("../demo/ousel"), ServedDemo.CLOCK, Optional.empty());
+        OpenShop open = ServedDemo.open(folder.resolve("data"));
         People people = new People(open.shop(), open.people(), clock, new SecureRandom());
         LocalAuthority authority = LocalAuthority.of(folder, Instant.now(), "");
         ServerIdentity identity =
