@@ -6,9 +6,12 @@ import java.io.UncheckedIOException;
 import java.net.JarURLConnection;
 import java.net.URL;
 import java.net.URLConnection;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.Enumeration;
 import java.util.Locale;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -47,17 +50,17 @@ public final class CpSatLibrary {
      * @throws UncheckedIOException if it cannot be unpacked: another platform, or a folder that cannot be written
      * @throws UnsatisfiedLinkError if it cannot be loaded
      */
-    public synchronized void load() {
+    public void load() {
         String platform = platform(System.getProperty("os.name", ""), System.getProperty("os.arch", ""));
         Path home = folder.resolve(platform + "-" + VERSION);
-        try {
-            if (!Files.exists(home.resolve(WHOLE))) {
-                unpack(platform, home);
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException("the native library of CP-SAT could not be unpacked", e);
-        }
         synchronized (LOADED) {
+            try {
+                if (!Files.exists(home.resolve(WHOLE))) {
+                    unpackOnce(platform, home);
+                }
+            } catch (IOException e) {
+                throw new UncheckedIOException("the native library of CP-SAT could not be unpacked", e);
+            }
             if (!LOADED.get()) {
                 System.load(home.resolve(fileName(platform)).toAbsolutePath().toString());
                 LOADED.set(true);
@@ -81,13 +84,24 @@ public final class CpSatLibrary {
         return platform.contains("darwin") ? "libjniortools.dylib" : "libjniortools.so";
     }
 
+    /** Unpacks while no other process does; one that was waited for has done it. */
+    private void unpackOnce(String platform, Path home) throws IOException {
+        Files.createDirectories(folder);
+        try (FileChannel gate = FileChannel.open(
+                        folder.resolve("unpacking"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+                FileLock held = gate.lock()) {
+            if (held.isValid() && !Files.exists(home.resolve(WHOLE))) {
+                unpack(platform, home);
+            }
+        }
+    }
+
     /** Unpacks into a folder beside and renames it, so that a half-unpacked one is never taken for whole. */
     private void unpack(String platform, Path home) throws IOException {
         URL library = CpSatLibrary.class.getResource("/" + platform + "/" + fileName(platform));
         if (library == null) {
             throw new IOException("no " + platform + " among the libraries of this installation");
         }
-        Files.createDirectories(folder);
         Path part = Files.createTempDirectory(folder, "part");
         try {
             copyAll(library, platform, part);
