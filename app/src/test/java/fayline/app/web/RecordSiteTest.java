@@ -54,7 +54,9 @@ class RecordSiteTest extends AtTheDemo {
     void should_show_only_what_is_asked_for() throws Exception {
         String readings = browser.page("/record?sort=readings");
 
-        assertThat(readings).contains("read gap of ", "read coupon of ").doesNotContain(">finished ", "told the crew a plan");
+        assertThat(readings)
+                .contains("read gap of ", "read coupon of ")
+                .doesNotContain(">finished ", "told the crew a plan");
         long first = entries().stream()
                 .filter(e -> e.kind().equals(EntryKind.READING_TAKEN.key()))
                 .reduce((a, b) -> b)
