@@ -46,8 +46,9 @@ final class CostCommand implements Callable<Integer> {
         ShopView view = place.look(surroundings);
         CostReport report = CostsByPlan.of(view);
         String currency = view.definition().facts().currency();
-        if (before != null) {
-            ShopView old = ReadFolder.read(before, place.now(), surroundings.clock());
+        Path earlier = before;
+        if (earlier != null) {
+            ShopView old = ReadFolder.read(earlier, place.now(), surroundings.clock());
             difference(CostsByPlan.of(old), report, currency);
             return ExitCode.DONE;
         }
