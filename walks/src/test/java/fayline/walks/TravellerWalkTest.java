@@ -119,7 +119,8 @@ class TravellerWalkTest {
         finish(page, "bag-1");
         start(page, "inspect");
         page.locator("#signed").selectOption("tove");
-        finish(page, "inspect");
+        Shopfloor.finish(page);
+        assertThat(page.locator("main").innerText()).contains("signed by Tove");
         page.navigate(shop.at("/traveller/" + PART));
         String all = page.locator("main").innerText();
         int plies = page.locator("li strong", new Page.LocatorOptions().setHasText("Ply "))

@@ -34,7 +34,7 @@ public final class Door {
 
     /** Where pictures may come: notes. */
     private static final Pattern TAKES_PICTURES =
-            Pattern.compile("/card/[^/]+/[^/]+/[^/]+/note|/stores/(receive|table)");
+            Pattern.compile("/card/[^/]+/[^/]+/[^/]+/(note|wrong)|/stores/(receive|table)");
 
     private static final String POLICY = "default-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self'; "
             + "frame-ancestors 'none'; img-src 'self' data: blob:";
