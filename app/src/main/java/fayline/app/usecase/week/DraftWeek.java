@@ -177,9 +177,15 @@ public final class DraftWeek {
         return did;
     }
 
+    /** Whether nothing of it was left to do when the week ended. */
     private boolean isFinished(List<StepResult> steps) {
+        Instant end = monday.plusDays(7).atStartOfDay(view.zone()).toInstant();
         return steps.stream()
-                .allMatch(s -> view.record().step(s.id()).finished().isPresent());
+                .allMatch(s -> view.record()
+                        .step(s.id())
+                        .finished()
+                        .filter(f -> f.isBefore(end))
+                        .isPresent());
     }
 
     private String weighed(Made m) {

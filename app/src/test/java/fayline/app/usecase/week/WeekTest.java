@@ -65,6 +65,10 @@ class WeekTest {
                 .contains("On Thursday we laid up 8 plies and bagged it.")
                 .contains("It weighs 11.32 kg")
                 .contains("took longer or came later than planned: something failed and was done again");
+        // The inner plies went down a week later, and the trim after them.
+        assertThat(text.substring(text.indexOf("\n\nHull bottom."), text.indexOf("\n\nMain spar, left.")))
+                .doesNotContain("With that it is done.");
+        assertThat(draft(FIRST.plusDays(7), Private.NOTHING).text()).contains("With that it is done.");
         assertThat(draft(LocalDate.of(2025, 6, 2), Private.NOTHING).text())
                 .isEqualTo("Nothing was recorded in this week.");
         assertThat(draft(LocalDate.of(2026, 3, 2), Private.NOTHING).text()).contains("Planned for the week after: ");
