@@ -61,7 +61,7 @@ class CutWalkTest {
             page.navigate(shop.at(CUT));
             shop.wire().cutNextPost(cuts.get(i));
             // to the page after it: that of the program, or the one that the phone has
-            page.waitForNavigation(() -> Shopfloor.note(page, text));
+            Shopfloor.noteAndLeave(page, text);
             // in the record at once where the answer came though the wire was cut; else kept here and sent later
             page.locator("ul.rows li", new Page.LocatorOptions().setHasText(text))
                     .first()

@@ -8,8 +8,10 @@ import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicIntegerArray;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 
@@ -70,20 +72,25 @@ final class CuttingProxy implements AutoCloseable {
 
     /** One connection: how many bytes still pass each way, and what then. */
     private static final class Wire {
-        private final AtomicIntegerArray left = new AtomicIntegerArray(new int[] {NEVER, NEVER});
+        private final Map<Way, AtomicInteger> left =
+                Map.of(Way.TO_SERVER, new AtomicInteger(NEVER), Way.TO_PHONE, new AtomicInteger(NEVER));
         private volatile How how = How.RESET;
 
         private void cut(Cut cut) {
             how = cut.how();
-            left.set(cut.way().ordinal(), cut.after());
+            of(cut.way()).set(cut.after());
+        }
+
+        private AtomicInteger of(Way way) {
+            return Objects.requireNonNull(left.get(way));
         }
 
         private int left(Way way) {
-            return left.get(way.ordinal());
+            return of(way).get();
         }
 
         private void passed(Way way, int bytes) {
-            left.getAndUpdate(way.ordinal(), l -> l == NEVER ? NEVER : l - bytes);
+            of(way).getAndUpdate(l -> l == NEVER ? NEVER : l - bytes);
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * What clients wrote to and read from single texts, each of which holds one value at a time: whether each text can have taken its values
@@ -47,11 +48,12 @@ final class Register {
      * @param initial what each text held at first
      */
     synchronized Optional<String> fault(Map<String, String> initial) {
-        return ofText.keySet().stream()
-                .sorted()
-                .filter(t -> !new Search(ofText.get(t)).holds(initial.get(t)))
-                .findFirst()
-                .map(t -> "what was written to and read from \"" + t + "\" has no order: " + ofText.get(t));
+        return new TreeMap<>(ofText)
+                .entrySet().stream()
+                        .filter(t -> !new Search(t.getValue()).holds(initial.getOrDefault(t.getKey(), "")))
+                        .findFirst()
+                        .map(t -> "what was written to and read from \"" + t.getKey() + "\" has no order: "
+                                + t.getValue());
     }
 
     /** A search for an order of one text's operations. */

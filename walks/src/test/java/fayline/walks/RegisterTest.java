@@ -120,7 +120,7 @@ class RegisterTest {
         private Optional<String> run() {
             for (long now = 1; now <= STEPS; now++) {
                 Optional.ofNullable(late.remove(now))
-                        .ifPresent(u -> values.get(u.text).add(u.value));
+                        .ifPresent(u -> held(u.text).add(u.value));
                 step(random.nextInt(CLIENTS), now);
             }
             underWay.values().stream()
@@ -147,9 +147,13 @@ class RegisterTest {
             }
         }
 
+        private List<String> held(String text) {
+            return values.computeIfAbsent(text, t -> new ArrayList<>());
+        }
+
         /** Whether it still has to count after it is acknowledged. */
         private boolean act(Under under) {
-            List<String> held = values.get(under.text);
+            List<String> held = held(under.text);
             if (under.value.isEmpty()) {
                 boolean stale = held.size() > 8 && wrong(Plant.STALE_READ, 4);
                 under.read = held.get(held.size() - 1 - (stale ? 6 : 0));

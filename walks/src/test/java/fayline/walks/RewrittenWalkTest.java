@@ -41,7 +41,7 @@ class RewrittenWalkTest {
 
     private static void note(Page page, String text) {
         page.navigate(shop.at(CUT));
-        page.waitForNavigation(() -> Shopfloor.note(page, text));
+        Shopfloor.noteAndLeave(page, text);
         // a server that has just begun may take its time; what was kept meanwhile is sent from here
         page.navigate(shop.at("/kept"));
         assertThat(page.locator("[data-kept-none]"))

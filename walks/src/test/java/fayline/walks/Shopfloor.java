@@ -9,6 +9,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.WaitForSelectorState;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -160,6 +161,14 @@ final class Shopfloor implements AutoCloseable {
                 .click();
         card.locator("#note-text").fill(text);
         card.locator("form[action*='/note'] button").click();
+    }
+
+    /** Sends a note from a card and waits for the page after it: the program's, or the one that the phone has. */
+    static void noteAndLeave(Page card, String text) {
+        card.evaluate("() => { document.documentElement.dataset.left = 'yes'; }");
+        note(card, text);
+        card.locator("html:not([data-left])")
+                .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.ATTACHED));
     }
 
     private Page page(int width, int height, boolean touch) {

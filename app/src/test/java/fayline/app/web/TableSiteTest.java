@@ -7,9 +7,11 @@ import org.junit.jupiter.api.Test;
 
 /** Lots from a table: every wrong cell named, nothing half taken. */
 class TableSiteTest extends AtTheDemo {
-    private static final String GOOD = "lot,of,part,quantity,received,weighed,price\n"
-            + "T-1,er-slow,resin,20.00 kg,2026-03-03,yes,16.90 per kg\n"
-            + "T-2,er-slow,hardener,6.00 kg,2026-03-03,yes,\n";
+    private static final String GOOD = """
+            lot,of,part,quantity,received,weighed,price
+            T-1,er-slow,resin,20.00 kg,2026-03-03,yes,16.90 per kg
+            T-2,er-slow,hardener,6.00 kg,2026-03-03,yes,
+            """;
 
     private HttpResponse<String> look(String csv) throws Exception {
         String html = browser.page("stores/table");
@@ -47,9 +49,12 @@ class TableSiteTest extends AtTheDemo {
 
     @Test
     void should_name_every_wrong_cell_by_row_and_column_and_take_nothing() throws Exception {
-        String page = look("lot,of,quantity,received,part\nX-1,g-200,many,2026-03-03,\nX-2,nothing,3 m2,yesterday,\n"
-                        + "X-1,er-slow,3 kg,2026-03-03,\n")
-                .body();
+        String page = look("""
+                        lot,of,quantity,received,part
+                        X-1,g-200,many,2026-03-03,
+                        X-2,nothing,3 m2,yesterday,
+                        X-1,er-slow,3 kg,2026-03-03,
+                        """).body();
         assertThat(page)
                 .contains("table:2: column C (quantity)")
                 .contains("table:3: column B (of)")

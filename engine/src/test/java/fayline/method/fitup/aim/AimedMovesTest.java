@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -65,11 +66,15 @@ class AimedMovesTest {
         return rows;
     }
 
+    private static AimedMove at(Map<Aim, AimedMove> ways, Aim aim) {
+        return Optional.ofNullable(ways.get(aim)).orElseThrow();
+    }
+
     private static void eachIsBestAtItsAim(Map<Aim, AimedMove> ways, double close) {
-        AimedMove.Left worst = ways.get(Aim.WORST).move().orElseThrow();
-        AimedMove.Left even = ways.get(Aim.EVEN).move().orElseThrow();
-        AimedMove.Left inside = ways.get(Aim.INSIDE).move().orElseThrow();
-        AimedMove.Left least = ways.get(Aim.LEAST).move().orElseThrow();
+        AimedMove.Left worst = at(ways, Aim.WORST).move().orElseThrow();
+        AimedMove.Left even = at(ways, Aim.EVEN).move().orElseThrow();
+        AimedMove.Left inside = at(ways, Aim.INSIDE).move().orElseThrow();
+        AimedMove.Left least = at(ways, Aim.LEAST).move().orElseThrow();
         for (AimedMove other : ways.values()) {
             AimedMove.Left o = other.move().orElseThrow();
             assertTrue(worst.worst() <= o.worst() + close, other::toString);
@@ -89,8 +94,8 @@ class AimedMovesTest {
             Map<Aim, AimedMove> ways =
                     answer(flat(drawn(chance), new Spot(0, 0), MoveLimits.of(6, 6, Math.toRadians(1.5))), 0);
             eachIsBestAtItsAim(ways, CLOSE);
-            double inside = ways.get(Aim.INSIDE).move().orElseThrow().marginMm();
-            double worst = ways.get(Aim.WORST).move().orElseThrow().marginMm();
+            double inside = at(ways, Aim.INSIDE).move().orElseThrow().marginMm();
+            double worst = at(ways, Aim.WORST).move().orElseThrow().marginMm();
             apart += inside > worst + 0.01 ? 1 : 0;
         }
         // limits are not alike on both sides, so the aims do differ
@@ -117,10 +122,10 @@ class AimedMovesTest {
         // straight lines are up to 0.02 mm off the rigid part, whose measures are compared
         eachIsBestAtItsAim(ways, 0.02);
         List<Double> d = c.expected().get("leastSquares").get("d").numbers();
-        SpaceMove even = ways.get(Aim.EVEN).move().orElseThrow().move();
+        SpaceMove even = at(ways, Aim.EVEN).move().orElseThrow().move();
         assertEquals(d.get(0), even.shiftMm().x(), 1e-6);
         assertEquals(d.get(2), even.shiftMm().z(), 1e-6);
-        assertEquals(14, ways.get(Aim.INSIDE).move().orElseThrow().flushes().size());
+        assertEquals(14, at(ways, Aim.INSIDE).move().orElseThrow().flushes().size());
     }
 
     private static Vector vector(List<Double> v) {
@@ -151,8 +156,8 @@ class AimedMovesTest {
             Map<Aim, AimedMove> a = answer(flat(rows, new Spot(0, 0), room), 0.05);
             Map<Aim, AimedMove> b = answer(flat(other, new Spot(0, 0), room), 0.05);
             for (Aim aim : Aim.values()) {
-                SpaceMove here = a.get(aim).move().orElseThrow().move();
-                SpaceMove there = b.get(aim).move().orElseThrow().move();
+                SpaceMove here = at(a, aim).move().orElseThrow().move();
+                SpaceMove there = at(b, aim).move().orElseThrow().move();
                 assertEquals(-here.shiftMm().x(), there.shiftMm().x(), CLOSE, aim::name);
                 assertEquals(here.shiftMm().y(), there.shiftMm().y(), CLOSE, aim::name);
                 assertEquals(-here.turnRad().z(), there.turnRad().z(), 1e-6, aim::name);
@@ -174,11 +179,11 @@ class AimedMovesTest {
         // 2.85
         // of the limits for the third; for the fourth the farthest end needs 0.3 up and the nearest 0.1.
         assertEquals(
-                0.4, ways.get(Aim.WORST).move().orElseThrow().move().shiftMm().y(), 1e-6);
+                0.4, at(ways, Aim.WORST).move().orElseThrow().move().shiftMm().y(), 1e-6);
         assertEquals(
-                0.4, ways.get(Aim.EVEN).move().orElseThrow().move().shiftMm().y(), 1e-6);
-        assertEquals(0.35, ways.get(Aim.INSIDE).move().orElseThrow().marginMm(), 1e-6);
-        assertEquals(3.2, ways.get(Aim.LEAST).move().orElseThrow().gapsMm().get(4), 1e-6);
+                0.4, at(ways, Aim.EVEN).move().orElseThrow().move().shiftMm().y(), 1e-6);
+        assertEquals(0.35, at(ways, Aim.INSIDE).move().orElseThrow().marginMm(), 1e-6);
+        assertEquals(3.2, at(ways, Aim.LEAST).move().orElseThrow().gapsMm().get(4), 1e-6);
     }
 
     @Test
@@ -192,23 +197,23 @@ class AimedMovesTest {
     @Test
     void should_know_no_least_move_when_the_part_is_too_large_for_its_opening() {
         Map<Aim, AimedMove> ways = answer(flat("F04-oversize-part"), 0.1);
-        assertEquals(MoveStatus.NO_FIT, ways.get(Aim.LEAST).status());
-        assertTrue(ways.get(Aim.LEAST).move().isEmpty());
+        assertEquals(MoveStatus.NO_FIT, at(ways, Aim.LEAST).status());
+        assertTrue(at(ways, Aim.LEAST).move().isEmpty());
         for (Aim aim : List.of(Aim.WORST, Aim.EVEN, Aim.INSIDE)) {
-            assertEquals(MoveStatus.NO_FIT, ways.get(aim).status(), aim::name);
-            assertTrue(ways.get(aim).move().orElseThrow().outside().size() > 0, aim::name);
+            assertEquals(MoveStatus.NO_FIT, at(ways, aim).status(), aim::name);
+            assertTrue(at(ways, aim).move().orElseThrow().outside().size() > 0, aim::name);
         }
-        assertEquals(-0.1, ways.get(Aim.INSIDE).move().orElseThrow().marginMm(), 1e-6);
+        assertEquals(-0.1, at(ways, Aim.INSIDE).move().orElseThrow().marginMm(), 1e-6);
     }
 
     @Test
     void should_drop_the_guard_of_the_least_move_when_no_move_keeps_it() {
         PartQuestion q = flat("F36-least-move-hand");
-        double most = answer(q, 0).get(Aim.INSIDE).move().orElseThrow().marginMm();
-        AimedMove kept = answer(q, most / 2).get(Aim.LEAST);
+        double most = at(answer(q, 0), Aim.INSIDE).move().orElseThrow().marginMm();
+        AimedMove kept = at(answer(q, most / 2), Aim.LEAST);
         assertEquals(most / 2, kept.guardMm());
         assertTrue(kept.move().orElseThrow().marginMm() >= most / 2 - CLOSE);
-        AimedMove dropped = answer(q, most + 0.1).get(Aim.LEAST);
+        AimedMove dropped = at(answer(q, most + 0.1), Aim.LEAST);
         assertEquals(0, dropped.guardMm());
         assertTrue(dropped.move().orElseThrow().sizeMm()
                 < kept.move().orElseThrow().sizeMm());
