@@ -60,7 +60,7 @@ final class Shortfalls {
         }
         Optional<String> open = net.work.deliveries().stream()
                 .filter(d -> task.step.awaits().contains(d.id()) && d.expected().isAfter(net.work.horizon()))
-                .map(d -> "It waits for " + d.what() + ".")
+                .map(d -> "It waits for " + d.what() + ", not counted on before " + net.time.words(net.horizon) + ".")
                 .findFirst();
         if (open.isPresent()) {
             return open;
