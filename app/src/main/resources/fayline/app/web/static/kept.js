@@ -164,17 +164,21 @@ function onward(all) {
   else if (then && mine.every((e) => value(e, "kind") !== "flush")) location.replace(`${then}#kept`);
 }
 
+// The record does not go on from where this device saw it end.
+function alarm(broken) {
+  document.querySelector("[data-broken-line]")?.remove();
+  const line = document.getElementById("broken-line");
+  if (!broken || !line) return;
+  document.getElementById("main").before(line.content.cloneNode(true));
+  document.querySelector("[data-broken-seen]").textContent = String(broken.seen);
+}
+
 async function show() {
   const all = await store.all();
   const waiting = all.filter((e) => e.state !== "sent");
   for (const e of document.querySelectorAll("[data-kept-count]")) e.hidden = waiting.length === 0;
   for (const e of document.querySelectorAll("[data-kept-number]")) e.textContent = String(waiting.length);
-  const broken = await store.fact("broken");
-  const alarm = document.querySelector("[data-broken-line]");
-  if (alarm) {
-    alarm.hidden = !broken;
-    if (broken) alarm.querySelector("[data-broken-seen]").textContent = String(broken.seen);
-  }
+  alarm(await store.fact("broken"));
   renew(all);
   lists(all);
   onPage(all);

@@ -94,7 +94,7 @@ class BookPdfTest {
         String text = text(print(demo, "hull-bottom"));
 
         assertThat(text)
-                .contains("12 Bottom Glass twill 280 +45 deg Mon 12 Jan 2026 07:36 to 13:05 Bram, Ned")
+                .contains("12 Bottom Glass twill 280 +45 deg Mon 12 Jan 2026 09:27 Bram L-2612")
                 .contains("Lay up the inner plies")
                 .contains("18.6 degC, 57 %, coldest surface 17.7 degC (Mon 12 Jan 2026 07:40)")
                 .contains("Bow towards the big door, step at the marked line.")
@@ -221,7 +221,7 @@ class BookPdfTest {
     @Test
     void should_tell_of_lots_mixes_plies_and_deviations_that_the_bench_told() throws Exception {
         ShopRecord shop = SampleBooks.demo();
-        String step = "ousel-1/hull-bottom/1/lay-up-1";
+        String step = "ousel-1/chine-doubler-left/1/lay-up-1";
         RecordedProject seen = RecordedProject.of(shop, SampleBooks.PROJECT).orElseThrow();
         StepAsks asks = StepAsks.of(seen.definition(), seen.result().step(step).orElseThrow());
         stands(new DrawLot(shop)
@@ -255,7 +255,7 @@ class BookPdfTest {
                         BenchTime.NOW);
         stands(raised);
 
-        String text = text(print(shop, "hull-bottom"));
+        String text = text(print(shop, "chine-doubler-left"));
 
         assertThat(text)
                 .contains("L-2612 Glass twill 280 6.2 m2")
@@ -271,7 +271,7 @@ class BookPdfTest {
                         raised.seq(),
                         new SettleDeviation.Decision("use-as-is", "Two plies lie over it.", false, "tove", List.of()),
                         Optional.empty()));
-        assertThat(text(print(shop, "hull-bottom")))
+        assertThat(text(print(shop, "chine-doubler-left")))
                 .contains("use as is, Tue 3 Mar 2026 06:05, Runa")
                 .contains("Two plies lie over it.")
                 .contains("Tove")
