@@ -152,7 +152,9 @@ async function submit(event, url) {
   try {
     const answer = await within(Math.min(MOST_PATIENCE_MS, PATIENCE_MS + bytes / SLOW_BYTES_PER_MS), sending);
     // 401 and 403: the sign-in or the page is too old; 503: nobody knows whether it was taken. The number of the form tells.
-    if (![401, 403, 503].includes(answer.status)) return answer;
+    // Each page of the program has a policy: a refusal without one is the server's at half a request, or of something between.
+    const ours = answer.type === "opaqueredirect" || answer.ok || answer.headers.has("Content-Security-Policy");
+    if (ours && ![401, 403, 503].includes(answer.status)) return answer;
     ended = answer.status === 401;
   } catch { /* no network */ }
   try {
