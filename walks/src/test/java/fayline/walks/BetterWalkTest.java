@@ -104,6 +104,8 @@ class BetterWalkTest {
         assertThat(column(desk, 2)).isCloseTo(hours(worth(desk).locator(".strong")), within(0.45));
         assertThat(column(desk, 3)).isCloseTo(hours(worth(desk).locator(".quiet")), within(0.45));
         desk.locator("#better-tell button").click();
+        desk.locator("main", new Page.LocatorOptions().setHasText("The crew is told this plan"))
+                .waitFor();
         assertThat(desk.locator("main").innerText())
                 .contains("The crew is told this plan", "nothing of it has moved since");
         phone.navigate(shop.at("/"));

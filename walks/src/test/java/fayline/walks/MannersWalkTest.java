@@ -64,7 +64,7 @@ class MannersWalkTest {
         page.navigate(shop.at(MADE + "cut#note"));
         page.locator("#note-text").fill("Fold in the cloth at the aft end.");
         page.locator("#note-choose").setInputFiles(photo());
-        assertThat(page.locator("form[data-photos][data-ready='1']")).isVisible();
+        assertThat(page.locator("#note form[data-photos][data-ready='1']")).isVisible();
         overflowsNowhere(page);
         String sent = String.valueOf(
                 page.evaluate(
@@ -73,7 +73,7 @@ class MannersWalkTest {
                                 + " const t = Array.from(b.subarray(0, 4096), (c) => String.fromCharCode(c)).join('');"
                                 + " return `${f.length} ${i.width} x ${i.height} ${t.includes('Exif')} ${t.startsWith('\\xff\\xd8')}`; }"));
         assertThat(sent).isEqualTo("1 2000 x 1500 false true");
-        page.locator("label", new Page.LocatorOptions().setHasText("and they agree"))
+        page.locator("#note label", new Page.LocatorOptions().setHasText("and they agree"))
                 .click();
         page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Keep the note"))
                 .click();
@@ -81,12 +81,12 @@ class MannersWalkTest {
 
         Page other = shop.desk();
         other.navigate(shop.at(MADE + "cut"));
-        Locator image = other.locator(".photos img").first();
+        Locator image = other.locator(".rows .photos img").first();
         image.scrollIntoViewIfNeeded();
         assertThat(image).hasJSProperty("complete", true);
         assertThat(image).hasJSProperty("naturalWidth", 480);
-        assertThat(other.locator(".photos").first()).containsText("the people in it agree");
-        String whole = other.locator(".photos a").first().getAttribute("href");
+        assertThat(other.locator(".rows .photos").first()).containsText("the people in it agree");
+        String whole = other.locator(".rows .photos a").first().getAttribute("href");
         assertThat(String.valueOf(other.evaluate(BYTES, whole)))
                 .startsWith("\u00ff\u00d8")
                 .doesNotContain("Exif");
@@ -99,16 +99,17 @@ class MannersWalkTest {
         page.navigate(shop.at(MADE + "prepare#note"));
         page.locator("#note-text").fill("Grain against the arrow.");
         page.locator("#note-choose").setInputFiles(photo());
-        assertThat(page.locator("form[data-photos][data-ready='1']")).isVisible();
-        page.evaluate("() => { const f = document.querySelector('form[data-photos]'); const o = () => ({method: 'POST',"
-                + " body: new FormData(f)}); return fetch(f.action, o()).then(() => fetch(f.action, o())); }");
+        assertThat(page.locator("#note form[data-photos][data-ready='1']")).isVisible();
+        page.evaluate(
+                "() => { const f = document.querySelector('#note form[data-photos]'); const o = () => ({method: 'POST',"
+                        + " body: new FormData(f)}); return fetch(f.action, o()).then(() => fetch(f.action, o())); }");
         page.reload();
         assertThat(page.locator("main").innerText().split("Grain against the arrow", -1))
                 .hasSize(2);
         // the same photo as the one on the other card: one file, one address
-        String here = page.locator(".photos a").first().getAttribute("href");
+        String here = page.locator(".rows .photos a").first().getAttribute("href");
         page.navigate(shop.at(MADE + "cut"));
-        assertThat(page.locator(".photos a").first().getAttribute("href")).isEqualTo(here);
+        assertThat(page.locator(".rows .photos a").first().getAttribute("href")).isEqualTo(here);
     }
 
     @Test
@@ -116,16 +117,16 @@ class MannersWalkTest {
     void should_keep_the_original_without_its_place_when_it_is_ticked() {
         Page page = ilse();
         page.navigate(shop.at(MADE + "bag-1#note"));
-        page.locator("summary", new Page.LocatorOptions().setHasText("Original photos"))
+        page.locator("#note summary", new Page.LocatorOptions().setHasText("Original photos"))
                 .click();
-        page.locator("input[name=original]").check();
+        page.locator("#note input[name=original]").check();
         page.locator("#note-choose").setInputFiles(photo());
-        assertThat(page.locator("[data-chosen-says]")).containsText("as taken");
+        assertThat(page.locator("#note [data-chosen-says]")).containsText("as taken");
         page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Keep the note"))
                 .click();
-        assertThat(page.locator(".photos").first()).containsText("2400 \u00d7 1800");
+        assertThat(page.locator(".rows .photos").first()).containsText("2400 \u00d7 1800");
         String bytes = String.valueOf(
-                page.evaluate(BYTES, page.locator(".photos a").first().getAttribute("href")));
+                page.evaluate(BYTES, page.locator(".rows .photos a").first().getAttribute("href")));
         assertThat(bytes).contains("Invented Camera 3").doesNotContain("2026:03:02\0");
     }
 
@@ -135,7 +136,7 @@ class MannersWalkTest {
         Page page = ilse();
         page.navigate(shop.at(MADE + "bag-1#note"));
         page.locator("#note-choose").setInputFiles(Shopfloor.root().resolve("README.md"));
-        assertThat(page.locator("[data-chosen-says]")).containsText("cannot show");
+        assertThat(page.locator("#note [data-chosen-says]")).containsText("cannot show");
         page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Keep the note"))
                 .click();
         assertThat(page.locator(".said.trouble"))
@@ -159,7 +160,7 @@ class MannersWalkTest {
         Page page = ilse();
         for (String step : new String[] {"cut", "prepare"}) {
             begin(page, step);
-            page.locator("button.main").click();
+            Shopfloor.finish(page);
         }
         begin(page, "lay-up-1");
         page.clock().install();

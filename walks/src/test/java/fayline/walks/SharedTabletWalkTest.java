@@ -71,7 +71,7 @@ class SharedTabletWalkTest {
                 .click();
         tablet.locator("#note-text").fill(TEXT);
         tablet.locator("#note-choose").setInputFiles(MannersWalkTest.photo());
-        assertThat(tablet.locator("form[data-photos][data-ready='1']")).isVisible();
+        assertThat(tablet.locator("#note form[data-photos][data-ready='1']")).isVisible();
         tablet.locator("form[action*='/note'] button", new Page.LocatorOptions().setHasText("Keep the note"))
                 .click();
         ThreePeopleWalkTest.waitFor(tablet, "[data-kept-here]", TEXT);
@@ -103,7 +103,7 @@ class SharedTabletWalkTest {
         String card = phone.locator("main").innerText();
         assertThat(card.split(TEXT, -1)).hasSize(2);
         assertThat(card).contains(first + ": " + TEXT);
-        Locator image = phone.locator(".photos img").first();
+        Locator image = phone.locator(".rows .photos img").first();
         image.scrollIntoViewIfNeeded();
         assertThat(image).hasJSProperty("naturalWidth", 480);
     }
