@@ -146,7 +146,8 @@ public final class BookPdf {
                 "Readings stand as they were typed. Numbers of entries lead to the record.",
                 "A signature here is a name in the shop's own record. \"Named, not proven\" means that nobody signed in: the"
                         + " name was picked. It is no licensed signature, and approves nothing.",
-                "Nothing was left out of what the record holds of the work. What the record does not hold is not here.")) {
+                "Nothing was left out of what the record holds of steps, plies, lots, mixes, readings and what went wrong. Prices, orders"
+                        + " and the results of witness pieces are in the record and not in this book.")) {
             m.element("li", s);
         }
         m.close();

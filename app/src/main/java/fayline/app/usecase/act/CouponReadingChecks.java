@@ -2,7 +2,7 @@ package fayline.app.usecase.act;
 
 import fayline.basis.units.QuantityKind;
 import fayline.flow.project.design.Coupon;
-import fayline.flow.project.design.CouponTest;
+import fayline.flow.project.design.CouponMeasure;
 import fayline.flow.project.design.Part;
 import fayline.flow.result.coupon.CouponCalculator;
 import java.util.List;
@@ -43,7 +43,7 @@ final class CouponReadingChecks {
         value(coupon.get().test());
     }
 
-    private void value(CouponTest test) {
+    private void value(CouponMeasure test) {
         String typed = reading.values().getOrDefault("value", "");
         if (CouponCalculator.value(test, typed).isPresent()) {
             return;

@@ -140,7 +140,8 @@ public final class FinishStep {
     /** What is missing; what was sent before says the same again, whatever was entered since. */
     private List<Value> missing(Sent sent, List<StepRecord.Lack> missing) {
         return shop.seqOf(sent.client())
-                .map(seq -> shop.entries(seq).get(0).fields().items("missing"))
+                .flatMap(shop::entry)
+                .map(e -> e.fields().items("missing"))
                 .orElseGet(() -> missing.stream().map(l -> (Value) l.fields()).toList());
     }
 

@@ -1,10 +1,9 @@
 package fayline.app.usecase.inspect;
 
-import fayline.app.usecase.act.Checks;
+import fayline.app.usecase.act.ProjectDeed;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
-import fayline.flow.project.Definition;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.payload.Value;
@@ -46,21 +45,13 @@ public final class HoldVisit {
         if (pictures.refused().isPresent()) {
             return pictures.refused().get();
         }
-        return shop.deciding(() -> {
-            Optional<Definition> definition = shop.definition(project);
-            if (definition.isEmpty()) {
-                return Outcome.refused("The project " + project + " is not in this shop.");
-            }
-            Instant when = at.orElseGet(() -> shop.timeOf(sent));
-            Checks checks = new Checks(definition.get());
-            checks.person("by", sent.by());
-            checks.time(sent, when, shop.now());
+        return ProjectDeed.decide(shop, sent, project, at, (definition, checks, when) -> {
             checks.text("who", held.who(), !held.own());
             checks.text("text", held.text(), false);
             checks.text("scale", held.scale(), false);
             checks.text("facing", held.facing(), false);
             if (!held.stage().isEmpty()
-                    && definition.get().local().stage(held.stage()).isEmpty()) {
+                    && definition.local().stage(held.stage()).isEmpty()) {
                 checks.stop("stage", "\"" + held.stage() + "\"", "a stage of local.yaml, or none", "");
             }
             if (!checks.problems().isEmpty()) {
@@ -84,8 +75,7 @@ public final class HoldVisit {
 
     /** The next number in the project, never given twice; what was sent before has the number that it has. */
     private long number(Sent sent, String project) {
-        Optional<Entry> before =
-                shop.seqOf(sent.client()).map(s -> shop.entries(s).get(0));
+        Optional<Entry> before = shop.seqOf(sent.client()).flatMap(shop::entry);
         return before.flatMap(e -> e.fields().whole("number"))
                 .orElseGet(() -> 1
                         + shop.entries(1).stream()

@@ -70,8 +70,7 @@ public final class RaiseFinding {
 
     /** Its number: the visit's, and the next within it, never given twice. */
     private String number(Sent sent, HeldVisit visit) {
-        Optional<Entry> before =
-                shop.seqOf(sent.client()).map(s -> shop.entries(s).get(0));
+        Optional<Entry> before = shop.seqOf(sent.client()).flatMap(shop::entry);
         if (before.isPresent()) {
             return before.get().fields().text("number");
         }

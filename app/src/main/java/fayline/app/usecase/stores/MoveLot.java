@@ -1,6 +1,7 @@
 package fayline.app.usecase.stores;
 
 import fayline.app.usecase.act.Checks;
+import fayline.app.usecase.act.ProjectDeed;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
@@ -35,16 +36,8 @@ public final class MoveLot {
      * @param at when; now where nothing is said
      */
     public Outcome move(Sent sent, String project, String lot, boolean cold, Optional<Instant> at) {
-        return shop.deciding(() -> {
-            Optional<Definition> definition = shop.definition(project);
-            if (definition.isEmpty()) {
-                return Outcome.refused("The project " + project + " is not in this shop.");
-            }
-            Instant when = at.orElseGet(() -> shop.timeOf(sent));
-            Checks checks = new Checks(definition.get());
-            checks.person("by", sent.by());
-            checks.time(sent, when, shop.now());
-            Optional<OutOfCold> before = check(sent, definition.get(), checks, lot, cold, when);
+        return ProjectDeed.decide(shop, sent, project, at, (definition, checks, when) -> {
+            Optional<OutOfCold> before = check(sent, definition, checks, lot, cold, when);
             if (!checks.problems().isEmpty()) {
                 return Outcome.refused("The move was not recorded.", checks.problems());
             }

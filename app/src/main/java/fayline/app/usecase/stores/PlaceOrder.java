@@ -1,6 +1,7 @@
 package fayline.app.usecase.stores;
 
 import fayline.app.usecase.act.Checks;
+import fayline.app.usecase.act.ProjectDeed;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
@@ -68,16 +69,8 @@ public final class PlaceOrder {
      * @param at when; now where nothing is said
      */
     public Outcome place(Sent sent, String project, Placed placed, Optional<Instant> at) {
-        return shop.deciding(() -> {
-            Optional<Definition> definition = shop.definition(project);
-            if (definition.isEmpty()) {
-                return Outcome.refused("The project " + project + " is not in this shop.");
-            }
-            Instant when = at.orElseGet(() -> shop.timeOf(sent));
-            Checks checks = new Checks(definition.get());
-            checks.person("by", sent.by());
-            checks.time(sent, when, shop.now());
-            check(definition.get(), checks, placed);
+        return ProjectDeed.decide(shop, sent, project, at, (definition, checks, when) -> {
+            check(definition, checks, placed);
             if (!shop.knows(sent.client())
                     && shop.state().stock().order(placed.order()).isPresent()) {
                 checks.stop("order", "order " + placed.order() + " a second time", "a name not given yet", "");

@@ -1,6 +1,7 @@
 package fayline.app.usecase.stores;
 
 import fayline.app.usecase.act.Checks;
+import fayline.app.usecase.act.ProjectDeed;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.RecordedState;
 import fayline.app.usecase.shop.Sent;
@@ -74,21 +75,12 @@ public final class TakeStock {
      */
     public Outcome take(
             Sent sent, String project, List<StockTake.Count> counts, Against against, Optional<Instant> at) {
-        return shop.deciding(() -> {
-            Optional<Definition> definition = shop.definition(project);
-            if (definition.isEmpty()) {
-                return Outcome.refused("The project " + project + " is not in this shop.");
-            }
-            Instant when = at.orElseGet(() -> shop.timeOf(sent));
-            Checks checks = new Checks(definition.get());
-            checks.person("by", sent.by());
-            checks.time(sent, when, shop.now());
-            check(definition.get(), checks, counts, when);
+        return ProjectDeed.decide(shop, sent, project, at, (definition, checks, when) -> {
+            check(definition, checks, counts, when);
             if (!checks.problems().isEmpty()) {
                 return Outcome.refused("The stock-take was not recorded.", checks.problems());
             }
-            List<LotAudit> audits =
-                    audits(definition.get(), against, new StockTake(Long.MAX_VALUE, when, sent.by(), counts));
+            List<LotAudit> audits = audits(definition, against, new StockTake(Long.MAX_VALUE, when, sent.by(), counts));
             List<NewEntry> entries = new ArrayList<>();
             entries.add(Checks.entry(shop, sent, "", EntryKind.STOCK_TAKEN, payload(counts, when)));
             audits.forEach(a -> a.suspectParts().forEach(p -> entries.add(deviation(sent, a, p, when))));

@@ -17,7 +17,7 @@ import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.Visit;
 import fayline.basis.units.UnitSystem;
-import fayline.flow.project.design.CouponTest;
+import fayline.flow.project.design.CouponMeasure;
 import fayline.flow.project.design.Part;
 import fayline.flow.record.TakenReading;
 import fayline.flow.result.coupon.CouponCalculator;
@@ -152,7 +152,7 @@ public final class CouponPage implements Page {
     }
 
     private static CouponView.Row row(Sight sight, CouponResult c) {
-        CouponTest test = c.coupon().test();
+        CouponMeasure test = c.coupon().test();
         return new CouponView.Row(
                 c.coupon().id(),
                 c.coupon().name(),
@@ -174,7 +174,7 @@ public final class CouponPage implements Page {
                 c.readings().stream().map(r -> result(sight, r)).toList());
     }
 
-    private static String told(Sight sight, CouponTest test, OptionalDouble value) {
+    private static String told(Sight sight, CouponMeasure test, OptionalDouble value) {
         if (value.isEmpty()) {
             return "";
         }

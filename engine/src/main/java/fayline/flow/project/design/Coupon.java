@@ -9,4 +9,4 @@ package fayline.flow.project.design;
  * @param count how many results are planned
  * @param allowable name of the allowable that the results speak for; empty where none is said
  */
-public record Coupon(String id, String name, CouponTest test, int count, String allowable) {}
+public record Coupon(String id, String name, CouponMeasure test, int count, String allowable) {}

@@ -5,7 +5,7 @@ import fayline.basis.units.QuantityKind;
 import fayline.basis.units.QuantityParser;
 import fayline.basis.units.UnreadableQuantityException;
 import fayline.flow.project.design.Coupon;
-import fayline.flow.project.design.CouponTest;
+import fayline.flow.project.design.CouponMeasure;
 import fayline.flow.project.design.Part;
 import fayline.flow.record.TakenReading;
 import java.util.ArrayList;
@@ -65,7 +65,7 @@ public final class CouponCalculator {
      * @param typed as typed
      * @return empty where it is no such result
      */
-    public static OptionalDouble value(CouponTest test, String typed) {
+    public static OptionalDouble value(CouponMeasure test, String typed) {
         return switch (test) {
             case BARCOL ->
                 typed.strip().matches("[0-9]{1,3}(\\.[0-9]{1,3})?")

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import fayline.flow.project.design.Coupon;
-import fayline.flow.project.design.CouponTest;
+import fayline.flow.project.design.CouponMeasure;
 import fayline.flow.project.design.Hand;
 import fayline.flow.project.design.Part;
 import fayline.flow.record.TakenReading;
@@ -51,7 +51,7 @@ class CouponCalculatorTest {
     @Test
     void should_tell_mean_deviation_and_variation_of_stresses_in_mixed_units() {
         // 20, 22 and 24 MPa, one of them typed as N/mm2 is MPa: mean 22, s = sqrt((4 + 0 + 4) / 2) = 2, CV = 2 / 22.
-        Part part = part(new Coupon("lap", "Laps", CouponTest.LAP_SHEAR, 5, "paste-lap-shear"));
+        Part part = part(new Coupon("lap", "Laps", CouponMeasure.LAP_SHEAR, 5, "paste-lap-shear"));
         CouponResult r = CouponCalculator.calculate(part, read("lap", "20 MPa", "22000 kPa", "24 MPa"))
                 .get(0);
         assertThat(r.mean().orElseThrow()).isCloseTo(22e6, within(1.0));
@@ -63,8 +63,8 @@ class CouponCalculatorTest {
     @Test
     void should_tell_no_deviation_of_one_result_and_nothing_of_none() {
         Part part = part(
-                new Coupon("b", "Barcol", CouponTest.BARCOL, 1, ""),
-                new Coupon("f", "Fibre", CouponTest.BURN_OFF, 3, ""));
+                new Coupon("b", "Barcol", CouponMeasure.BARCOL, 1, ""),
+                new Coupon("f", "Fibre", CouponMeasure.BURN_OFF, 3, ""));
         List<CouponResult> all = CouponCalculator.calculate(part, read("b", "47"));
         assertThat(all.get(0).mean()).hasValue(47);
         assertThat(all.get(0).deviation()).isEmpty();
@@ -76,13 +76,13 @@ class CouponCalculatorTest {
 
     @Test
     void should_take_no_value_that_its_test_cannot_give() {
-        assertThat(CouponCalculator.value(CouponTest.BARCOL, "101")).isEmpty();
-        assertThat(CouponCalculator.value(CouponTest.BARCOL, "47 MPa")).isEmpty();
-        assertThat(CouponCalculator.value(CouponTest.BURN_OFF, "120 %")).isEmpty();
-        assertThat(CouponCalculator.value(CouponTest.BURN_OFF, "58.2 %").orElseThrow())
+        assertThat(CouponCalculator.value(CouponMeasure.BARCOL, "101")).isEmpty();
+        assertThat(CouponCalculator.value(CouponMeasure.BARCOL, "47 MPa")).isEmpty();
+        assertThat(CouponCalculator.value(CouponMeasure.BURN_OFF, "120 %")).isEmpty();
+        assertThat(CouponCalculator.value(CouponMeasure.BURN_OFF, "58.2 %").orElseThrow())
                 .isCloseTo(0.582, within(1e-12));
-        assertThat(CouponCalculator.value(CouponTest.TENSILE, "0 MPa")).isEmpty();
-        assertThat(CouponCalculator.value(CouponTest.TENSILE, "fast")).isEmpty();
-        assertThat(CouponCalculator.value(CouponTest.TENSILE, "50 ksi")).isNotEmpty();
+        assertThat(CouponCalculator.value(CouponMeasure.TENSILE, "0 MPa")).isEmpty();
+        assertThat(CouponCalculator.value(CouponMeasure.TENSILE, "fast")).isEmpty();
+        assertThat(CouponCalculator.value(CouponMeasure.TENSILE, "50 ksi")).isNotEmpty();
     }
 }

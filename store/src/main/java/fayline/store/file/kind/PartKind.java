@@ -13,7 +13,7 @@ import fayline.basis.units.Area;
 import fayline.basis.units.Length;
 import fayline.flow.project.design.AfterOpposite;
 import fayline.flow.project.design.Coupon;
-import fayline.flow.project.design.CouponTest;
+import fayline.flow.project.design.CouponMeasure;
 import fayline.flow.project.design.Hand;
 import fayline.flow.project.design.Part;
 import fayline.flow.project.design.PieceSets;
@@ -134,7 +134,7 @@ public final class PartKind {
             "witness pieces",
             must("id", Forms.ID, "Their id within the part."),
             may("name", Forms.TEXT, "Their name; the id where nothing is said."),
-            must("test", Words.of(Fields.words(CouponTest.class)), "How they are tested."),
+            must("test", Words.of(Fields.words(CouponMeasure.class)), "How they are tested."),
             may("count", Numeral.count(1, 200), "How many results are planned; 5 where nothing is said."),
             may("allowable", Forms.TEXT, "The allowable that the results speak for, by its name."));
 
@@ -196,7 +196,7 @@ public final class PartKind {
         return new Coupon(
                 id,
                 c.text("name", id),
-                c.word("test", CouponTest.class).orElse(CouponTest.BARCOL),
+                c.word("test", CouponMeasure.class).orElse(CouponMeasure.BARCOL),
                 c.whole("count", USUAL_COUPONS),
                 c.text("allowable", ""));
     }

@@ -1,7 +1,7 @@
 package fayline.flow.project.design;
 
 /** How a witness piece is tested. */
-public enum CouponTest {
+public enum CouponMeasure {
     /** Hardness by an indentor, a number from 0 to 100 without unit [astm-d2583]. */
     BARCOL("Barcol hardness", "ASTM D2583"),
     /** Strength in tension, a stress [astm-d3039]. */
@@ -14,7 +14,7 @@ public enum CouponTest {
     private final String words;
     private final String standard;
 
-    CouponTest(String words, String standard) {
+    CouponMeasure(String words, String standard) {
         this.words = words;
         this.standard = standard;
     }
