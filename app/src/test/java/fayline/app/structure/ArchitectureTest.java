@@ -55,6 +55,9 @@ class ArchitectureTest {
             "bag",
             "joint",
             "cutting",
+            "micro",
+            "springin",
+            "asmade",
             "airfoil",
             "fitup",
             "systems");
