@@ -86,7 +86,11 @@ class ReferenceTablesTest {
     @Test
     void should_count_what_holds_and_what_is_not_covered() {
         assertThat(ALL.count(Outcome.DIFFERS)).isZero();
-        assertThat(ALL.count(Outcome.HOLDS)).isEqualTo(93 + 3 + 8);
+        assertThat(ALL.verdicts().stream()
+                        .filter(v -> !v.file().contains("/mechanics/"))
+                        .filter(v -> v.outcome() == Outcome.HOLDS))
+                .as("the rows of mechanics are counted in MechanicsTablesTest")
+                .hasSize(93 + 3 + 8);
         assertThat(ALL.count(Outcome.HOLDS) + ALL.count(Outcome.NOT_COVERED))
                 .isEqualTo(ALL.verdicts().size());
     }

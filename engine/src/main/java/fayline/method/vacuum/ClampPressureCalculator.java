@@ -9,6 +9,7 @@ import fayline.basis.units.Length;
 import fayline.basis.units.Pressure;
 import fayline.basis.units.QuantityFormat;
 import fayline.basis.units.UnitSystem;
+import fayline.method.atmosphere.StandardAtmosphere;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -31,7 +32,7 @@ public final class ClampPressureCalculator {
                 ? bag.ambient()
                 : StandardAtmosphere.at(bag.elevation().orElse(SEA_LEVEL));
         if (ambient.isEmpty()) {
-            return refused(Optional.empty(), "The standard atmosphere holds from -5000 to 11000 m: not covered.");
+            return refused(Optional.empty(), "The standard atmosphere holds from -5000 to 20000 m: not covered.");
         }
         double outside = ambient.get().pascals();
         double clamp = bag.gauge()

@@ -11,6 +11,7 @@ import fayline.basis.units.TimeSpan;
 import fayline.basis.units.Vacuum;
 import fayline.basis.units.Volume;
 import fayline.checks.CheckTable;
+import fayline.method.atmosphere.StandardAtmosphere;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;

@@ -26,7 +26,8 @@ final class PairLayout implements Layout {
         return CaseRows.of(file, COLUMNS).map(rows -> {
             List<CheckCase> cases = new ArrayList<>();
             for (CaseRows.Row row : rows.rows()) {
-                cases.add(new PairCase(row.id(), pairs(row, "inputs"), pairs(row, "expected"), allowances(row)));
+                cases.add(new PairCase(
+                        row.id(), row.cell("title"), pairs(row, "inputs"), pairs(row, "expected"), allowances(row)));
             }
             return new CaseFile(file.path(), file.name(), cases);
         });
@@ -103,24 +104,4 @@ final class PairLayout implements Layout {
      * @param unit the unit of an absolute one, or what it is counted in
      */
     record Allowance(String name, String kind, OptionalDouble x, String unit) {}
-
-    /** A case of pairs. No subject of today answers these tables, whose fields are laminates, joints, sheets and panels. */
-    record PairCase(String id, List<Pair> given, List<Pair> expected, List<Allowance> allowances) implements CheckCase {
-        PairCase {
-            given = List.copyOf(given);
-            expected = List.copyOf(expected);
-            allowances = List.copyOf(allowances);
-        }
-
-        @Override
-        public Verdict judge(CaseFile file) {
-            return new Verdict(
-                    file.path(),
-                    id,
-                    Verdict.Outcome.NOT_COVERED,
-                    List.of(),
-                    "no subject here answers "
-                            + expected.stream().map(Pair::name).findFirst().orElse("this"));
-        }
-    }
 }

@@ -4,6 +4,7 @@ import fayline.app.usecase.calc.CalcInputException;
 import fayline.app.usecase.calc.CalcTopic;
 import fayline.app.usecase.calc.RelationTopic;
 import fayline.app.usecase.calc.fit.FitTopics;
+import fayline.app.usecase.calc.hold.HoldTopics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -11,19 +12,24 @@ import java.util.stream.Stream;
 
 /** Every topic there is. */
 public final class Topics {
-    private static final List<RelationTopic> OF_TERMS = List.of(
-            CureTopic.topic(),
-            PotLifeTopic.topic(),
-            ClimateTopic.topic(),
-            QuantitiesTopic.topic(),
-            MixTopic.topic(),
-            MixAuditTopic.topic(),
-            BagTopic.topic(),
-            VacuumTopic.topic(),
-            AirfoilTopic.topic(),
-            StackTopic.topic(),
-            ForecastTopic.topic(),
-            UnitsTopic.topic());
+    private static final List<RelationTopic> OF_TERMS =
+            Stream.concat(ownTerms(), HoldTopics.all().stream()).toList();
+
+    private static Stream<RelationTopic> ownTerms() {
+        return Stream.of(
+                CureTopic.topic(),
+                PotLifeTopic.topic(),
+                ClimateTopic.topic(),
+                QuantitiesTopic.topic(),
+                MixTopic.topic(),
+                MixAuditTopic.topic(),
+                BagTopic.topic(),
+                VacuumTopic.topic(),
+                AirfoilTopic.topic(),
+                StackTopic.topic(),
+                ForecastTopic.topic(),
+                UnitsTopic.topic());
+    }
 
     private Topics() {}
 

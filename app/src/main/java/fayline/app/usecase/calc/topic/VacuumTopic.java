@@ -14,6 +14,7 @@ import fayline.basis.units.Pressure;
 import fayline.basis.units.TimeSpan;
 import fayline.basis.units.Vacuum;
 import fayline.basis.units.Volume;
+import fayline.method.atmosphere.StandardAtmosphere;
 import fayline.method.vacuum.ClampPressure;
 import fayline.method.vacuum.ClampPressureCalculator;
 import fayline.method.vacuum.ClampPressureResult;
@@ -23,7 +24,6 @@ import fayline.method.vacuum.LeakDownResult;
 import fayline.method.vacuum.PumpDown;
 import fayline.method.vacuum.PumpDownCalculator;
 import fayline.method.vacuum.PumpDownResult;
-import fayline.method.vacuum.StandardAtmosphere;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -157,10 +157,10 @@ final class VacuumTopic {
     }
 
     private static Object ambient(Known k) {
-        k.by("101.325 (1 - 2.25577e-5 h)^5.25588 kPa", "[iso2533]");
+        k.by("288.15 K and 101.325 kPa at the sea, 6.5 K less for each km", "[iso2533]");
         k.caution("The weather moves the air pressure by some 3 percent either way.");
         return StandardAtmosphere.at(k.as("elevation", Length::new))
-                .orElseThrow(() -> new NotCoveredException("the standard atmosphere holds from -5000 to 11000 m"))
+                .orElseThrow(() -> new NotCoveredException("the standard atmosphere holds from -5000 to 20000 m"))
                 .si();
     }
 
