@@ -47,6 +47,7 @@ import fayline.app.web.kept.KeptPage;
 import fayline.app.web.kept.WorkerPage;
 import fayline.app.web.live.LivePage;
 import fayline.app.web.lots.CountPage;
+import fayline.app.web.lots.LabelPage;
 import fayline.app.web.lots.LotPage;
 import fayline.app.web.lots.ReceivePage;
 import fayline.app.web.lots.TablePage;
@@ -203,6 +204,7 @@ public final class Site implements WebServer.Pages {
                 new ChainPage(sights),
                 new StoresPage(sights),
                 new LotPage(sights, shop),
+                new LabelPage(),
                 new ReceivePage(sights, shop),
                 new CountPage(sights, shop),
                 new TablePage(sights, shop),

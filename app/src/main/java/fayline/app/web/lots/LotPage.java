@@ -7,6 +7,7 @@ import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.stores.Certificate;
 import fayline.app.usecase.stores.MoveLot;
+import fayline.app.usecase.traveller.StepAsks;
 import fayline.app.usecase.view.StoresByPlan;
 import fayline.app.web.frame.Answers;
 import fayline.app.web.frame.Asks;
@@ -17,6 +18,7 @@ import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.Visit;
 import fayline.basis.units.TimeSpan;
+import fayline.flow.plan.WorkStep;
 import fayline.flow.project.stock.Lot;
 import fayline.flow.record.stock.Receipt;
 import fayline.flow.result.stock.LotStanding;
@@ -90,10 +92,24 @@ public final class LotPage implements Page {
                         .distinct()
                         .map(m -> LotWords.made(sight, m))
                         .toList(),
+                bench(sight, lot),
                 HERE + "/label.pdf?lot=" + Visit.encoded(lot.id()),
                 receipt.filter(r -> !r.certificate().isEmpty()).isPresent()
                         ? HERE + "/certificate?lot=" + Visit.encoded(lot.id())
                         : "");
+    }
+
+    /** Who scans a label with the phone's own camera stands at a bench, most likely. */
+    private static List<LotView.Link> bench(Sight sight, Lot lot) {
+        return sight.work().steps().stream()
+                .filter(w -> w.state() == WorkStep.State.RUNNING)
+                .filter(w -> sight.step(w.id())
+                        .map(s -> StepAsks.of(sight.definition(), s))
+                        .filter(a -> a.materials().contains(lot.of()))
+                        .isPresent())
+                .map(w -> new LotView.Link(
+                        sight.stepName(w.id()), Sight.cardLink(w.id()) + "&lot=" + Visit.encoded(lot.id())))
+                .toList();
     }
 
     private static List<LotView.Fact> facts(Sight sight, LotStanding s, Optional<Receipt> receipt) {

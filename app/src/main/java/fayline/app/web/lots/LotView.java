@@ -15,6 +15,7 @@ import java.util.List;
  * @param moves what moved it
  * @param uses where it went
  * @param parts the parts it went into
+ * @param bench the cards of running steps that take it
  * @param label the address of its label
  * @param certificate the address of its certificate; empty where there is none
  */
@@ -29,6 +30,7 @@ public record LotView(
         List<Move> moves,
         List<Use> uses,
         List<Link> parts,
+        List<Link> bench,
         String label,
         String certificate) {
     /** Copies the lists. */
@@ -37,6 +39,7 @@ public record LotView(
         moves = List.copyOf(moves);
         uses = List.copyOf(uses);
         parts = List.copyOf(parts);
+        bench = List.copyOf(bench);
     }
 
     /** A name and a value. */

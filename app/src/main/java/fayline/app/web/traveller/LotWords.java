@@ -14,11 +14,18 @@ final class LotWords {
     private final Definition definition;
     private final List<Lot> lots;
     private final LocalDate today;
+    private final String given;
 
-    LotWords(Definition definition, List<Lot> lots, LocalDate today) {
+    /**
+     * On what lies in the stores.
+     *
+     * @param given a lot that was asked for by its label; empty for none
+     */
+    LotWords(Definition definition, List<Lot> lots, LocalDate today, String given) {
         this.definition = definition;
         this.lots = List.copyOf(lots);
         this.today = today;
+        this.given = given;
     }
 
     /**
@@ -28,7 +35,9 @@ final class LotWords {
      */
     TravellerView.Lots of(String material, String component, Optional<String> last) {
         List<Lot> known = LotRules.inOrder(lots, material, component, today);
-        Optional<String> first = last.filter(l -> known.stream().anyMatch(k -> k.id().equals(l)))
+        Optional<String> first = Optional.of(given)
+                .filter(g -> known.stream().anyMatch(k -> k.id().equals(g)))
+                .or(() -> last.filter(l -> known.stream().anyMatch(k -> k.id().equals(l))))
                 .or(() -> known.stream()
                         .filter(k -> !LotRules.isPast(k, today))
                         .map(Lot::id)

@@ -14,6 +14,7 @@ import fayline.app.usecase.traveller.MixCup;
 import fayline.app.usecase.traveller.StepAsks;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Typed;
+import fayline.app.web.lots.LotCode;
 import fayline.basis.finding.Finding;
 import fayline.basis.finding.Severity;
 import fayline.flow.record.StepRecord;
@@ -47,10 +48,10 @@ public final class TravellerForms {
         return sight.step(step).map(s -> StepAsks.of(sight.definition(), s)).orElse(StepAsks.NOTHING);
     }
 
-    /** A number typed or scanned counts more than one picked. A label holds the number alone, or an address that ends with it. */
+    /** A number typed or scanned counts more than one picked. */
     private static String lot(Typed typed, String field) {
         String own = typed.field(field + "-typed");
-        return own.isEmpty() ? typed.field(field) : own.replaceFirst("^https?://.*/lot/", "");
+        return own.isEmpty() ? typed.field(field) : LotCode.number(own);
     }
 
     /** Ticks a ply. */

@@ -48,6 +48,20 @@ public record TravellerView(
         missing = List.copyOf(missing);
     }
 
+    /** Whether the lot that was asked for is one to draw here. */
+    public boolean givenIsDrawn() {
+        return stock.stream().anyMatch(l -> l.holds(given));
+    }
+
+    /** Whether a lot was asked for that nothing of this step takes. */
+    public boolean givenIsStrange() {
+        return !given.isEmpty()
+                && !givenIsDrawn()
+                && plyLots.stream().noneMatch(l -> l.holds(given))
+                && cups.stream()
+                        .noneMatch(c -> c.resin().holds(given) || c.hardener().holds(given));
+    }
+
     /** How many plies are told of. */
     public long told() {
         return plies.stream().filter(p -> !p.word().equals("to lay")).count();
@@ -78,6 +92,11 @@ public record TravellerView(
         /** Copies the list. */
         public Lots {
             lots = List.copyOf(lots);
+        }
+
+        /** Whether a lot is among them. */
+        public boolean holds(String lot) {
+            return lots.stream().anyMatch(l -> l.id().equals(lot));
         }
     }
 

@@ -36,7 +36,7 @@ public final class TravellerViews {
     private final MadeWords words;
     private final Instant now;
 
-    private TravellerViews(Sight sight, ShopRecord shop, StepResult step) {
+    private TravellerViews(Sight sight, ShopRecord shop, StepResult step, String given) {
         this.sight = sight;
         this.definition = sight.definition();
         this.state = shop.state();
@@ -45,7 +45,7 @@ public final class TravellerViews {
         this.made = state.made().step(step.id()).current();
         this.now = sight.time().now();
         this.lots = new LotWords(
-                definition, KnownLots.of(definition, state, now), sight.time().today());
+                definition, KnownLots.of(definition, state, now), sight.time().today(), given);
         this.words = new MadeWords(sight, state);
     }
 
@@ -59,7 +59,7 @@ public final class TravellerViews {
     public static TravellerView of(
             Sight sight, ShopRecord shop, String step, List<MixList> batches, boolean mayOverride, String given) {
         StepResult result = sight.step(step).orElseThrow();
-        return new TravellerViews(sight, shop, result).view(batches, mayOverride, given);
+        return new TravellerViews(sight, shop, result, given).view(batches, mayOverride, given);
     }
 
     private TravellerView view(List<MixList> batches, boolean mayOverride, String given) {

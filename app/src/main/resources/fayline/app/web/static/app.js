@@ -14,4 +14,5 @@ import "/static/ring.js";
 import "/static/better.js";
 import "/static/cups.js";
 import "/static/plies.js";
+import "/static/labels.js";
 import "/static/kept.js";

@@ -14,7 +14,7 @@ async function pixels(file) {
   return image;
 }
 
-async function smaller(file) {
+export async function smaller(file) {
   const from = await pixels(file);
   const width = from.naturalWidth || from.width;
   const height = from.naturalHeight || from.height;

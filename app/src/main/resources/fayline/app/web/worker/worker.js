@@ -14,7 +14,7 @@ const MOST_PHOTO_BYTES = 8000000;
 const SHELL = [
   "/kept", "/static/app.css", "/static/tokens.css", "/static/mark.svg", "/static/app.js", "/static/kept-store.js", "/static/kept.js",
   "/static/better.js", "/static/clocks.js", "/static/confirm.js", "/static/cups.js", "/static/plies.js", "/static/drafts.js", "/static/files.js", "/static/folds.js",
-  "/static/keypad.js", "/static/door.js", "/static/lines.js", "/static/live.js", "/static/pack.js", "/static/photos.js", "/static/pots.js",
+  "/static/keypad.js", "/static/labels.js", "/static/door.js", "/static/lines.js", "/static/live.js", "/static/pack.js", "/static/photos.js", "/static/pots.js",
   "/static/renew.js", "/static/ring.js", "/static/shop-clock.js",
   "/fonts/AtkinsonHyperlegible-Regular.ttf", "/fonts/AtkinsonHyperlegible-Bold.ttf", "/lib/htmx/dist/htmx.min.js",
 ];

@@ -173,6 +173,17 @@ public final class PictureReader {
         return upright(kept, PRINTED_EDGE_PX);
     }
 
+    /**
+     * The pixels of a picture that is not to be kept, upright and at most {@link #LONG_EDGE_PX} long.
+     *
+     * @param sent the file as sent
+     * @throws PictureRefusedException if it is too large, no picture of a sort that is taken, or cannot be decoded
+     */
+    public static PixelRows pixels(byte[] sent) throws PictureRefusedException {
+        Read read = read(sent, false, false);
+        return Pixels.rows(upright(read.bytes(), LONG_EDGE_PX));
+    }
+
     private static byte[] upright(byte[] kept, int edgePx) throws PictureRefusedException {
         if (PngParts.begins(kept)) {
             return Pixels.smaller(kept, PngParts.of(kept).size(), 1, edgePx);

@@ -52,6 +52,23 @@ final class Pixels {
         }
     }
 
+    /**
+     * The pixels of a small picture.
+     *
+     * @param jpeg a picture that {@link #smaller} made
+     * @throws PictureRefusedException if it cannot be decoded
+     */
+    static PixelRows rows(byte[] jpeg) throws PictureRefusedException {
+        try {
+            BufferedImage read = ImageIO.read(new ByteArrayInputStream(jpeg));
+            int w = read.getWidth();
+            int h = read.getHeight();
+            return new PixelRows(w, h, read.getRGB(0, 0, w, h, null, 0, w));
+        } catch (IOException e) {
+            throw new PictureRefusedException("a picture that cannot be decoded", "a sound one", "");
+        }
+    }
+
     private static BufferedImage read(byte[] clean, PictureSize size, int longEdgePx) throws IOException {
         String format = JpegParts.begins(clean) ? "jpeg" : "png";
         ImageReader reader = ImageIO.getImageReadersByFormatName(format).next();
