@@ -35,6 +35,17 @@ class MechanicsTablesTest {
                 .flatMap(s -> s);
     }
 
+    static Stream<String> laminates() {
+        return Stream.of(
+                        numbered("A1-", 1, 20),
+                        numbered("A2-", 1, 8),
+                        numbered("A3-", 1, 7),
+                        numbered("E-", 1, 3),
+                        numbered("F-", 21, 26),
+                        Stream.of("G-01", "G-02", "G-03", "G-06"))
+                .flatMap(s -> s);
+    }
+
     private static Stream<String> numbered(String letter, int from, int to) {
         return IntStream.rangeClosed(from, to).mapToObj(i -> String.format("%s%02d", letter, i));
     }
@@ -42,6 +53,12 @@ class MechanicsTablesTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("panels")
     void should_hold_when_a_row_is_of_a_sandwich_a_sheet_or_the_air(String id) {
+        holds(id);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("laminates")
+    void should_hold_when_a_row_is_of_a_laminate_a_ply_or_a_corner(String id) {
         holds(id);
     }
 

@@ -6,8 +6,9 @@ import java.util.stream.Stream;
 
 /** The subjects that answer cases of pairs: the first that knows every word and can answer does. */
 final class PairSubjects {
-    private static final List<PairSubject> ALL =
-            Stream.of(PanelPairs.all()).flatMap(List::stream).toList();
+    private static final List<PairSubject> ALL = Stream.of(PanelPairs.all(), LaminatePairs.all())
+            .flatMap(List::stream)
+            .toList();
 
     private PairSubjects() {}
 

@@ -36,6 +36,22 @@ public final class Given {
         return has(name) ? OptionalDouble.of(number(name)) : OptionalDouble.empty();
     }
 
+    /** A quantity in SI, of a field read as {@link Kind#quantity}. */
+    public double si(String name, String unit) {
+        return Quantities.si(node.path(name), unit)
+                .orElseThrow(() -> new IllegalArgumentException(name + " is no quantity in " + unit));
+    }
+
+    /** A quantity in SI, or another where it is not given. */
+    public double si(String name, String unit, double otherwise) {
+        return has(name) ? si(name, unit) : otherwise;
+    }
+
+    /** Quantities in SI, of a field read as {@link Kind#quantities}; none where it is not given. */
+    public List<Double> siList(String name, String unit) {
+        return has(name) ? Quantities.list(node.path(name), unit).orElse(List.of()) : List.of();
+    }
+
     /** A whole number. */
     public int whole(String name) {
         return node.path(name).intValue();

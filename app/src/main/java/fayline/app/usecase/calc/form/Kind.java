@@ -6,6 +6,7 @@ import fayline.app.usecase.calc.Json;
 import fayline.basis.finding.InputProblem;
 import fayline.basis.finding.Severity;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 
@@ -76,6 +77,26 @@ public final class Kind {
     /** True or false. */
     public static Kind truth() {
         return simple("true or false", () -> Json.object().put("type", "boolean"), JsonNode::isBoolean);
+    }
+
+    /** A quantity with its unit, as {@code "20 mm"} or {@code {"v": 20, "u": "mm"}}; a plain number only where it needs none. */
+    public static Kind quantity(String unit) {
+        return simple(
+                expected(unit),
+                () -> Quantities.schema(unit, false),
+                n -> Quantities.si(n, unit).isPresent());
+    }
+
+    /** Quantities of one unit: a list of them, or {@code {"v": [20, 30], "u": "mm"}}; one alone is a list of one. */
+    public static Kind quantities(String unit) {
+        return simple("one or several, each " + expected(unit), () -> Quantities.schema(unit, true), n -> {
+            Optional<List<Double>> all = Quantities.list(n, unit);
+            return all.isPresent() && !all.get().isEmpty();
+        });
+    }
+
+    private static String expected(String unit) {
+        return "-".equals(unit) ? "a number" : "a number with its unit, as \"20 " + unit + "\"";
     }
 
     /** One of some words. */

@@ -5,6 +5,7 @@ import fayline.app.usecase.calc.CalcTopic;
 import fayline.app.usecase.calc.RelationTopic;
 import fayline.app.usecase.calc.fit.FitTopics;
 import fayline.app.usecase.calc.hold.HoldTopics;
+import fayline.app.usecase.calc.laminate.LaminateTopics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -12,8 +13,10 @@ import java.util.stream.Stream;
 
 /** Every topic there is. */
 public final class Topics {
-    private static final List<RelationTopic> OF_TERMS =
-            Stream.concat(ownTerms(), HoldTopics.all().stream()).toList();
+    private static final List<RelationTopic> OF_TERMS = Stream.of(
+                    ownTerms(), HoldTopics.all().stream(), LaminateTopics.ofTerms().stream())
+            .flatMap(s -> s)
+            .toList();
 
     private static Stream<RelationTopic> ownTerms() {
         return Stream.of(
@@ -41,6 +44,7 @@ public final class Topics {
         all.add(new LearningTopic());
         all.add(new NetTopic());
         all.add(new ProofTopic());
+        all.addAll(LaminateTopics.ofForms());
         all.addAll(FitTopics.all());
         all.add(new PlanAuditTopic());
         return List.copyOf(all);
