@@ -11,6 +11,9 @@ ZEROS = "0" * 64
 HEAD = ["version", "seq", "client", "by", "phone", "at", "project", "kind", "payload", "files", "previous"]
 COLUMNS = ("version, seq, client_id, who, phone_at, taken_at, project, kind, payload, payload_hash, files, previous, hash")
 NAMES = ("version", "seq", "client", "by", "phone", "at", "project", "kind", "payload", "payload_hash", "files", "previous", "hash")
+EMPTIED = '{"erased":"yes"}'
+ERASABLE = ("step-noted", "week-told", "deviation-raised", "finding-raised", "finding-corrected", "person-admitted",
+            "device-paired", "device-ended", "corrected")
 
 
 class Fault(Exception):
@@ -74,24 +77,69 @@ def kept_head(text):
     return int(m[1]), "root", base64.b32decode(digits + "======").hex()
 
 
+def is_emptied(e):
+    return e["payload"] == EMPTIED and e["payload_hash"] != sha(EMPTIED)
+
+
+def erased_by(e):
+    """The entry that an entry says was erased, or None; 0 where it names none."""
+    if e["kind"] != "erased":
+        return None
+    try:
+        named = json.loads(e["payload"]).get("entry")
+    except (ValueError, AttributeError):
+        return 0
+    return named if isinstance(named, int) else 0
+
+
 def check(entries, outside):
     """Walks a chain; returns how many entries are sound, the last hash, and the first fault or None."""
-    seq, previous, leaves = 0, ZEROS, []
+    seq, previous, leaves, fault = 0, ZEROS, [], None
+    silent, erased, kinds = {}, set(), {}
     for e in entries:
         if isinstance(e, Fault):
-            return seq, previous, "entry %d: %s" % (seq + 1, e)
-        fault = judge(e, seq + 1, previous)
-        if fault:
-            return seq, previous, "entry %d: %s" % (seq + 1, fault)
-        leaves.append(leaf(e["hash"]))
-        if outside and outside[0] == e["seq"]:
-            found = e["hash"] if outside[1] == "hash" else root(leaves).hex()
-            if not found.startswith(outside[2]):
-                return seq, previous, "entry %d: rewritten at or before it" % e["seq"]
-        seq, previous = e["seq"], e["hash"]
-    if outside and outside[0] > seq:
-        return seq, previous, "entry %d: missing" % (seq + 1)
-    return seq, previous, None
+            if fault is None:
+                return seq, previous, "entry %d: %s" % (seq + 1, e)
+            break
+        if fault is None:
+            wrong = judge(e, seq + 1, previous) or judge_erasure(e, silent, erased, kinds)
+            if wrong:
+                fault = "entry %d: %s" % (seq + 1, wrong)
+            else:
+                leaves.append(leaf(e["hash"]))
+                if outside and outside[0] == e["seq"]:
+                    found = e["hash"] if outside[1] == "hash" else root(leaves).hex()
+                    if not found.startswith(outside[2]):
+                        fault = "entry %d: rewritten at or before it" % e["seq"]
+        if fault is None:
+            kinds[e["seq"]] = e["kind"]
+            if is_emptied(e):
+                silent[e["seq"]] = (seq, previous)
+            seq, previous = e["seq"], e["hash"]
+        named = erased_by(e)
+        if named is not None:
+            silent.pop(named, None)
+            if fault is None:
+                erased.add(named)
+    if silent:
+        first = min(silent)
+        return silent[first] + ("entry %d: emptied, and no later entry says that it was erased" % first,)
+    if fault is None and outside and outside[0] > seq:
+        fault = "entry %d: missing" % (seq + 1)
+    return seq, previous, fault
+
+
+def judge_erasure(e, silent, erased, kinds):
+    named = erased_by(e)
+    if named is None or (named in silent and named not in erased):
+        return None
+    if named not in kinds:
+        return "erases entry %s, which does not stand before it" % named
+    if named in erased:
+        return "erases entry %d, which was erased before" % named
+    if kinds[named] not in ERASABLE:
+        return "erases entry %d, of a kind that is never erased" % named
+    return "erases entry %d, whose payload still stands there" % named
 
 
 def judge(e, seq, previous):
@@ -101,7 +149,10 @@ def judge(e, seq, previous):
         return "version %s" % e["version"]
     if e["previous"] != previous:
         return "names another entry before it"
-    if sha(e["payload"]) != e["payload_hash"]:
+    if is_emptied(e):
+        if e["kind"] not in ERASABLE:
+            return "emptied, and of a kind that is never erased"
+    elif sha(e["payload"]) != e["payload_hash"]:
         return "payload altered"
     head = {**{k: e[k] for k in HEAD}, "payload": e["payload_hash"]}
     try:
@@ -142,7 +193,7 @@ def from_lines(data):
 
 def missing(entries, is_there):
     for e in entries:
-        for h in e["files"] if e["kind"] != "file-saved" else []:
+        for h in e["files"] if e["kind"] != "file-saved" and not is_emptied(e) else []:
             if not is_there(h):
                 return "entry %d: its file %s is missing or was changed" % (e["seq"], h)
     return None

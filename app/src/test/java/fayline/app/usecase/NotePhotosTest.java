@@ -168,6 +168,11 @@ class NotePhotosTest {
         }
 
         @Override
+        public void remove(String sha256) {
+            throw new CannotKeepException("The disk is full.", new IOException("no space"));
+        }
+
+        @Override
         public SortedSet<String> hashes() {
             return new TreeSet<>();
         }

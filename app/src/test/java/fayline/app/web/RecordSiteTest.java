@@ -2,6 +2,8 @@ package fayline.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fayline.app.usecase.act.NoteStep;
+import fayline.app.usecase.shop.Sent;
 import fayline.flow.record.Chain;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
@@ -13,6 +15,7 @@ import java.net.URLEncoder;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -120,6 +123,61 @@ class RecordSiteTest extends AtTheDemo {
         browser.send("/record", "/record/sheet", "by", "runa");
         assertThat(text(browser.bytes("/record/sheet/" + (number + 1) + ".pdf")))
                 .contains("Sheet before", before.paper());
+    }
+
+    @Test
+    void should_erase_what_is_personal_and_say_so_wherever_it_stood() throws Exception {
+        Entry read = entries().stream()
+                .filter(e -> e.kind().equals(EntryKind.STEP_NOTED.key()))
+                .findFirst()
+                .orElseThrow();
+        String other = "/record/entry/" + read.seq();
+        assertThat(browser.send(other, other + "/erase", "by", "runa", "why", "x", "sure", "yes")
+                        .body())
+                .as("it came from a file of the folder")
+                .contains("The same words still stand in entry ");
+        long seq = new NoteStep(demo.open().shop())
+                .note(
+                        Sent.once("runa"),
+                        read.fields().text("step"),
+                        "Quite unheard-of words",
+                        List.of(),
+                        Optional.empty())
+                .seq();
+        Entry note = entries().get((int) seq - 1);
+        String here = "/record/entry/" + note.seq();
+        String words = note.fields().text("text");
+        String[] step = note.fields().text("step").split("/");
+        String card = "/card/" + step[1] + "/" + step[2] + "/" + step[3];
+        assertThat(browser.page(here))
+                .contains("What remains:", "Backups, exports and books made before still hold it");
+        HttpResponse<String> unsure = browser.send(here, here + "/erase", "by", "runa", "why", "Bo asked");
+        assertThat(unsure.statusCode()).isEqualTo(422);
+        assertThat(browser.send(here, here + "/erase", "by", "runa", "why", " ", "sure", "yes")
+                        .statusCode())
+                .isEqualTo(422);
+        assertThat(entries()).as("nothing was erased so far").contains(note);
+
+        HttpResponse<String> done = browser.send(here, here + "/erase", "by", "runa", "why", "Bo asked", "sure", "yes");
+
+        assertThat(done.body()).contains("Erased what was personal in entry " + note.seq(), "because Bo asked, by ");
+        assertThat(browser.page(here)).contains("a note: erased on ").doesNotContain("What remains:");
+        assertThat(browser.page("/record?sort=erased")).contains("erased what was personal in entry " + note.seq());
+        assertThat(browser.page("/record?sort=notes")).contains("because Bo asked");
+        assertThat(browser.page("/record?check=yes")).contains(entries().size() + " entries, all sound.");
+        assertThat(browser.page("/record?text=" + encoded(words))).contains("No entry fits.");
+        assertThat(entries().toString()).doesNotContain(words);
+        String start = "/record/entry/"
+                + entries().stream()
+                        .filter(e -> e.kind().equals(EntryKind.STEP_STARTED.key()))
+                        .findFirst()
+                        .orElseThrow()
+                        .seq();
+        assertThat(browser.page(start)).doesNotContain("What remains:");
+        assertThat(browser.send("/record", start + "/erase", "by", "runa", "why", "x", "sure", "yes")
+                        .body())
+                .contains("never erased");
+        assertThat(browser.page(card)).contains("because Bo asked").doesNotContain(words);
     }
 
     private static String text(byte[] pdf) throws IOException {

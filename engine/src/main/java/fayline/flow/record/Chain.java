@@ -1,5 +1,6 @@
 package fayline.flow.record;
 
+import fayline.flow.record.erasure.Erasable;
 import fayline.flow.record.payload.CanonicalText;
 import fayline.flow.record.payload.NotCanonicalException;
 import fayline.flow.record.proof.Digest;
@@ -9,13 +10,14 @@ import java.util.Optional;
 
 /**
  * Checks a chain entry by entry and names the first bad one: its place in the sequence, the hash of the entry before, the hash
- * of the payload, its own hash. A cut tail is found only against a head that was kept elsewhere.
+ * of the payload, its own hash. A payload that was emptied is sound where a later entry says that it was erased. A cut tail is found only against a head that was kept elsewhere.
  */
 public final class Chain {
     private Head head = Head.EMPTY;
     private Optional<Fault> fault = Optional.empty();
     private final Optional<? extends KeptHead> outside;
     private final HashTree tree = new HashTree();
+    private final ErasureCheck erasures = new ErasureCheck();
     private boolean outsideMet;
 
     /**
@@ -45,26 +47,34 @@ public final class Chain {
     /** Takes the next entry as it stands in the store; after the first fault nothing more is judged. */
     public void next(Entry entry) {
         if (fault.isPresent()) {
+            erasures.lookAhead(entry);
             return;
         }
         fault = judge(entry);
         if (fault.isEmpty()) {
+            erasures.take(entry, head);
             head = entry.head();
+        } else {
+            erasures.lookAhead(entry);
         }
     }
 
-    /** Whether no bad entry was met so far. */
+    /** Whether no bad entry was met so far; whether one that was emptied is named by a later one shows at the end. */
     public boolean isSound() {
         return fault.isEmpty();
     }
 
     /** The tree over the hashes of the entries up to which the chain is sound. */
     public TreeHead treeHead() {
-        return TreeHead.of(head.seq(), tree.root((int) head.seq()));
+        return TreeHead.of(head().seq(), tree.root((int) head().seq()));
     }
 
     /** The first fault, once every entry was given. */
     public Optional<Fault> end() {
+        Optional<Fault> emptied = erasures.unnamed();
+        if (emptied.isPresent()) {
+            return emptied;
+        }
         if (fault.isEmpty() && !outsideMet) {
             KeptHead wanted = outside.orElseThrow();
             return Optional.of(new Fault(
@@ -75,9 +85,14 @@ public final class Chain {
         return fault;
     }
 
-    /** The head up to which the chain is sound. */
+    /** The head up to which the chain is sound, once every entry was given. */
     public Head head() {
-        return head;
+        return erasures.soundBefore().orElse(head);
+    }
+
+    /** The last entry that was found good by itself and by those before it. */
+    public long reached() {
+        return head.seq();
     }
 
     private Optional<Fault> judge(Entry e) {
@@ -95,7 +110,9 @@ public final class Chain {
         if (!e.previous().equals(head.hash())) {
             return fault(e, "it names another entry before it than the one that stands there");
         }
-        if (!CanonicalText.sha256(e.payload()).equals(e.payloadHash())) {
+        if (e.isEmptied()
+                ? !Erasable.isKind(e.kind())
+                : !CanonicalText.sha256(e.payload()).equals(e.payloadHash())) {
             return fault(e, "its payload is not the one that was recorded");
         }
         if (!Objects.equals(hashOf(e), e.hash())) {
@@ -104,6 +121,10 @@ public final class Chain {
         Optional<Fault> form = judgeForm(e);
         if (form.isPresent()) {
             return form;
+        }
+        Optional<String> wrong = erasures.wrong(e);
+        if (wrong.isPresent()) {
+            return fault(e, wrong.get());
         }
         tree.add(Digest.ofHex(e.hash()).bytes());
         return judgeOutside(e);

@@ -1,10 +1,13 @@
 package fayline.flow.record;
 
+import fayline.flow.record.erasure.Erasable;
 import fayline.flow.record.payload.CanonicalText;
 import fayline.flow.record.payload.NotCanonicalException;
 import fayline.flow.record.payload.Value;
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One entry as it stands in the record: exactly the texts that were written, judged by {@link Chain} and nowhere else, so that
@@ -121,9 +124,51 @@ public record Entry(
         return Instant.parse(at);
     }
 
-    /** SHA-256 of each file that lies beside the record; the text of a definition file lies in the payload itself. */
+    /**
+     * SHA-256 of each file that lies beside the record; the text of a definition file lies in the payload itself, and an erased entry
+     * holds none.
+     */
     public List<String> filesBeside() {
-        return kind.equals(EntryKind.FILE_SAVED.key()) ? List.of() : files;
+        return kind.equals(EntryKind.FILE_SAVED.key()) || isEmptied() ? List.of() : files;
+    }
+
+    /** Whether its payload was emptied; that a later entry says so is for {@link Chain} to judge. */
+    public boolean isEmptied() {
+        return Erasable.isEmptied(payload, payloadHash);
+    }
+
+    /** The same with its payload emptied; every hash stays. */
+    public Entry emptied() {
+        return new Entry(
+                version,
+                seq,
+                client,
+                by,
+                phone,
+                at,
+                project,
+                kind,
+                Erasable.EMPTIED,
+                payloadHash,
+                files,
+                previous,
+                hash);
+    }
+
+    /** The entry that this one erases; empty where it erases none. */
+    public Optional<Long> erases() {
+        return kind.equals(Erasable.ERASED)
+                ? Optional.of(fields().whole("entry").orElse(0L))
+                : Optional.empty();
+    }
+
+    /** A time that was said; where it cannot be read, the time at which the entry was taken. */
+    static Instant time(String said, String taken) {
+        try {
+            return Instant.parse(said.isEmpty() ? taken : said);
+        } catch (DateTimeException e) {
+            return Instant.parse(taken);
+        }
     }
 
     /** The head of a chain that ends with this entry. */

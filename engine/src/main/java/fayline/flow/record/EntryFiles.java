@@ -25,6 +25,14 @@ public interface EntryFiles {
      */
     Optional<byte[]> get(String sha256);
 
+    /**
+     * Takes a file away that only erased entries name; nothing where it is not there.
+     *
+     * @param sha256 its hash, 64 hexadecimal digits
+     * @throws CannotKeepException if it cannot be taken away
+     */
+    void remove(String sha256);
+
     /** The hashes of all files that are there, damaged ones included. */
     SortedSet<String> hashes();
 

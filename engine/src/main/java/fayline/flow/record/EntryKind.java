@@ -25,6 +25,11 @@ public enum EntryKind {
     STEP_NOTED,
     /** An earlier entry was wrong: {@code entry, why} and either {@code with} (fields laid over) or {@code withdrawn}. */
     CORRECTED,
+    /**
+     * The personal text of an earlier entry was taken out: {@code entry, why, at, kept} with the fields that were not personal. The
+     * named payload is emptied in the same transaction.
+     */
+    ERASED,
     /** A measured value as typed: {@code kind, of, at, values, station, state}. */
     READING_TAKEN,
     /** Material taken from a lot for a step: {@code step, at, lot, component, amount, override, why, told}. */

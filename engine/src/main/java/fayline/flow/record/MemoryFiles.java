@@ -27,6 +27,11 @@ public final class MemoryFiles implements EntryFiles {
     }
 
     @Override
+    public synchronized void remove(String sha256) {
+        files.remove(sha256);
+    }
+
+    @Override
     public synchronized SortedSet<String> hashes() {
         return new TreeSet<>(files.keySet());
     }

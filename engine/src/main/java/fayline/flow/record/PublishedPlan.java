@@ -1,6 +1,8 @@
 package fayline.flow.record;
 
+import fayline.flow.record.payload.Value;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -17,6 +19,24 @@ public record PublishedPlan(long seq, Instant at, String by, String definition, 
     /** Copies the list. */
     public PublishedPlan {
         steps = List.copyOf(steps);
+    }
+
+    /** The plan that an entry tells. */
+    static PublishedPlan of(Entry entry) {
+        Value.Fields f = entry.fields();
+        List<Step> planned = new ArrayList<>();
+        for (Value item : f.items("steps")) {
+            if (item instanceof Value.Fields s) {
+                planned.add(new Step(
+                        s.text("step"),
+                        Entry.time(s.text("start"), entry.at()),
+                        Entry.time(s.text("hands-end"), entry.at()),
+                        Entry.time(s.text("end"), entry.at()),
+                        s.texts("people"),
+                        s.texts("places")));
+            }
+        }
+        return new PublishedPlan(entry.seq(), entry.taken(), entry.by(), f.text("definition"), f.text("hash"), planned);
     }
 
     /**

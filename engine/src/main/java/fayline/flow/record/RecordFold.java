@@ -1,5 +1,7 @@
 package fayline.flow.record;
 
+import fayline.flow.record.erasure.Erasure;
+import fayline.flow.record.erasure.ErasureFold;
 import fayline.flow.record.inspect.InspectFold;
 import fayline.flow.record.made.MadeFold;
 import fayline.flow.record.payload.Happened;
@@ -7,19 +9,18 @@ import fayline.flow.record.payload.Room;
 import fayline.flow.record.payload.Value;
 import fayline.flow.record.stock.StockFold;
 import fayline.flow.record.trouble.TroubleFold;
-import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
-import java.util.SortedSet;
 import java.util.TreeMap;
-import java.util.TreeSet;
 
 /**
  * Folds entries into a {@link RecordState}, one after the other. Not safe for several threads. Of two starts or two finishes
@@ -28,21 +29,17 @@ import java.util.TreeSet;
  */
 public final class RecordFold {
     private Head head = Head.EMPTY;
-    private final List<String> projects = new ArrayList<>();
-    private final SortedMap<String, KeptFile> shopFiles = new TreeMap<>();
-    private final SortedMap<String, SortedMap<String, KeptFile>> projectFiles = new TreeMap<>();
     private final SortedMap<Long, Happened> happenings = new TreeMap<>();
-    /** Parts and joints that were scrapped, with the entry from which on they are made anew. */
-    private final Map<String, Long> scrapped = new HashMap<>();
-
     private final Set<Long> withdrawn = new HashSet<>();
     private final Map<Long, Long> rootOfCorrection = new TreeMap<>();
-    private final SortedMap<String, SortedSet<Long>> ofStep = new TreeMap<>();
-    private final SortedMap<String, StepRecord> steps = new TreeMap<>();
-    private final SortedMap<Long, TakenReading> readings = new TreeMap<>();
-    private final List<MendedReading> mended = new ArrayList<>();
-    private final SortedMap<String, List<Conflict>> stepConflicts = new TreeMap<>();
     private final List<Conflict> otherConflicts = new ArrayList<>();
+    /** Entries whose payload was emptied, until the entry comes that says what stayed of them. */
+    private final Map<Long, Entry> emptied = new HashMap<>();
+
+    private final FileFold files = new FileFold();
+    private final ErasureFold erasures = new ErasureFold();
+    private final StepFold steps = new StepFold(erasures);
+    private final ReadingFold readings = new ReadingFold();
     private final MadeFold made = new MadeFold();
     private final TroubleFold trouble = new TroubleFold();
     private final StockFold stock = new StockFold();
@@ -91,11 +88,15 @@ public final class RecordFold {
             return Touched.NOTHING;
         }
         work = entry.seq();
+        if (entry.isEmptied()) {
+            emptied.put(entry.seq(), entry);
+            return Touched.NOTHING;
+        }
         Value.Fields f = entry.fields();
         return switch (kind.get()) {
-            case FILE_SAVED -> save(entry, f);
-            case FILE_REMOVED -> remove(entry, f);
-            case PROJECT_ADDED -> addProject(entry.project());
+            case FILE_SAVED -> files.save(entry, f);
+            case FILE_REMOVED -> files.remove(entry, f);
+            case PROJECT_ADDED -> files.addProject(entry.project());
             case FOLDER_IMPORTED,
                     SHEET_PRINTED,
                     PERSON_ADMITTED,
@@ -126,28 +127,33 @@ public final class RecordFold {
                     FINDING_CORRECTED,
                     FINDING_SIGNED -> happen(entry, f);
             case CORRECTED -> correct(entry, f);
-            case PLAN_PUBLISHED -> publish(entry, f);
+            case ERASED -> erase(entry, f);
+            case PLAN_PUBLISHED -> {
+                published = Optional.of(PublishedPlan.of(entry));
+                yield Touched.NOTHING;
+            }
         };
     }
 
     /** The state of all entries taken so far. */
     public RecordState state() {
         List<Conflict> conflicts = new ArrayList<>(otherConflicts);
-        stepConflicts.values().forEach(conflicts::addAll);
-        conflicts.sort(java.util.Comparator.comparingLong(Conflict::seq));
+        conflicts.addAll(steps.conflicts());
+        conflicts.sort(Comparator.comparingLong(Conflict::seq));
         return new RecordState(
                 head,
                 work,
-                projects,
-                shopFiles,
-                projectFiles,
-                steps,
-                List.copyOf(readings.values()),
-                mended,
+                files.projects(),
+                files.ofShop(),
+                files.ofProjects(),
+                steps.steps(),
+                readings.readings(),
+                readings.mended(),
                 made.state(),
                 trouble.state(),
                 stock.state(),
                 inspect.state(),
+                erasures.state(),
                 published,
                 conflicts,
                 unknown);
@@ -160,23 +166,27 @@ public final class RecordFold {
 
     /** A file of a project, or of the shop where the project is empty. */
     public Optional<KeptFile> file(String project, String path) {
-        SortedMap<String, KeptFile> files = project.isEmpty() ? shopFiles : projectFiles.get(project);
-        return files == null ? Optional.empty() : Optional.ofNullable(files.get(path));
+        return files.file(project, path);
     }
 
     /** What is recorded of a step. */
     public StepRecord step(String id) {
-        return steps.getOrDefault(id, StepRecord.none(id));
+        return steps.step(id);
+    }
+
+    /** What is recorded of the steps whose ids begin so. */
+    public List<StepRecord> stepsOf(String prefix) {
+        return steps.startingWith(prefix);
     }
 
     /** A reading by its entry. */
     public Optional<TakenReading> reading(long seq) {
-        return Optional.ofNullable(readings.get(seq));
+        return readings.reading(seq);
     }
 
     /** The conflicts about a step. */
     public List<Conflict> conflicts(String step) {
-        return stepConflicts.getOrDefault(step, List.of());
+        return steps.conflicts(step);
     }
 
     /** The conflict that an entry became without belonging to a step. */
@@ -184,81 +194,53 @@ public final class RecordFold {
         return otherConflicts.stream().filter(c -> c.seq() == seq).findFirst();
     }
 
-    private SortedMap<String, KeptFile> scope(Entry entry, Value.Fields f) {
-        return f.text("scope").equals("shop")
-                ? shopFiles
-                : projectFiles.computeIfAbsent(entry.project(), p -> new TreeMap<>());
-    }
-
-    private Touched save(Entry entry, Value.Fields f) {
-        boolean binary = f.fields().containsKey("base64");
-        KeptFile file =
-                new KeptFile(f.text("path"), f.text(binary ? "base64" : "text"), binary, f.text("sha256"), entry.seq());
-        scope(entry, f).put(file.path(), file);
-        return Touched.file(f.text("scope").equals("shop") ? "" : entry.project(), file.path());
-    }
-
-    private Touched remove(Entry entry, Value.Fields f) {
-        scope(entry, f).remove(f.text("path"));
-        return Touched.file(f.text("scope").equals("shop") ? "" : entry.project(), f.text("path"));
-    }
-
-    private Touched addProject(String project) {
-        if (!projects.contains(project)) {
-            projects.add(project);
-            projectFiles.computeIfAbsent(project, p -> new TreeMap<>());
-        }
-        return Touched.NOTHING;
-    }
-
     private Touched happen(Entry entry, Value.Fields f) {
-        Happened h =
-                new Happened(entry.seq(), entry.kind(), entry.project(), time(f.text("at"), entry.at()), entry.by(), f);
+        Happened h = new Happened(
+                entry.seq(), entry.kind(), entry.project(), Entry.time(f.text("at"), entry.at()), entry.by(), f);
         happenings.put(h.seq(), h);
-        if (isOfStep(h)) {
-            ofStep.computeIfAbsent(f.text("step"), s -> new TreeSet<>()).add(h.seq());
-        }
         return refresh(h);
     }
 
-    private static boolean isOfStep(Happened h) {
-        return EntryKind.of(h.kind()).filter(EntryKind::isOfStep).isPresent();
-    }
-
     private Touched refresh(Happened h) {
-        Optional<Room> room = EntryKind.of(h.kind()).flatMap(k -> Optional.ofNullable(rooms.get(k)));
+        boolean gone = withdrawn.contains(h.seq());
+        Optional<EntryKind> kind = EntryKind.of(h.kind());
+        Optional<Room> room = kind.flatMap(k -> Optional.ofNullable(rooms.get(k)));
         if (room.isPresent()) {
-            if (withdrawn.contains(h.seq())) {
+            if (gone) {
                 room.get().drop(h.seq());
             } else {
                 room.get().hold(h);
             }
             return scrap(h);
         }
-        return isOfStep(h) ? refreshStep(h.fields().text("step")) : refreshReading(h);
+        if (kind.filter(EntryKind::isOfStep).isPresent()) {
+            return gone ? steps.drop(h) : steps.hold(h);
+        }
+        return gone ? readings.drop(h.seq()) : readings.hold(h);
     }
 
     private Touched correct(Entry entry, Value.Fields f) {
         long named = f.whole("entry").orElse(0L);
         long root = rootOfCorrection.getOrDefault(named, named);
         Happened old = happenings.get(root);
-        if (old == null) {
+        boolean late = erasures.of(root).filter(e -> entry.seq() > e.seq()).isPresent();
+        if (old == null || late) {
             otherConflicts.add(new Conflict(
                     entry.seq(),
                     0,
                     "entry " + named,
-                    "The correction names entry " + named + ", which is not one that can be corrected."));
+                    "The correction names entry " + named
+                            + (late ? ", which was erased before." : ", which is not one that can be corrected.")));
             return Touched.conflict(entry.seq());
         }
         rootOfCorrection.put(entry.seq(), root);
-        reading(root)
-                .ifPresent(r -> mended.add(new MendedReading(
-                        entry.seq(),
-                        r,
-                        time("", entry.at()),
-                        entry.by(),
-                        f.text("why"),
-                        f.text("withdrawn").equals("yes"))));
+        readings.mend(entry, root, f);
+        return lay(root, f);
+    }
+
+    /** Lays a correction over what it corrects, which is there. */
+    private Touched lay(long root, Value.Fields f) {
+        Happened old = Objects.requireNonNull(happenings.get(root));
         // A correction mends what was said of a step or reading; it never moves it to another one, nor changes a
         // picture.
         Value.Fields mended = old.fields().overlaidBy(f.inner("with"));
@@ -268,146 +250,57 @@ public final class RecordFold {
                 mended = mended.with(fixed, stays);
             }
         }
-        Happened now = new Happened(
-                root,
-                old.kind(),
-                old.project(),
-                time(mended.text("at"), old.at().toString()),
-                old.by(),
-                mended);
-        happenings.put(root, now);
         if (f.text("withdrawn").equals("yes")) {
             withdrawn.add(root);
         } else {
             withdrawn.remove(root);
         }
+        return held(old, mended);
+    }
+
+    private Touched held(Happened old, Value.Fields f) {
+        Instant at = Entry.time(f.text("at"), old.at().toString());
+        Happened now = new Happened(old.seq(), old.kind(), old.project(), at, old.by(), f);
+        happenings.put(now.seq(), now);
         return refresh(now);
+    }
+
+    /**
+     * What was erased is from now on what the erasing entry kept of it, whether it was seen whole before or comes emptied from the
+     * store. The corrections of an entry are erased after it, in their order, and lie over it again as far as they were kept.
+     */
+    private Touched erase(Entry entry, Value.Fields f) {
+        long named = f.whole("entry").orElse(0L);
+        Erasure erasure =
+                new Erasure(named, entry.seq(), Entry.time(f.text("at"), entry.at()), entry.by(), f.text("why"));
+        erasures.hold(erasure);
+        Value.Fields kept = f.inner("kept");
+        Optional<Entry> whole = Optional.ofNullable(emptied.remove(named));
+        Happened before = happenings.get(named);
+        if (before != null) {
+            withdrawn.remove(named);
+            return held(before, kept);
+        }
+        Long root = rootOfCorrection.get(named);
+        if (root != null) {
+            return lay(root, kept);
+        }
+        return whole.map(e -> isCorrection(e) ? correct(e, kept) : happen(e, kept))
+                .orElse(Touched.NOTHING);
+    }
+
+    private static boolean isCorrection(Entry e) {
+        return e.kind().equals(EntryKind.CORRECTED.key());
     }
 
     /** Where a decision scrapped a part or no longer does, its steps are what they are since then. */
     private Touched scrap(Happened h) {
-        String made = trouble.madeOf(h.seq());
-        long from = trouble.scrappedAt(made);
-        if (made.isEmpty() || from == scrapped.getOrDefault(made, 0L)) {
+        String of = trouble.madeOf(h.seq());
+        long from = trouble.scrappedAt(of);
+        if (of.isEmpty() || from == steps.scrappedFrom(of)) {
             return Touched.NOTHING;
         }
-        scrapped.put(made, from);
-        this.made.begin(made, from);
-        String prefix = made + "/";
-        for (String step : List.copyOf(ofStep.tailMap(prefix).keySet())) {
-            if (step.startsWith(prefix)) {
-                refreshStep(step);
-            }
-        }
-        return new Touched(Touched.What.STEPS, "", prefix);
-    }
-
-    /** What is recorded of the steps whose ids begin so. */
-    public List<StepRecord> stepsOf(String prefix) {
-        return steps.tailMap(prefix).values().stream()
-                .takeWhile(s -> s.step().startsWith(prefix))
-                .toList();
-    }
-
-    private Touched refreshReading(Happened h) {
-        if (withdrawn.contains(h.seq())) {
-            readings.remove(h.seq());
-        } else {
-            Value.Fields f = h.fields();
-            readings.put(
-                    h.seq(),
-                    new TakenReading(
-                            h.seq(),
-                            h.project(),
-                            h.at(),
-                            h.by(),
-                            f.text("kind"),
-                            f.text("of"),
-                            f.text("station"),
-                            f.text("state"),
-                            f.inner("values").allTexts()));
-        }
-        return Touched.reading(h.seq());
-    }
-
-    private Touched refreshStep(String step) {
-        String[] bits = step.split("/", -1);
-        StepBuilder built =
-                new StepBuilder(step, bits.length < 2 ? 0 : scrapped.getOrDefault(bits[0] + "/" + bits[1], 0L));
-        for (long seq : ofStep.getOrDefault(step, new TreeSet<>())) {
-            Happened h = happenings.get(seq);
-            if (h != null && !withdrawn.contains(seq)) {
-                built.add(h);
-            }
-        }
-        steps.put(step, built.build());
-        stepConflicts.put(step, built.conflicts());
-        return Touched.step(step);
-    }
-
-    private Touched publish(Entry entry, Value.Fields f) {
-        List<PublishedPlan.Step> planned = new ArrayList<>();
-        for (Value item : f.items("steps")) {
-            if (item instanceof Value.Fields s) {
-                planned.add(new PublishedPlan.Step(
-                        s.text("step"),
-                        time(s.text("start"), entry.at()),
-                        time(s.text("hands-end"), entry.at()),
-                        time(s.text("end"), entry.at()),
-                        s.texts("people"),
-                        s.texts("places")));
-            }
-        }
-        published = Optional.of(new PublishedPlan(
-                entry.seq(), entry.taken(), entry.by(), f.text("definition"), f.text("hash"), planned));
-        return Touched.NOTHING;
-    }
-
-    /** A time that was said; where it cannot be read, the time at which the entry was taken. */
-    private static Instant time(String said, String taken) {
-        try {
-            return Instant.parse(said.isEmpty() ? taken : said);
-        } catch (DateTimeException e) {
-            return Instant.parse(taken);
-        }
-    }
-
-    /**
-     * What of the state an entry touches.
-     *
-     * @param what the sort of thing
-     * @param scope the project of a file, empty for the shop's
-     * @param key path, step, or sequence number
-     */
-    public record Touched(What what, String scope, String key) {
-        /** Nothing that is kept by key. */
-        static final Touched NOTHING = new Touched(What.NOTHING, "", "");
-
-        static Touched file(String scope, String path) {
-            return new Touched(What.FILE, scope, path);
-        }
-
-        static Touched step(String step) {
-            return new Touched(What.STEP, "", step);
-        }
-
-        static Touched reading(long seq) {
-            return new Touched(What.READING, "", Long.toString(seq));
-        }
-
-        static Touched conflict(long seq) {
-            return new Touched(What.CONFLICT, "", Long.toString(seq));
-        }
-
-        /** Sorts of things. */
-        public enum What {
-            NOTHING,
-            FILE,
-            STEP,
-            /** All steps whose ids begin with the key. */
-            STEPS,
-            READING,
-            CONFLICT
-        }
+        made.begin(of, from);
+        return steps.begin(of, from);
     }
 }

@@ -1,5 +1,6 @@
 package fayline.flow.record;
 
+import fayline.flow.record.erasure.ErasureState;
 import fayline.flow.record.inspect.InspectState;
 import fayline.flow.record.made.MadeState;
 import fayline.flow.record.stock.StockState;
@@ -27,6 +28,7 @@ import java.util.TreeMap;
  * @param trouble what came out other than drawn
  * @param stock what moved the stores beside the work
  * @param inspect visits and what they found
+ * @param erasures personal text that was taken out
  * @param published the plan published last
  * @param conflicts entries without effect, in order
  * @param unknown number of entries whose kind this version does not know
@@ -44,6 +46,7 @@ public record RecordState(
         TroubleState trouble,
         StockState stock,
         InspectState inspect,
+        ErasureState erasures,
         Optional<PublishedPlan> published,
         List<Conflict> conflicts,
         long unknown) {

@@ -1,15 +1,18 @@
 package fayline.flow.record;
 
+import fayline.flow.record.erasure.Erasure;
 import fayline.flow.record.payload.Happened;
 import fayline.flow.record.payload.Photo;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.LongFunction;
 
 /** Puts the happenings of one step together in their order. */
 final class StepBuilder {
     private final String step;
     private final long from;
+    private final LongFunction<Optional<Erasure>> erased;
     private Optional<Happened> start = Optional.empty();
     private Optional<Happened> finish = Optional.empty();
     private final List<StepRecord.Note> notes = new ArrayList<>();
@@ -19,15 +22,18 @@ final class StepBuilder {
      * Of a step.
      *
      * @param from the entry from which on it is made anew; what was begun and finished before has no effect any more
+     * @param erased how an entry was erased
      */
-    StepBuilder(String step, long from) {
+    StepBuilder(String step, long from, LongFunction<Optional<Erasure>> erased) {
         this.step = step;
         this.from = from;
+        this.erased = erased;
     }
 
     void add(Happened h) {
         if (h.kind().equals(EntryKind.STEP_NOTED.key())) {
-            notes.add(new StepRecord.Note(h.seq(), h.at(), h.by(), h.fields().text("text"), Photo.allOf(h.fields())));
+            notes.add(new StepRecord.Note(
+                    h.seq(), h.at(), h.by(), h.fields().text("text"), Photo.allOf(h.fields()), erased.apply(h.seq())));
         } else if (h.seq() < from) {
             return;
         } else if (h.kind().equals(EntryKind.STEP_STARTED.key())) {

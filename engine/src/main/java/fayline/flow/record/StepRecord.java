@@ -1,8 +1,10 @@
 package fayline.flow.record;
 
+import fayline.flow.record.erasure.Erasure;
 import fayline.flow.record.payload.Photo;
 import fayline.flow.record.payload.Value;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 
@@ -93,13 +95,23 @@ public record StepRecord(
      * @param seq the entry
      * @param at when
      * @param by who
-     * @param text what, as typed; empty where pictures say it
+     * @param text what, as typed; empty where pictures say it, or where it was erased
      * @param photos pictures in order
+     * @param erased that its words and pictures were taken out; empty where they were not
      */
-    public record Note(long seq, Instant at, String by, String text, List<Photo> photos) {
+    public record Note(long seq, Instant at, String by, String text, List<Photo> photos, Optional<Erasure> erased) {
         /** Copies the list. */
         public Note {
             photos = List.copyOf(photos);
+        }
+
+        /**
+         * What is read of it: what was typed, or that it was erased.
+         *
+         * @param zone the shop's zone
+         */
+        public String shown(ZoneId zone) {
+            return erased.map(e -> e.words(zone)).orElse(text);
         }
     }
 }

@@ -333,6 +333,7 @@ class StoresMovedTest {
                 e.trouble(),
                 e.stock(),
                 e.inspect(),
+                e.erasures(),
                 e.published(),
                 e.conflicts(),
                 e.unknown());

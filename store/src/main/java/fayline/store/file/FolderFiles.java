@@ -126,6 +126,25 @@ public final class FolderFiles implements EntryFiles {
     }
 
     @Override
+    public synchronized void remove(String sha256) {
+        if (!HASH.matcher(sha256).matches()) {
+            return;
+        }
+        try {
+            boolean gone = false;
+            for (String ending : ENDINGS) {
+                gone |= Files.deleteIfExists(folder.resolve(sha256 + ending));
+            }
+            if (gone) {
+                bringNamesToDisk();
+            }
+        } catch (IOException e) {
+            throw new CannotKeepException(
+                    "The file " + sha256 + " could not be taken away: " + e.getMessage() + ".", e);
+        }
+    }
+
+    @Override
     public SortedSet<String> hashes() {
         SortedSet<String> hashes = new TreeSet<>();
         try {

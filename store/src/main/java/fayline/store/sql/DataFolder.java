@@ -82,8 +82,9 @@ public final class DataFolder implements AutoCloseable {
             }
             HikariDataSource pool = migrated(engine, source);
             EntryFiles files = elsewhere.isPresent() ? new TableFiles(pool) : swept(folder);
-            return new DataFolder(
-                    folder, lock, held, new SqlEntryLog(pool, engine), files, new PeopleTables(pool, engine));
+            SqlEntryLog log = new SqlEntryLog(pool, engine, files);
+            log.sweepFiles();
+            return new DataFolder(folder, lock, held, log, files, new PeopleTables(pool, engine));
         } catch (HikariPool.PoolInitializationException e) {
             release(lock, held);
             throw new StoreException("The database of " + folder + " cannot be opened: " + e.getMessage(), e);

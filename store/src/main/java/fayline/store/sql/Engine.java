@@ -3,6 +3,9 @@ package fayline.store.sql;
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.Properties;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
@@ -42,7 +45,7 @@ enum Engine {
         this.connections = connections;
     }
 
-    DSLContext over(java.sql.Connection connection) {
+    DSLContext over(Connection connection) {
         return DSL.using(
                 connection, dialect, new Settings().withRenderQuotedNames(RenderQuotedNames.EXPLICIT_DEFAULT_UNQUOTED));
     }
@@ -56,6 +59,24 @@ enum Engine {
         config.setConnectionTimeout(15_000);
         config.setAutoCommit(true);
         return new HikariDataSource(config);
+    }
+
+    /**
+     * Lets nothing of what was taken out stay behind in the database's own files: they are written anew. What the database server
+     * has in its log for its own recovery goes in its own time.
+     *
+     * @param connection one without an open transaction
+     */
+    void forget(Connection connection) throws SQLException {
+        connection.setAutoCommit(true);
+        try (Statement tell = connection.createStatement()) {
+            if (this == SQLITE) {
+                tell.execute("vacuum");
+                tell.execute("pragma wal_checkpoint(truncate)");
+            } else {
+                tell.execute("vacuum (full) entry, step_note, entry_file");
+            }
+        }
     }
 
     /** Brings the tables to this version's form. */

@@ -1,9 +1,13 @@
 package fayline.store.sql;
 
 import fayline.flow.record.Entry;
+import fayline.flow.record.EntryKind;
 import fayline.flow.record.Head;
+import fayline.flow.record.erasure.Erasable;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 import org.jooq.Cursor;
 import org.jooq.DSLContext;
@@ -69,6 +73,37 @@ final class EntryRows {
                         e.previous(),
                         e.hash())
                 .execute();
+    }
+
+    /** Empties the payload of an entry that one already there erases; the rules of the table let nothing else be changed. */
+    static void empty(DSLContext db, long seq) {
+        int rows = db.update(ENTRY)
+                .set(PAYLOAD, Erasable.EMPTIED)
+                .where(SEQ.eq(seq))
+                .execute();
+        if (rows != 1) {
+            throw new IllegalStateException(rows + " rows instead of one for entry " + seq);
+        }
+    }
+
+    /** The files that erased entries name and no other entry does. */
+    static Set<String> filesOfErasedAlone(DSLContext db) {
+        Set<String> erased = new TreeSet<>();
+        Set<String> held = new TreeSet<>();
+        db.select()
+                .from(ENTRY)
+                .where(FILES.ne(""))
+                .and(KIND.ne(EntryKind.FILE_SAVED.key()))
+                .fetch(EntryRows::entry)
+                .forEach(e -> {
+                    if (e.isEmptied()) {
+                        erased.addAll(e.files());
+                    } else {
+                        held.addAll(e.filesBeside());
+                    }
+                });
+        erased.removeAll(held);
+        return erased;
     }
 
     static Optional<Entry> withClient(DSLContext db, String client) {

@@ -36,6 +36,11 @@ final class KeptFiles {
         }
 
         @Override
+        public void remove(String sha256) {
+            throw new UnsupportedOperationException("a check writes nothing");
+        }
+
+        @Override
         public SortedSet<String> hashes() {
             return TableFiles.hashes(db);
         }

@@ -37,7 +37,7 @@ public final class RecordCheck {
         try {
             EntryRows.each(db, Long.MIN_VALUE, e -> {
                 chain.next(e);
-                if (chain.head().seq() == e.seq()) {
+                if (chain.isSound()) {
                     named.next(e);
                 }
             });
@@ -45,9 +45,9 @@ public final class RecordCheck {
             Optional<Chain.Fault> fault = chain.end();
             return Report.of(
                     chain,
-                    Optional.of(fault.filter(f -> f.seq() <= chain.head().seq())
+                    Optional.of(fault.filter(f -> f.seq() <= chain.reached())
                             .orElse(new Chain.Fault(
-                                    chain.head().seq() + 1, "the database cannot be read here: " + e.getMessage()))),
+                                    chain.reached() + 1, "the database cannot be read here: " + e.getMessage()))),
                     named);
         }
         Optional<Chain.Fault> fault = chain.end();

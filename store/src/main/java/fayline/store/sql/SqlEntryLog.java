@@ -2,11 +2,14 @@ package fayline.store.sql;
 
 import com.zaxxer.hikari.HikariDataSource;
 import fayline.flow.record.Entry;
+import fayline.flow.record.EntryFiles;
+import fayline.flow.record.EntryFiles.CannotKeepException;
 import fayline.flow.record.EntryLog;
 import fayline.flow.record.Head;
 import fayline.flow.record.MemoryLog;
 import fayline.flow.record.NewEntry;
 import fayline.flow.record.RecordFold;
+import fayline.flow.record.erasure.Erasable;
 import java.io.IOException;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -39,6 +42,7 @@ final class SqlEntryLog implements EntryLog, AutoCloseable {
 
     private final HikariDataSource pool;
     private final Engine engine;
+    private final EntryFiles files;
     private final ExecutorService writer = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "record-writer");
         thread.setDaemon(true);
@@ -47,9 +51,17 @@ final class SqlEntryLog implements EntryLog, AutoCloseable {
     /** What the entries amount to, for the reading tables; null where the database must be asked anew. Writer's only. */
     private @Nullable RecordFold fold;
 
-    SqlEntryLog(HikariDataSource pool, Engine engine) {
+    /**
+     * Of a database.
+     *
+     * @param pool connections to it
+     * @param engine which one it is
+     * @param files where the files of its entries lie
+     */
+    SqlEntryLog(HikariDataSource pool, Engine engine, EntryFiles files) {
         this.pool = pool;
         this.engine = engine;
+        this.files = files;
     }
 
     @Override
@@ -82,7 +94,11 @@ final class SqlEntryLog implements EntryLog, AutoCloseable {
             return List.of();
         }
         try {
-            return writer.submit(() -> write(sent)).get();
+            List<Answer> answers = writer.submit(() -> write(sent)).get();
+            if (sent.stream().anyMatch(SqlEntryLog::isErasure)) {
+                sweepFiles();
+            }
+            return answers;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             return unknown(sent, "the program is being stopped");
@@ -92,6 +108,10 @@ final class SqlEntryLog implements EntryLog, AutoCloseable {
             LOG.error("the writer failed", e.getCause());
             return unknown(sent, "the writer failed: " + e.getCause());
         }
+    }
+
+    private static boolean isErasure(NewEntry one) {
+        return one.kind().equals(Erasable.ERASED);
     }
 
     private static List<Answer> unknown(List<NewEntry> sent, String reason) {
@@ -120,6 +140,9 @@ final class SqlEntryLog implements EntryLog, AutoCloseable {
                     connection.rollback();
                 }
                 fold = upToDate;
+                if (sent.stream().anyMatch(SqlEntryLog::isErasure)) {
+                    forget(connection);
+                }
                 return List.copyOf(answers);
             } catch (SQLException | DataAccessException e) {
                 LOG.warn("the database refused or failed; the connection is dropped", e);
@@ -130,6 +153,28 @@ final class SqlEntryLog implements EntryLog, AutoCloseable {
             LOG.warn("the database cannot be reached or a connection did not close", e);
             fold = null;
             return unknown(sent, String.valueOf(e.getMessage()));
+        }
+    }
+
+    /**
+     * Takes away what erased entries leave: pages of the database that still hold a text. The entries are kept by now, whatever
+     * becomes of this.
+     */
+    private void forget(Connection connection) {
+        try {
+            engine.forget(connection);
+        } catch (SQLException e) {
+            LOG.warn("what was erased may still be found in unused pages of the database until the next erasure", e);
+            pool.evictConnection(connection);
+        }
+    }
+
+    /** Takes away the files that erased entries name and no other entry does; what fails is tried again at the next start. */
+    void sweepFiles() {
+        try {
+            reading(EntryRows::filesOfErasedAlone).forEach(files::remove);
+        } catch (CannotKeepException | StoreException e) {
+            LOG.warn("a file that only erased entries name may still be there", e);
         }
     }
 
@@ -144,9 +189,14 @@ final class SqlEntryLog implements EntryLog, AutoCloseable {
         if (before.isPresent()) {
             return MemoryLog.answerTo(before.get(), one);
         }
+        Optional<String> refused = MemoryLog.refuses(one, seq -> EntryRows.at(db, seq));
+        if (refused.isPresent()) {
+            return new Answer.Refused(refused.get());
+        }
         Entry entry = Entry.next(fold.head(), one);
         requireCanonical(entry);
         EntryRows.insert(db, entry);
+        entry.erases().ifPresent(named -> EntryRows.empty(db, named));
         ReadingTables.refresh(db, fold, fold.take(entry));
         return new Answer.Taken(entry.seq(), entry.hash());
     }

@@ -46,6 +46,18 @@ final class TableFiles implements EntryFiles {
     }
 
     @Override
+    public void remove(String sha256) {
+        try {
+            Transaction.write(
+                    pool,
+                    Engine.POSTGRESQL,
+                    db -> db.deleteFrom(FILE).where(HASH.eq(sha256)).execute());
+        } catch (StoreException e) {
+            throw new CannotKeepException("The file could not be taken away: " + e.getMessage(), e);
+        }
+    }
+
+    @Override
     public SortedSet<String> hashes() {
         return Transaction.read(pool, Engine.POSTGRESQL, TableFiles::hashes);
     }

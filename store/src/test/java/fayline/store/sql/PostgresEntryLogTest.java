@@ -17,7 +17,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 
 /** The contract on PostgreSQL, on a private server of this test; skipped by name where its programs are not installed. */
-class PostgresEntryLogTest extends EntryLogContract implements PeopleTablesContract, EntryFilesContract {
+class PostgresEntryLogTest extends EntryLogContract
+        implements PeopleTablesContract, EntryFilesContract, ErasureContract {
     private static @Nullable PrivatePostgres server;
     private static int databases;
 

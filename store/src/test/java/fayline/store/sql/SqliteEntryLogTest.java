@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** The contract on SQLite. */
-class SqliteEntryLogTest extends EntryLogContract implements PeopleTablesContract, EntryFilesContract {
+class SqliteEntryLogTest extends EntryLogContract implements PeopleTablesContract, EntryFilesContract, ErasureContract {
     @Override
     void prepare(Path fresh) {
         // A folder without anything in it is SQLite's.

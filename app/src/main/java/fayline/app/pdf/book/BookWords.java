@@ -61,6 +61,11 @@ final class BookWords {
         return CLOCK.format(at.atZone(zone));
     }
 
+    /** What is read of a note: what was typed, or that it was erased. */
+    String note(StepRecord.Note note) {
+        return note.shown(zone);
+    }
+
     String zone() {
         return ZONE.format(Instant.EPOCH.atZone(zone));
     }

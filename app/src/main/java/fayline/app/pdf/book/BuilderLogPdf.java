@@ -107,10 +107,11 @@ public final class BuilderLogPdf {
         m.element("td", hours(booked.stream().mapToDouble(BookedTime::minutes).sum()))
                 .close();
         for (StepRecord.Note n : view.record().step(step).notes()) {
-            if (!n.text().isEmpty() && n.at().atZone(view.zone()).toLocalDate().equals(day)) {
+            String text = n.shown(view.zone());
+            if (!text.isEmpty() && n.at().atZone(view.zone()).toLocalDate().equals(day)) {
                 m.open("tr", "below")
                         .openWith("td", "colspan", "3")
-                        .text(person(n.by()) + ": " + n.text())
+                        .text(person(n.by()) + ": " + text)
                         .close()
                         .close();
             }

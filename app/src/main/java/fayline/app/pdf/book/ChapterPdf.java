@@ -267,8 +267,8 @@ final class ChapterPdf {
                 String line =
                         s.step().title() + ", " + words.at(n.at()) + ", " + words.person(n.by()) + ", entry " + n.seq();
                 m.open("div").element("p", "small", line);
-                if (!n.text().isEmpty()) {
-                    m.element("p", n.text());
+                if (!words.note(n).isEmpty()) {
+                    m.element("p", words.note(n));
                 }
                 n.photos().forEach(p -> photos.write(m, p, line));
                 m.close();

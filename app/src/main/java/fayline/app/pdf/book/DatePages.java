@@ -72,7 +72,7 @@ final class DatePages {
                             n.at(),
                             n.seq(),
                             words.person(n.by()),
-                            "noted on " + step + ": " + n.text()
+                            "noted on " + step + ": " + words.note(n)
                                     + (n.photos().isEmpty()
                                             ? ""
                                             : " [pictures: " + n.photos().size() + "]"))));

@@ -77,6 +77,9 @@ public final class CorrectStep {
             return Outcome.refused("Entry " + named + " is not one that can be corrected.");
         }
         Entry wrong = found.get();
+        if (wrong.isEmptied()) {
+            return Outcome.refused("Entry " + named + " was erased; there is nothing left of it to correct.");
+        }
         Optional<String> stays = stays(root(named), mended);
         if (stays.isPresent()) {
             return Outcome.refused(stays.get());

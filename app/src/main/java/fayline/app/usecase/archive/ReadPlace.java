@@ -86,6 +86,11 @@ public final class ReadPlace {
         }
 
         @Override
+        public void remove(String sha256) {
+            throw new UnsupportedOperationException("this record is only looked at");
+        }
+
+        @Override
         public SortedSet<String> hashes() {
             return new TreeSet<>();
         }

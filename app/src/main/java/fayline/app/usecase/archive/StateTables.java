@@ -5,6 +5,7 @@ import fayline.flow.record.StepRecord;
 import fayline.flow.record.TakenReading;
 import fayline.store.file.table.CsvText;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -62,7 +63,8 @@ final class StateTables {
         List<List<String>> rows = new ArrayList<>();
         for (StepRecord s : state.steps().values()) {
             for (StepRecord.Note n : s.notes()) {
-                rows.add(List.of(String.valueOf(n.seq()), s.step(), n.at().toString(), n.by(), n.text()));
+                rows.add(
+                        List.of(String.valueOf(n.seq()), s.step(), n.at().toString(), n.by(), n.shown(ZoneOffset.UTC)));
             }
         }
         return CsvText.of(List.of("entry", "step", "at", "by", "text"), rows);

@@ -93,7 +93,7 @@ public final class VerifyRecord {
                     missing(e, attached).filter(m -> chain.isSound()).ifPresent(missing::add);
                 });
             } catch (DamagedArchiveException e) {
-                String where = e.isOfEntry() ? "entry " + (chain.head().seq() + 1) + ": " : "";
+                String where = e.isOfEntry() ? "entry " + (chain.reached() + 1) + ": " : "";
                 altered = Optional.of(where + e.getMessage());
             }
             Report report = Report.of(chain, missing.stream().findFirst(), attached.size());

@@ -97,7 +97,7 @@ public final class ExportFolder {
         SortedSet<String> photos = new TreeSet<>();
         shop.entries(1).stream()
                 .filter(e -> e.project().equals(project) && e.kind().equals(EntryKind.STEP_NOTED.key()))
-                .forEach(e -> photos.addAll(e.files()));
+                .forEach(e -> photos.addAll(e.filesBeside()));
         return photos;
     }
 }

@@ -44,10 +44,10 @@ final class HistoryText {
         return out.toString();
     }
 
-    /** Writes one entry; kinds that are no events are passed over. */
+    /** Writes one entry; kinds that are no events are passed over, and so is what was erased. */
     void add(Entry e) {
         Optional<EntryKind> kind = EntryKind.of(e.kind());
-        if (kind.isEmpty()) {
+        if (kind.isEmpty() || e.isEmptied()) {
             return;
         }
         Value.Fields f = e.fields();
@@ -124,6 +124,7 @@ final class HistoryText {
                     SIGN_IN_BARRED,
                     SHEET_PRINTED,
                     WEEK_TOLD,
+                    ERASED,
                     ACT_REFUSED -> {}
         }
     }

@@ -7,10 +7,10 @@ import fayline.app.usecase.shop.ShopRecord;
 import fayline.flow.project.Definition;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
+import fayline.flow.record.inspect.FoundFault;
 import fayline.flow.record.inspect.HeldVisit;
 import fayline.flow.record.payload.Value;
 import java.time.Instant;
-import java.util.List;
 import java.util.Optional;
 
 /** Something that a visit found, under a number of its own. */
@@ -72,12 +72,12 @@ public final class RaiseFinding {
     private String number(Sent sent, HeldVisit visit) {
         Optional<Entry> before = shop.seqOf(sent.client()).flatMap(shop::entry);
         if (before.isPresent()) {
-            return before.get().fields().text("number");
+            FoundFault known = shop.state().inspect().faults().get(before.get().seq());
+            return known == null ? before.get().fields().text("number") : known.number();
         }
-        List<Entry> found = shop.entries(visit.seq()).stream()
-                .filter(e -> e.kind().equals(EntryKind.FINDING_RAISED.key())
-                        && e.fields().whole("visit").orElse(0L) == visit.seq())
-                .toList();
-        return visit.number() + "." + (found.size() + 1);
+        long found = shop.state().inspect().faults().values().stream()
+                .filter(f -> f.visit() == visit.seq())
+                .count();
+        return visit.number() + "." + (found + 1);
     }
 }

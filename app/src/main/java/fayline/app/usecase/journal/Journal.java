@@ -3,6 +3,7 @@ package fayline.app.usecase.journal;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
+import fayline.flow.record.erasure.Erasable;
 import fayline.flow.record.payload.Value;
 import java.util.ArrayList;
 import java.util.List;
@@ -83,9 +84,15 @@ public final class Journal {
      * @param entry the entry
      * @param changes what it changed, each before and after; empty where it only adds
      * @param laterCorrections sequence numbers of later entries that correct it
+     * @param mayErase whether something in it is personal and still stands there
      * @param proof what proves that it stands in the record
      */
-    public record Shown(Entry entry, List<Difference> changes, List<Long> laterCorrections, RecordTree.Proven proof) {
+    public record Shown(
+            Entry entry,
+            List<Difference> changes,
+            List<Long> laterCorrections,
+            boolean mayErase,
+            RecordTree.Proven proof) {
         /** Copies the lists. */
         public Shown {
             changes = List.copyOf(changes);
@@ -108,6 +115,10 @@ public final class Journal {
                                 isCorrection(e) && e.fields().whole("entry").orElse(0L) == seq)
                         .map(Entry::seq)
                         .toList(),
+                !entry.isEmptied()
+                        && !isCorrection(entry)
+                        && Erasable.kept(entry.kind(), entry.fields(), entry.kind())
+                                .isPresent(),
                 tree.prove(seq)));
     }
 

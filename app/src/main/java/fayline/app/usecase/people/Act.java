@@ -28,6 +28,8 @@ public enum Act {
     TELL_WEEK("settle a week report"),
     /** Print the head of the record, to be kept outside. */
     PRINT_SHEET("print a sheet of the record, or a book"),
+    /** Take personal text out of the record. */
+    ERASE("erase what is personal"),
     /** Say who may enter, pair and end devices, end sign-ins. */
     KEEP_PEOPLE("say who may enter"),
     /** One's own PIN, password, devices and sign-ins, and how the screen shows things. */

@@ -70,6 +70,7 @@ final class ByRole implements Judge {
             case VISIT_HELD, FINDING_RAISED -> Act.INSPECT;
             case FINDING_SIGNED -> Act.SIGN;
             case WEEK_TOLD -> Act.TELL_WEEK;
+            case ERASED -> Act.ERASE;
             case LOT_DRAWN -> isYes(fresh.payload(), "override") ? Act.OVERRIDE_LOT : Act.WORK;
             case DEVIATION_SETTLED -> signature(fresh).isEmpty() ? Act.ACCEPT_DEVIATION : Act.SIGN;
             case STEP_FINISHED -> signature(fresh).isEmpty() ? Act.WORK : Act.SIGN;

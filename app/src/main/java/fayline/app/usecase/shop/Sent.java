@@ -1,5 +1,6 @@
 package fayline.app.usecase.shop;
 
+import java.nio.charset.StandardCharsets;
 import java.util.UUID;
 
 /**
@@ -38,6 +39,13 @@ public record Sent(String client, String by, boolean live, long seen) {
     /** Something done at the bench under a fresh id, for senders that never resend. */
     public static Sent once(String by) {
         return live(freshId(), by);
+    }
+
+    /** Something that goes with this, under an id made from this one's: the same sent twice makes the same entries. */
+    public Sent along(String what) {
+        String id = UUID.nameUUIDFromBytes((client + " " + what).getBytes(StandardCharsets.UTF_8))
+                .toString();
+        return new Sent(id, by, live, seen);
     }
 
     /** A fresh random id. */

@@ -15,6 +15,7 @@ import fayline.flow.record.NewEntry;
 import fayline.flow.record.RecordFold;
 import fayline.flow.record.RecordState;
 import fayline.flow.record.StepRecord;
+import fayline.flow.record.payload.Value;
 import fayline.flow.result.stock.Orders;
 import fayline.store.file.DefinitionFolder;
 import fayline.store.file.DefinitionRead;
@@ -120,6 +121,10 @@ public final class ShopRecord {
                 origin = origin.isEmpty() ? e.hash() : origin;
                 fold.take(e);
                 known.put(e.client(), new Known(e.seq(), happened(e)));
+                e.erases()
+                        .ifPresent(erased -> known.replaceAll((client, k) -> k.seq() == erased
+                                ? new Known(erased, happened(e.fields().inner("kept"), k.happened()))
+                                : k));
             }
             state = fold.state();
         }
@@ -127,10 +132,14 @@ public final class ShopRecord {
     }
 
     private static Instant happened(Entry e) {
+        return happened(e.fields(), e.taken());
+    }
+
+    private static Instant happened(Value.Fields f, Instant otherwise) {
         try {
-            return Instant.parse(e.fields().text("at"));
-        } catch (DateTimeParseException e2) {
-            return e.taken();
+            return Instant.parse(f.text("at"));
+        } catch (DateTimeParseException e) {
+            return otherwise;
         }
     }
 

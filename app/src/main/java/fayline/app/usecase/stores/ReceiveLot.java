@@ -77,7 +77,7 @@ public final class ReceiveLot {
             List<Outcome> refused = new ArrayList<>();
             List<NewEntry> entries = new ArrayList<>();
             for (int i = 0; i < lots.size(); i++) {
-                Sent own = new Sent(i == 0 ? sent.client() : Derived.id(sent, "lot " + i), sent.by(), sent.live());
+                Sent own = i == 0 ? sent : sent.along("lot " + i);
                 List<InputProblem> problems = problems(own, definition.get(), lots.get(i), when, Optional.empty());
                 if (!problems.isEmpty()) {
                     refused.add(Outcome.refused("Lot " + lots.get(i).lot() + " was not taken.", problems));

@@ -131,7 +131,7 @@ public final class TakeStock {
 
     private NewEntry deviation(Sent sent, LotAudit audit, String part, Instant when) {
         String[] bits = part.split("/", -1);
-        Sent own = new Sent(Derived.id(sent, audit.system() + " " + part), sent.by(), sent.live());
+        Sent own = sent.along(audit.system() + " " + part);
         return Checks.entry(
                 shop,
                 own,

@@ -61,7 +61,7 @@ public final class TellWeek {
     public List<Kept> kept(String project) {
         List<Kept> all = new ArrayList<>();
         for (Entry e : shop.entries(1)) {
-            if (e.kind().equals(EntryKind.WEEK_TOLD.key()) && e.project().equals(project)) {
+            if (e.kind().equals(EntryKind.WEEK_TOLD.key()) && e.project().equals(project) && !e.isEmptied()) {
                 Value.Fields f = e.fields();
                 all.add(
                         0,

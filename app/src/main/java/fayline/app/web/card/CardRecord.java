@@ -89,6 +89,11 @@ final class CardRecord {
                         "")));
         for (StepRecord.Note n : kept.notes()) {
             String begins = "Note, " + sight.time().at(n.at()) + ", " + sight.personName(n.by());
+            if (n.erased().isPresent()) {
+                all.add(CardView.Recorded.plain(
+                        n.seq(), begins + ": " + n.shown(sight.time().zone()), "erased", ""));
+                continue;
+            }
             all.add(new CardView.Recorded(
                     n.seq(),
                     n.text().isEmpty() ? begins : begins + ": " + n.text(),

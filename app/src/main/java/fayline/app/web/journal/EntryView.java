@@ -12,6 +12,9 @@ import java.util.List;
  * @param changes what it changed
  * @param fields its own fields as they stand there, in rows of name and value
  * @param later numbers of entries that correct it
+ * @param erased that it was erased, in a sentence; empty where it was not
+ * @param erasedBy number of the entry that says so; 0 where none does
+ * @param mayErase whether something in it is personal and may be erased here
  * @param link where what it is about is shown; empty for nowhere
  * @param hashes its hash, the one before, that of its payload
  * @param proof hashes that prove it in the tree
@@ -26,6 +29,9 @@ public record EntryView(
         List<Difference> changes,
         List<Row> fields,
         List<Long> later,
+        String erased,
+        long erasedBy,
+        boolean mayErase,
         String link,
         List<Row> hashes,
         List<String> proof,

@@ -28,7 +28,35 @@ final class EntryWords {
     String says(Entry e) {
         Optional<EntryKind> kind = EntryKind.of(e.kind());
         Value.Fields f = e.fields();
+        if (e.isEmptied()) {
+            return noun(e) + ": " + erased(e).orElse("emptied, and no entry says why");
+        }
         return kind.map(k -> sentence(k, e, f)).orElseGet(() -> "an entry of a later version: " + e.kind());
+    }
+
+    /** How an entry was erased: by whom, when and why. */
+    Optional<String> erased(Entry e) {
+        return sight.view()
+                .record()
+                .erasures()
+                .of(e.seq())
+                .map(x -> x.words(sight.time().zone()) + ", by " + sight.personName(x.by()));
+    }
+
+    /** What an entry was, where nothing of what it said is left. */
+    private static String noun(Entry e) {
+        return EntryKind.of(e.kind())
+                .map(k -> switch (k) {
+                    case STEP_NOTED -> "a note";
+                    case CORRECTED -> "a correction";
+                    case WEEK_TOLD -> "what was told of a week";
+                    case DEVIATION_RAISED -> "a deviation's pictures";
+                    case FINDING_RAISED, FINDING_CORRECTED -> "a finding's pictures";
+                    case PERSON_ADMITTED -> "the name of somebody who may enter";
+                    case DEVICE_PAIRED, DEVICE_ENDED -> "the name of a device";
+                    default -> "an entry";
+                })
+                .orElse("an entry");
     }
 
     private String sentence(EntryKind kind, Entry e, Value.Fields f) {
@@ -46,6 +74,9 @@ final class EntryWords {
             case CORRECTED ->
                 (f.text("withdrawn").isEmpty() ? "corrected" : "withdrew") + " entry "
                         + f.whole("entry").orElse(0L) + ": " + shortened(f.text("why"));
+            case ERASED ->
+                "erased what was personal in entry " + f.whole("entry").orElse(0L) + ", because "
+                        + shortened(f.text("why"));
             case READING_TAKEN -> "read " + f.text("kind") + of(f) + ": " + values(f);
             case LOT_DRAWN, MIX_MADE, PLY_LAID, DEVIATION_RAISED, DEVIATION_SETTLED ->
                 MadeSentences.of(e, kind, this::step, sight);

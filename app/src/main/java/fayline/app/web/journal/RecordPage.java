@@ -1,6 +1,7 @@
 package fayline.app.web.journal;
 
 import fayline.app.pdf.RecordSheetPdf;
+import fayline.app.usecase.act.EraseEntry;
 import fayline.app.usecase.book.BookScope;
 import fayline.app.usecase.journal.Journal;
 import fayline.app.usecase.journal.RecordTree;
@@ -10,6 +11,7 @@ import fayline.app.usecase.people.Rights;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
+import fayline.app.web.frame.Answers;
 import fayline.app.web.frame.Asks;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Printing;
@@ -22,6 +24,7 @@ import fayline.flow.record.Chain;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
 import fayline.flow.record.KeptHead;
+import fayline.flow.record.erasure.Erasure;
 import fayline.flow.record.payload.Value;
 import fayline.flow.record.proof.Digest;
 import io.javalin.config.RoutesConfig;
@@ -46,6 +49,7 @@ public final class RecordPage implements Page {
     private final RecordTree tree;
     private final Journal journal;
     private final Sheets sheets;
+    private final EraseEntry erase;
 
     /**
      * Makes the pages.
@@ -61,6 +65,7 @@ public final class RecordPage implements Page {
         this.tree = tree;
         this.journal = new Journal(shop, tree);
         this.sheets = sheets;
+        this.erase = new EraseEntry(shop);
     }
 
     private record Kinds(String words, List<EntryKind> kinds) {}
@@ -80,6 +85,7 @@ public final class RecordPage implements Page {
                                 EntryKind.FILE_REMOVED,
                                 EntryKind.PROJECT_ADDED,
                                 EntryKind.FOLDER_IMPORTED)));
+        s.put("erased", new Kinds("what was erased", List.of(EntryKind.ERASED)));
         s.put("plans", new Kinds("plans told", List.of(EntryKind.PLAN_PUBLISHED)));
         s.put(
                 "people",
@@ -96,6 +102,7 @@ public final class RecordPage implements Page {
         routes.get(HERE, ctx -> with(new Visit(ctx), this::show));
         routes.get(HERE + "/entry/{seq}", ctx -> with(new Visit(ctx), this::entry));
         routes.get(HERE + "/sheet/{number}.pdf", ctx -> with(new Visit(ctx), this::sheet));
+        routes.post(HERE + "/entry/{seq}/erase", ctx -> with(new Visit(ctx), this::erase), Asks.to(Act.ERASE));
         routes.post(HERE + "/sheet", ctx -> with(new Visit(ctx), this::print), Asks.to(Act.PRINT_SHEET));
     }
 
@@ -262,6 +269,10 @@ public final class RecordPage implements Page {
                 shown.changes(),
                 fields(e),
                 shown.laterCorrections(),
+                words.erased(e).orElse(""),
+                sight.view().record().erasures().of(e.seq()).map(Erasure::seq).orElse(0L),
+                shown.mayErase()
+                        && visit.actor().map(a -> Rights.may(a, Act.ERASE)).orElse(true),
                 EntryWords.link(e),
                 List.of(
                         new EntryView.Row("hash of this entry", e.hash()),
@@ -273,6 +284,19 @@ public final class RecordPage implements Page {
                 e.seq() == 1,
                 e.seq() == proof.size());
         sights.show(visit, "journal/entry.jte", sights.frame(visit, sight, "Entry " + e.seq(), HERE), view);
+    }
+
+    private void erase(Visit visit, Sight sight) {
+        long seq = number(visit.inPath("seq"));
+        if (!visit.field("sure").equals("yes")) {
+            throw Refusal.input("Nothing was erased: tick that you know what remains.");
+        }
+        Outcome outcome = erase.erase(Sent.live(visit.once(), sight.sender(visit)), seq, visit.field("why"));
+        if (!outcome.stands()) {
+            throw Refusal.input(String.join(" ", Answers.refused(outcome)));
+        }
+        visit.say("Erased what was personal in entry " + seq + ". " + Answers.said(outcome));
+        visit.lead(HERE + "/entry/" + seq);
     }
 
     private static List<EntryView.Row> facts(Sight sight, EntryWords words, Entry e) {

@@ -69,7 +69,7 @@ final class TravelledLines {
                     new TravelledView.Line(
                             step.title(),
                             Sight.cardLink(step.id()),
-                            "Note: " + n.text(),
+                            "Note: " + n.shown(sight.time().zone()),
                             begins,
                             List.of(),
                             PhotoView.of(n, begins),

@@ -74,7 +74,7 @@ class TamperTest {
         expected.put(file, firstBad);
     }
 
-    private static long named(VerifyRecord.Report report) {
+    static long named(VerifyRecord.Report report) {
         return report.fault()
                 .filter(f -> f.matches("(?s)entry \\d+: .*"))
                 .map(f -> Long.parseLong(f.substring(6, f.indexOf(':'))))

@@ -136,6 +136,13 @@ public sealed interface Value permits Value.Text, Value.Whole, Value.Many, Value
             return new Fields(more);
         }
 
+        /** These fields but some. */
+        public Fields without(List<String> names) {
+            SortedMap<String, Value> fewer = new TreeMap<>(fields);
+            names.forEach(fewer::remove);
+            return new Fields(fewer);
+        }
+
         /** The text of a field; empty where it is absent or not a text. */
         public String text(String name) {
             return fields.get(name) instanceof Text t ? t.text() : "";
