@@ -65,7 +65,9 @@ final class CostCommand implements Callable<Integer> {
         if (!report.orders().isEmpty()) {
             say("orders without a price, not counted: %s", String.join(", ", report.orders()));
         }
-        return over(report.whole()) || report.assemblies().stream().anyMatch(CostCommand::over)
+        return over(report.whole())
+                        || report.assemblies().stream().anyMatch(CostCommand::over)
+                        || report.made().stream().anyMatch(CostCommand::over)
                 ? ExitCode.SAYS_NO
                 : ExitCode.DONE;
     }

@@ -164,4 +164,20 @@ class CostsTest {
                 OptionalDouble.of(100));
         assertThat(row.left().orElseThrow()).isEqualTo(-10);
     }
+
+    @Test
+    void should_hold_a_part_against_its_own_budget_whatever_its_assembly_may_cost() {
+        SmallShop shop = paid(30, 50);
+        double all =
+                costs(shop.build(), ShopState.at(NOW)).whole().atCompletion().all();
+        SmallShop tight = paid(30, 50);
+        tight.budget = OptionalDouble.of(all - 7);
+        CostReport r = costs(tight.build(), ShopState.at(NOW));
+        assertThat(r.row("shell").orElseThrow().left().orElseThrow()).isCloseTo(-7, within(1e-6));
+        assertThat(costs(shop.build(), ShopState.at(NOW))
+                        .row("shell")
+                        .orElseThrow()
+                        .left())
+                .isEmpty();
+    }
 }

@@ -55,10 +55,14 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /** A shop of three with one shell in two bagged stages and one joint, all invented; tests alter it and build it. */
 public final class SmallShop {
+    /** What every shell may cost. */
+    public OptionalDouble budget = OptionalDouble.empty();
+
     /** Monday, half past seven. */
     public static final Instant MONDAY = Instant.parse("2026-03-02T07:30:00Z");
 
@@ -172,7 +176,9 @@ public final class SmallShop {
                 List.of("Lesson of " + partId + "."),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                List.of(),
+                budget);
     }
 
     /** A bonded joint between two parts. */

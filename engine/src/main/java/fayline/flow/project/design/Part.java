@@ -7,6 +7,7 @@ import fayline.flow.project.catalog.Keyed;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Something made.
@@ -28,7 +29,8 @@ import java.util.Optional;
  * @param afterOpposite what it asks for because its opposite is made first
  * @param sets where it stands for like pieces that are made in sets
  * @param pieces where it is one of those sets
- * @param coupons witness pieces that are laid up with it and tested for it
+ * @param coupons witness pieces that are laid up with it and tested for it; each set that it is made in has its own
+ * @param budget what it may cost, in the project's currency; of one piece, where there are several
  */
 public record Part(
         String id,
@@ -48,7 +50,8 @@ public record Part(
         Optional<AfterOpposite> afterOpposite,
         Optional<PieceSets> sets,
         Optional<PieceRange> pieces,
-        List<Coupon> coupons)
+        List<Coupon> coupons,
+        OptionalDouble budget)
         implements Keyed, Made {
     /** Copies the collections. */
     public Part {
@@ -59,7 +62,7 @@ public record Part(
         coupons = List.copyOf(coupons);
     }
 
-    /** Without witness pieces. */
+    /** Without witness pieces and budget. */
     public Part(
             String id,
             String name,
@@ -96,7 +99,8 @@ public record Part(
                 afterOpposite,
                 sets,
                 pieces,
-                List.of());
+                List.of(),
+                OptionalDouble.empty());
     }
 
     /** The witness pieces of an id. */
@@ -122,6 +126,6 @@ public record Part(
     private Part with(List<Make> makes, Optional<AfterOpposite> asks, Optional<PieceSets> divided) {
         return new Part(
                 id, name, in, hand, opposite, mould, zones, makes, target, arm, sizes, drawing, orient, lessons, asks,
-                divided, pieces, coupons);
+                divided, pieces, coupons, budget);
     }
 }

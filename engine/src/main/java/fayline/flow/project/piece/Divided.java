@@ -21,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -119,7 +120,9 @@ public final class Divided {
                 p.lessons(),
                 p.afterOpposite(),
                 Optional.empty(),
-                Optional.of(new PieceRange(p, r.from(), r.to(), i + 1, own.size())));
+                Optional.of(new PieceRange(p, r.from(), r.to(), i + 1, own.size())),
+                p.coupons(),
+                p.budget().isPresent() ? OptionalDouble.of(n * p.budget().getAsDouble()) : OptionalDouble.empty());
     }
 
     private static Zone zone(Zone z, int n) {

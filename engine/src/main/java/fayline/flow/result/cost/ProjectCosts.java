@@ -91,11 +91,11 @@ public final class ProjectCosts {
 
     private CostReport report() {
         Map<String, CostRow> made = new LinkedHashMap<>();
-        definition.parts().forEach(p -> made.put(p.id(), row(p.id(), p.name(), p.in())));
-        definition.joints().forEach(j -> made.put(j.id(), row(j.id(), j.name(), j.in())));
+        definition.parts().forEach(p -> made.put(p.id(), row(p.id(), p.name(), p.in(), p.budget())));
+        definition.joints().forEach(j -> made.put(j.id(), row(j.id(), j.name(), j.in(), OptionalDouble.empty())));
         CostRow rework = new CostRow("rework", "Rework", "", Cost.NONE, Cost.NONE, OptionalDouble.empty());
         for (StepResult s : result.steps()) {
-            CostRow own = add(row(s.made(), s.made(), ""), s);
+            CostRow own = add(row(s.made(), s.made(), "", OptionalDouble.empty()), s);
             made.merge(s.made(), own, (a, b) -> plus(a, b.toDate(), b.toGo()));
             if (s.key().startsWith("rework-")) {
                 rework = plus(rework, own.toDate(), own.toGo());
@@ -111,8 +111,8 @@ public final class ProjectCosts {
         return whole(made, rework, outside, open);
     }
 
-    private static CostRow row(String id, String name, String in) {
-        return new CostRow(id, name, in, Cost.NONE, Cost.NONE, OptionalDouble.empty());
+    private static CostRow row(String id, String name, String in, OptionalDouble budget) {
+        return new CostRow(id, name, in, Cost.NONE, Cost.NONE, budget);
     }
 
     private static CostRow plus(CostRow row, Cost toDate, Cost toGo) {

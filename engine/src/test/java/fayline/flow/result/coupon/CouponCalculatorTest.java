@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** Statistics of witness pieces, reckoned by hand beside each check. */
@@ -36,7 +37,8 @@ class CouponCalculatorTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                List.of(coupons));
+                List.of(coupons),
+                OptionalDouble.empty());
     }
 
     private static List<TakenReading> read(String coupon, String... typed) {

@@ -152,6 +152,10 @@ public final class PartKind {
             may("sets", SETS, "Where it stands for like pieces that are made in sets."),
             may("mould", Forms.REF, "The mould that it comes from."),
             may("target", Measure.above(MASS), "The mass that it should have."),
+            may(
+                    "budget",
+                    Numeral.number(0, 1e9, "the project's currency"),
+                    "What it may cost; one piece, where there are several."),
             may("arm", Measure.any(LENGTH), "Where its mass acts, aft of the datum."),
             may("drawing", Forms.TEXT, "The drawing that it follows."),
             may("orient", Forms.TEXT, "How it lies: which way round, for the card."),
@@ -188,7 +192,8 @@ public final class PartKind {
                 f.below("after-opposite").map(PartKind::afterOpposite),
                 f.below("sets").map(PartKind::sets),
                 Optional.empty(),
-                f.list("coupons").stream().map(PartKind::coupon).toList());
+                f.list("coupons").stream().map(PartKind::coupon).toList(),
+                f.maybe("budget"));
     }
 
     private static Coupon coupon(Fields c) {
