@@ -21,7 +21,7 @@ public final class BenchRun {
     static final int FAULT = 3;
 
     private static final String TOPICS =
-            "checks FOLDER [--only NAME,...], fit, plan FOLDER or STEPS, serve [--phones N], start";
+            "checks FOLDER [--only NAME,...], fit, laminate, plan FOLDER or STEPS, serve [--phones N], start";
 
     private final PrintStream out;
     private final PrintStream err;
@@ -52,6 +52,9 @@ public final class BenchRun {
         }
         if ("fit".equals(topic)) {
             return new FitBench(out).run(seconds, json);
+        }
+        if ("laminate".equals(topic)) {
+            return new LaminateBench(out).run(seconds, json);
         }
         boolean checks = "checks".equals(topic);
         if (checks || "plan".equals(topic)) {
