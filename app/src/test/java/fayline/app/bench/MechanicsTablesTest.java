@@ -35,6 +35,10 @@ class MechanicsTablesTest {
                 .flatMap(s -> s);
     }
 
+    static Stream<String> joints() {
+        return Stream.of(numbered("C-", 1, 16), numbered("F-", 1, 13)).flatMap(s -> s);
+    }
+
     static Stream<String> laminates() {
         return Stream.of(
                         numbered("A1-", 1, 20),
@@ -60,6 +64,17 @@ class MechanicsTablesTest {
     @MethodSource("laminates")
     void should_hold_when_a_row_is_of_a_laminate_a_ply_or_a_corner(String id) {
         holds(id);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("joints")
+    void should_hold_when_a_row_is_of_a_joint(String id) {
+        holds(id);
+    }
+
+    @Test
+    void should_leave_no_row_unanswered() {
+        assertThat(ALL.values()).allMatch(v -> v.outcome() == Outcome.HOLDS);
     }
 
     private static void holds(String id) {

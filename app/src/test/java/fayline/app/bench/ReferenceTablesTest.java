@@ -31,6 +31,7 @@ class ReferenceTablesTest {
             Map.entry("bagging.csv", 7),
             Map.entry("vacuum.csv", 7),
             Map.entry("units.csv", 1),
+            Map.entry("tolerance_factors.csv", 4),
             Map.entry("scheduling.csv", 1),
             Map.entry("learning_curve.csv", 2),
             Map.entry("uncertainty.csv", 2),

@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 
 /** The subjects that answer cases of pairs: the first that knows every word and can answer does. */
 final class PairSubjects {
-    private static final List<PairSubject> ALL = Stream.of(PanelPairs.all(), LaminatePairs.all())
+    private static final List<PairSubject> ALL = Stream.of(PanelPairs.all(), JointPairs.all(), LaminatePairs.all())
             .flatMap(List::stream)
             .toList();
 

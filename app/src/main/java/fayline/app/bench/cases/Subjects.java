@@ -59,6 +59,7 @@ final class Subjects {
             new LearningSubject(),
             new NetSubject(),
             new ProofSubject(),
+            new ToleranceFactorSubject(),
             new StackSubject(subject("tolerance_stack", Map.of(), Set.of(), Map.of(), Map.of(), List.of("stack"))));
 
     private Subjects() {}

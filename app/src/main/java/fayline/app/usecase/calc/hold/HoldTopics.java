@@ -7,8 +7,13 @@ import java.util.function.Supplier;
 
 /** The topics that ask whether something holds, in the order in which they are listed. */
 public final class HoldTopics {
-    private static final List<RelationTopic> ALL =
-            List.of(AtmosphereTopic.topic(), PlateTopic.topic(), SandwichTopic.topic());
+    private static final List<RelationTopic> ALL = List.of(
+            AtmosphereTopic.topic(),
+            PlateTopic.topic(),
+            SandwichTopic.topic(),
+            AllowableTopic.topic(),
+            JointTopic.topic(),
+            JointHeatTopic.topic());
 
     private HoldTopics() {}
 
