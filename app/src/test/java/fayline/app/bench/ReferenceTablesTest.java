@@ -91,7 +91,7 @@ class ReferenceTablesTest {
                         .filter(v -> !v.file().contains("/mechanics/"))
                         .filter(v -> v.outcome() == Outcome.HOLDS))
                 .as("the rows of mechanics are counted in MechanicsTablesTest")
-                .hasSize(93 + 3 + 8);
+                .hasSize(93 + 3 + 8 + 4);
         assertThat(ALL.count(Outcome.HOLDS) + ALL.count(Outcome.NOT_COVERED))
                 .isEqualTo(ALL.verdicts().size());
     }
