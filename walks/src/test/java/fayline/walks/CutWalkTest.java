@@ -49,12 +49,7 @@ class CutWalkTest {
 
     @Test
     void should_record_each_note_once_when_the_wire_is_cut_in_the_middle_of_sending_it() {
-        Page page = shop.phone();
-        page.setDefaultTimeout(60_000);
-        shop.as(page, "Ilse");
-        page.evaluate("() => navigator.serviceWorker.ready.then(() => true)");
-        page.navigate(shop.at(CUT));
-        page.waitForFunction("() => navigator.serviceWorker.controller !== null");
+        Page page = shop.phoneOf("Ilse");
         List<Cut> cuts = cuts();
         for (int i = 0; i < cuts.size(); i++) {
             String text = "Cut in the middle, " + i + ".";

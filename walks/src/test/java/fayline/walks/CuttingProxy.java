@@ -7,10 +7,13 @@ import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
+import java.net.SocketException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
@@ -44,6 +47,9 @@ final class CuttingProxy implements AutoCloseable {
     private final AtomicReference<@Nullable Cut> next = new AtomicReference<>();
     private final AtomicReference<@Nullable Cut> atPost = new AtomicReference<>();
 
+    private final Set<Socket> phones = ConcurrentHashMap.newKeySet();
+    private volatile boolean isLost;
+
     /** Before a server of this machine. */
     CuttingProxy(int server) throws IOException {
         this.server = server;
@@ -63,6 +69,25 @@ final class CuttingProxy implements AutoCloseable {
     /** Cuts the connection on which the next form comes, counted from that form's first byte; all others are whole. */
     void cutNextPost(Cut cut) {
         atPost.set(cut);
+    }
+
+    /** The network is gone: whatever is open breaks, and nothing more gets through until it is back. */
+    void lose() {
+        isLost = true;
+        for (Socket phone : phones) {
+            try {
+                phone.setSoLinger(true, 0);
+            } catch (SocketException e) {
+                // it closed by itself meanwhile
+                continue;
+            }
+            close(phone);
+        }
+    }
+
+    /** The network is back. */
+    void restore() {
+        isLost = false;
     }
 
     /** Whether the form that was to be cut has come. */
@@ -110,6 +135,12 @@ final class CuttingProxy implements AutoCloseable {
     }
 
     private void connect(Socket phone, Wire wire) {
+        phones.add(phone);
+        if (isLost) {
+            close(phone);
+            phones.remove(phone);
+            return;
+        }
         try (phone;
                 Socket behind = new Socket(InetAddress.getLoopbackAddress(), server)) {
             Thread up = run("proxy up", () -> pass(phone, behind, Way.TO_SERVER, wire));
@@ -120,6 +151,8 @@ final class CuttingProxy implements AutoCloseable {
             return;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
+        } finally {
+            phones.remove(phone);
         }
     }
 

@@ -34,22 +34,10 @@ class KeptWalkTest {
         }
     }
 
-    /** A phone of somebody, with its worker at work. */
-    private static Page phoneOf(String name) {
-        Page page = shop.phone();
-        page.setDefaultTimeout(90_000);
-        shop.as(page, name);
-        page.evaluate("() => navigator.serviceWorker.ready.then(() => true)");
-        // the worker may have come while the page was being loaded; the next page is its own
-        page.navigate(shop.at("/"));
-        page.waitForFunction("() => navigator.serviceWorker.controller !== null");
-        return page;
-    }
-
     /** Writes a note on a card that is open while the server is dead; it is kept here and said so. */
     private static void keep(Page page, String text) {
         Shopfloor.note(page, text);
-        waitFor(page, "[data-kept-here]", text);
+        Shopfloor.waitFor(page, "[data-kept-here]", text);
         assertThat(here(page).innerText()).contains(KEPT).doesNotContain(RECORDED);
     }
 
@@ -61,21 +49,8 @@ class KeptWalkTest {
                 days);
     }
 
-    private static void start(Page page) {
-        if (page.locator("#which-way").count() > 0) {
-            page.locator("#which-way").fill("Taper to the bow, left hand");
-        }
-        page.locator("button[form=start]").click();
-    }
-
     private static Locator here(Page page) {
         return page.locator("[data-kept-here]");
-    }
-
-    private static void waitFor(Page page, String selector, String text) {
-        page.locator(selector, new Page.LocatorOptions().setHasText(text))
-                .first()
-                .waitFor();
     }
 
     private static int times(Page page, String path, String text) {
@@ -86,20 +61,20 @@ class KeptWalkTest {
     @Test
     @Order(1)
     void should_keep_entries_over_a_reload_and_send_each_once_when_the_network_is_back() throws Exception {
-        Page page = phoneOf("Ilse");
+        Page page = shop.phoneOf("Ilse");
         page.navigate(shop.at(PREPARE));
         shop.kill();
         keep(page, "Kept in the corner, one.");
         assertThat(page.locator("[data-kept-line]").innerText()).contains("No network");
         page.reload();
-        waitFor(page, "[data-kept-here]", "corner, one");
+        Shopfloor.waitFor(page, "[data-kept-here]", "corner, one");
         keep(page, "Kept in the corner, two.");
         assertThat(page.locator("[data-kept-count]").innerText()).contains("2");
         page.navigate(shop.at("/kept"));
-        waitFor(page, "[data-kept-list]", "corner, two");
+        Shopfloor.waitFor(page, "[data-kept-list]", "corner, two");
         shop.start();
         page.locator("[data-kept-send]").click();
-        waitFor(page, "[data-kept-sent]", "corner, two");
+        Shopfloor.waitFor(page, "[data-kept-sent]", "corner, two");
         assertThat(page.locator("[data-kept-sent]").innerText())
                 .contains(RECORDED)
                 .contains("corner, one")
@@ -116,19 +91,19 @@ class KeptWalkTest {
     @Test
     @Order(2)
     void should_show_both_the_conflict_when_a_phone_comes_back_after_a_week() throws Exception {
-        Page ned = phoneOf("Ned");
+        Page ned = shop.phoneOf("Ned");
         ned.navigate(shop.at(CUT));
         shop.kill();
-        start(ned);
-        waitFor(ned, "[data-kept-here]", "Start");
+        Shopfloor.start(ned);
+        Shopfloor.waitFor(ned, "[data-kept-here]", "Start");
         assertThat(ned.locator("[data-kept-after=start]").isVisible()).isTrue();
         pass(ned, 7);
         shop.start();
-        Page ilse = phoneOf("Ilse");
+        Page ilse = shop.phoneOf("Ilse");
         ilse.navigate(shop.at(CUT));
-        start(ilse);
+        Shopfloor.start(ilse);
         ned.navigate(shop.at("/kept"));
-        waitFor(ned, "[data-kept-sent]", "Start");
+        Shopfloor.waitFor(ned, "[data-kept-sent]", "Start");
         assertThat(ned.locator("[data-kept-sent]").innerText()).contains("already started");
         for (Page page : List.of(ned, ilse)) {
             page.navigate(shop.at(CUT));
@@ -142,7 +117,7 @@ class KeptWalkTest {
     @Test
     @Order(3)
     void should_go_on_from_station_to_station_without_network_and_record_each_once() throws Exception {
-        Page page = phoneOf("Tove");
+        Page page = shop.phoneOf("Tove");
         page.navigate(shop.at("/fit/canopy-left/read?state=sealed&kind=gap&unit=mm&at=F1"));
         page.evaluate("async () => { while ((await (await caches.open('fayline-pages-1')).keys())"
                 + ".filter((k) => k.url.includes('/fit/canopy-left/read')).length < 8)"
@@ -151,12 +126,12 @@ class KeptWalkTest {
         for (String value : new String[] {"2.81", "2.92"}) {
             page.locator("#value").fill(value);
             page.locator("button.main").click();
-            waitFor(page, "[data-kept-here]", value);
+            Shopfloor.waitFor(page, "[data-kept-here]", value);
         }
         page.waitForFunction("() => document.querySelector('h1').textContent.includes('S1')");
         shop.start();
         page.navigate(shop.at("/kept"));
-        waitFor(page, "[data-kept-sent]", "2.92");
+        Shopfloor.waitFor(page, "[data-kept-sent]", "2.92");
         assertThat(page.locator("[data-kept-list]").innerText()).isBlank();
         assertThat(times(shop.desk(), "/fit/canopy-left/read?state=sealed&kind=gap&unit=mm&at=S1", "2.81 mm"))
                 .isEqualTo(1);
@@ -165,7 +140,7 @@ class KeptWalkTest {
     @Test
     @Order(6)
     void should_go_on_to_the_flush_by_itself_without_network_when_a_bulged_part_has_its_gaps() throws Exception {
-        Page page = phoneOf("Runa");
+        Page page = shop.phoneOf("Runa");
         page.navigate(shop.at("/fit/canopy-right/read?state=trimmed&kind=gap&unit=mm&at=F1"));
         int stations = page.locator(".stations li").count();
         page.evaluate(
@@ -180,12 +155,12 @@ class KeptWalkTest {
             String value = i < stations ? "3." + i : "0." + (13 + i - stations);
             page.locator("#value").fill(value);
             page.locator("button.main").click();
-            waitFor(page, "[data-kept-here]", value);
+            Shopfloor.waitFor(page, "[data-kept-here]", value);
         }
         page.waitForFunction("() => document.querySelectorAll('[data-kept-here] li').length >= " + (stations + 2));
         shop.start();
         page.navigate(shop.at("/kept"));
-        waitFor(page, "[data-kept-sent]", "flush 0.14");
+        Shopfloor.waitFor(page, "[data-kept-sent]", "flush 0.14");
         assertThat(page.locator("[data-kept-list]").innerText()).isBlank();
         assertThat(times(shop.desk(), "/fit/canopy-right/read?state=trimmed&kind=flush&unit=mm&at=S1", "0.13 mm"))
                 .isEqualTo(1);
@@ -194,20 +169,20 @@ class KeptWalkTest {
     @Test
     @Order(4)
     void should_send_what_was_kept_when_the_server_was_killed_and_is_back() throws Exception {
-        Page page = phoneOf("Ilse");
+        Page page = shop.phoneOf("Ilse");
         page.navigate(shop.at(PREPARE));
         shop.kill();
         keep(page, "Written while it was dark.");
         shop.start();
         page.navigate(shop.at("/kept"));
-        waitFor(page, "[data-kept-sent]", "while it was dark");
+        Shopfloor.waitFor(page, "[data-kept-sent]", "while it was dark");
         assertThat(times(page, PREPARE, "Written while it was dark")).isEqualTo(1);
     }
 
     @Test
     @Order(5)
     void should_leave_what_was_refused_to_a_person() throws Exception {
-        Page page = phoneOf("Ilse");
+        Page page = shop.phoneOf("Ilse");
         page.navigate(shop.at(CUT));
         shop.kill();
         keep(page, "Refused at first.");
@@ -216,14 +191,33 @@ class KeptWalkTest {
                         + " ({ at: '2027-01-01T00:00:00Z', typed: null })); }");
         shop.start();
         page.navigate(shop.at("/kept"));
-        waitFor(page, "[data-kept-list]", "not taken");
+        Shopfloor.waitFor(page, "[data-kept-list]", "not taken");
         assertThat(page.locator("[data-kept-list]").innerText()).contains("the phone's clock");
         page.locator("[data-kept-list] label", new Page.LocatorOptions().setHasText("when"))
                 .locator("input")
                 .fill("2026-03-02T06:00:00Z");
         page.locator("[data-kept-list] button", new Page.LocatorOptions().setHasText("Send it so"))
                 .click();
-        waitFor(page, "[data-kept-sent]", "Refused at first");
+        Shopfloor.waitFor(page, "[data-kept-sent]", "Refused at first");
         assertThat(times(page, CUT, "Refused at first")).isEqualTo(1);
+    }
+
+    @Test
+    @Order(7)
+    void should_show_without_network_no_less_than_the_page_had_taken_over_of_itself() throws Exception {
+        Page page = shop.phoneOf("Ilse");
+        shop.fresh(page, PREPARE);
+        page.evaluate("() => { document.documentElement.dataset.stayed = 'yes'; }");
+        Page desk = shop.desk();
+        shop.as(desk, "Ned");
+        desk.navigate(shop.at(PREPARE));
+        Shopfloor.noteAndLeave(desk, "Told at the desk meanwhile.");
+        Shopfloor.waitFor(page, "main", "Told at the desk meanwhile");
+        assertThat(page.locator("html[data-stayed]").count()).isEqualTo(1);
+        shop.kill();
+        page.navigate(shop.at("/card/chine-doubler-left/1/prepare"));
+        assertThat(page.locator("[data-kept-line]").innerText()).contains("No network");
+        assertThat(page.locator("main").innerText()).contains("Told at the desk meanwhile");
+        shop.start();
     }
 }

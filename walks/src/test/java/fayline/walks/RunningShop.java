@@ -16,7 +16,7 @@ final class RunningShop {
     private static final String CODE = "[0-9A-Z]{4}(-[0-9A-Z]{4}){2}";
     private final Path data;
     private final List<String> asked;
-    private final String java =
+    private static final String JAVA =
             Path.of(System.getProperty("java.home"), "bin", "java").toString();
     private @Nullable Process server;
     private String address = "";
@@ -39,25 +39,33 @@ final class RunningShop {
         return shop;
     }
 
-    /** Starts the server and waits until it says where it is. */
-    void start() throws IOException {
-        // a server that comes back is at the address that phones know
-        String port = address.isEmpty() ? "0" : address.substring(address.lastIndexOf(':') + 1);
-        address = "";
-        List<String> command = new ArrayList<>(List.of(
-                java,
+    private static List<String> program() {
+        return new ArrayList<>(List.of(
+                JAVA,
                 "-XX:TieredStopAtLevel=1",
                 "-Djava.awt.headless=true",
                 "-Dfayline.home=" + root(),
                 "-cp",
                 System.getProperty("java.class.path"),
-                "fayline.app.Main",
-                "serve",
-                "--no-browser",
-                "--port",
-                port,
-                "--data",
-                data.toString()));
+                "fayline.app.Main"));
+    }
+
+    /** Runs the command line to its end; the exit code in a line of its own, then all it said. */
+    static String command(String... words) throws IOException, InterruptedException {
+        List<String> command = program();
+        command.addAll(List.of(words));
+        Process p = new ProcessBuilder(command).redirectErrorStream(true).start();
+        String said = new String(p.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        return p.waitFor() + "\n" + said;
+    }
+
+    /** Starts the server and waits until it says where it is. */
+    void start() throws IOException {
+        // a server that comes back is at the address that phones know
+        String port = address.isEmpty() ? "0" : address.substring(address.lastIndexOf(':') + 1);
+        address = "";
+        List<String> command = program();
+        command.addAll(List.of("serve", "--no-browser", "--port", port, "--data", data.toString()));
         command.addAll(asked);
         Process p = new ProcessBuilder(command).redirectErrorStream(true).start();
         server = p;

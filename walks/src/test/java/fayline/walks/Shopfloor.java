@@ -147,6 +147,55 @@ final class Shopfloor implements AutoCloseable {
         return page;
     }
 
+    /** How long a page may take on a machine that does much else. */
+    private static final int PATIENT_MS = 90_000;
+
+    /** A phone of somebody, with its worker at work: it keeps pages and entries from here on. */
+    Page phoneOf(String name) {
+        Page page = phone();
+        page.setDefaultTimeout(PATIENT_MS);
+        as(page, name);
+        page.evaluate("() => navigator.serviceWorker.ready.then(() => true)");
+        // the worker may have come while the page was being loaded; the next page is its own
+        page.navigate(at("/"));
+        page.waitForFunction("() => navigator.serviceWorker.controller !== null");
+        return page;
+    }
+
+    /** Opens a page as the shop tells it: where the shop is slow the phone shows what it kept, until the page has renewed itself. */
+    void fresh(Page page, String path) {
+        page.navigate(at(path));
+        page.waitForFunction("() => !('keptAt' in document.documentElement.dataset)");
+    }
+
+    /** Waits until the phone holds the page that is open, as it is now. */
+    static void held(Page page) {
+        page.evaluate("""
+                async () => {
+                  const open = async () => {
+                    const pages = await caches.open("fayline-pages-1");
+                    const one = await pages.match(location.href.replace(/#.*/, ""), { ignoreVary: true });
+                    return one && Number(one.headers.get("Fetched")) >= performance.timeOrigin;
+                  };
+                  while (!await open()) await new Promise((r) => setTimeout(r, 100));
+                }""");
+    }
+
+    /** Waits for something that says a text. */
+    static void waitFor(Page page, String selector, String text) {
+        page.locator(selector, new Page.LocatorOptions().setHasText(text))
+                .first()
+                .waitFor();
+    }
+
+    /** Starts the step of a card, having said which way round where that is asked. */
+    static void start(Page card) {
+        if (card.locator("#which-way").count() > 0) {
+            card.locator("#which-way").fill("Taper to the bow, left hand, Ned agrees");
+        }
+        card.locator("button[form=start]").click();
+    }
+
     /** Finishes the step of a card, with a reason for each thing that is not recorded. */
     static void finish(Page card) {
         for (Locator why : card.locator("#finish input[name^='why-']").all()) {
@@ -165,10 +214,22 @@ final class Shopfloor implements AutoCloseable {
 
     /** Sends a note from a card and waits for the page after it: the program's, or the one that the phone has. */
     static void noteAndLeave(Page card, String text) {
-        card.evaluate("() => { document.documentElement.dataset.left = 'yes'; }");
-        note(card, text);
-        card.locator("html:not([data-left])")
+        leaving(card, () -> note(card, text));
+    }
+
+    /** Does what leads to another page and waits for that page. */
+    static void leaving(Page page, Runnable deed) {
+        page.evaluate("() => { document.documentElement.dataset.left = 'yes'; }");
+        deed.run();
+        page.locator("html:not([data-left])")
                 .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.ATTACHED));
+        // a page whose scripts are still on the way does not answer to what is typed
+        page.waitForLoadState();
+    }
+
+    /** Runs the command line in a process of its own, after which the exit code and what it said are known. */
+    static String command(String... words) throws IOException, InterruptedException {
+        return RunningShop.command(words);
     }
 
     private Page page(int width, int height, boolean touch) {

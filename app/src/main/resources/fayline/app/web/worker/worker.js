@@ -60,6 +60,8 @@ self.addEventListener("fetch", (event) => {
     event.respondWith(page(event, url));
   } else if (event.request.method === "GET" && OWN_FILES.test(url.pathname)) {
     event.respondWith(file(event.request));
+  } else if (event.request.method === "GET" && event.request.headers.has("Fayline-By-Itself") && KEPT_PAGES.test(url.pathname)) {
+    event.respondWith(renewed(event, url));
   }
 });
 
@@ -116,11 +118,37 @@ async function page(event, url) {
   }
 }
 
+// What an open page fetched of itself is what its reader saw last: without network they are shown no less.
+async function renewed(event, url) {
+  const answer = await fetch(event.request);
+  if (answer.ok && answer.status === 200) event.waitUntil(remember(url.href, answer.clone()));
+  return answer;
+}
+
+// The same page may have been opened with its project in the address and without.
+function isSame(key, url) {
+  const [a, b] = [new URL(key), url].map((u) => new URLSearchParams(u.search));
+  const [p, q] = [a.get("project"), b.get("project")];
+  a.delete("project");
+  b.delete("project");
+  return new URL(key).pathname === url.pathname && a.toString() === b.toString() && (!p || !q || p === q);
+}
+
+// Of all under which it was kept, the one fetched last.
+async function newest(url) {
+  const pages = await caches.open(PAGES);
+  let last = null;
+  for (const key of await pages.keys()) {
+    const one = isSame(key.url, url) ? await pages.match(key, { ignoreVary: true }) : null;
+    if (one && (!last || Number(one.headers.get("Fetched")) >= Number(last.headers.get("Fetched")))) last = one;
+  }
+  return last;
+}
+
 // A page from the store says when it was fetched, has no news of then, and its forms have fresh numbers: what is typed into it
 // twice is two entries.
 async function kept(url) {
-  const pages = await caches.open(PAGES);
-  const found = await pages.match(url.href.replace(/#.*/, ""), { ignoreVary: true });
+  const found = await newest(url);
   if (!found) return null;
   const html = (await found.text())
     .replace("<html ", `<html data-kept-at="${found.headers.get("Fetched")}" `)
