@@ -141,8 +141,9 @@ public final class Site implements WebServer.Pages {
     @Override
     public List<Page> behind(Door door) {
         Sights sights = new Sights(looking, shop, door, version);
-        List<Page> pages = new ArrayList<>(ofTheShop(sights, door));
-        pages.addAll(recordPages(sights));
+        InspectPage inspections = new InspectPage(sights, shop);
+        List<Page> pages = new ArrayList<>(ofTheShop(sights, door, inspections));
+        pages.addAll(recordPages(sights, inspections));
         entrance.ifPresent(e -> pages.addAll(atTheDoor(sights, door, e)));
         return pages;
     }
@@ -159,21 +160,24 @@ public final class Site implements WebServer.Pages {
                         () -> "https://" + e.home() + ":" + door.reach().port().getAsInt() + "/"));
     }
 
-    private List<Page> recordPages(Sights sights) {
+    private List<Page> recordPages(Sights sights, InspectPage inspections) {
         Sheets sheets = new Sheets(shop, tree, signer);
         return List.of(
                 new RecordPage(sights, shop, tree, sheets),
                 new BookPage(sights, shop, sheets),
                 new HoursPage(sights),
                 new SeriesPage(sights),
-                new InspectPage(sights, shop),
+                inspections,
                 new WeekPage(sights, shop),
                 new CouponPage(sights, shop));
     }
 
-    private List<Page> ofTheShop(Sights sights, Door door) {
+    private List<Page> ofTheShop(Sights sights, Door door, InspectPage inspections) {
         CardPage cards = new CardPage(sights, shop, why);
         FitReadPage reading = new FitReadPage(sights, shop);
+        LotPage lots = new LotPage(sights, shop);
+        ReceivePage receiving = new ReceivePage(sights, shop);
+        CountPage counting = new CountPage(sights, shop);
         return List.of(
                 new TodayPage(sights),
                 new WeeksPage(sights, least, why),
@@ -203,10 +207,10 @@ public final class Site implements WebServer.Pages {
                 new FrameWhyPage(sights),
                 new ChainPage(sights),
                 new StoresPage(sights),
-                new LotPage(sights, shop),
+                lots,
                 new LabelPage(),
-                new ReceivePage(sights, shop),
-                new CountPage(sights, shop),
+                receiving,
+                counting,
                 new TablePage(sights, shop),
                 new CostsPage(sights),
                 new OrdersPage(sights, shop),
@@ -219,7 +223,7 @@ public final class Site implements WebServer.Pages {
                 new WhyPage(sights),
                 new ScreenPage(sights),
                 new LivePage(sights, looking),
-                new KeptPage(sights, shop, door, tree, List.of(cards, reading)),
+                new KeptPage(sights, shop, door, tree, List.of(cards, reading, inspections, lots, receiving, counting)),
                 new WorkerPage());
     }
 }

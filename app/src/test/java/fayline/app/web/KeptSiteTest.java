@@ -50,7 +50,7 @@ class KeptSiteTest {
         return UUID.randomUUID().toString();
     }
 
-    private static Value.Fields form(String id, String path, String by, String at, String... typed) {
+    static Value.Fields form(String id, String path, String by, String at, String... typed) {
         return Value.Fields.NONE
                 .with("id", id)
                 .with("path", path)
@@ -65,20 +65,33 @@ class KeptSiteTest {
     }
 
     private Value.Fields head() throws Exception {
+        return head(browser);
+    }
+
+    private static Value.Fields head(Browser browser) throws Exception {
         return (Value.Fields) Value.parse(browser.page("/kept/head"));
     }
 
     private HttpResponse<String> sendAs(String record, Value.Fields... forms) throws Exception {
+        return sendAs(browser, record, forms);
+    }
+
+    private static HttpResponse<String> sendAs(Browser browser, String record, Value.Fields... forms) throws Exception {
         Value.Fields batch = Value.Fields.NONE
                 .with("format", 1)
                 .with("record", record)
                 .with("entries", new Value.Many(List.<Value>of(forms)));
-        return browser.postJson("/kept/send", head().text("token"), batch.canonical());
+        return browser.postJson("/kept/send", head(browser).text("token"), batch.canonical());
     }
 
     /** Sends and reads the answers as "what seq". */
     private List<Value.Fields> send(Value.Fields... forms) throws Exception {
-        HttpResponse<String> r = sendAs("", forms);
+        return send(browser, forms);
+    }
+
+    /** Sends what a phone kept. */
+    static List<Value.Fields> send(Browser browser, Value.Fields... forms) throws Exception {
+        HttpResponse<String> r = sendAs(browser, "", forms);
         assertThat(r.statusCode()).as(r.body()).isEqualTo(200);
         List<Value.Fields> answers = new ArrayList<>();
         ((Value.Fields) Value.parse(r.body())).items("answers").forEach(v -> answers.add((Value.Fields) v));
@@ -86,6 +99,10 @@ class KeptSiteTest {
     }
 
     private static List<Entry> entriesOf(String... ids) {
+        return entriesOf(demo, ids);
+    }
+
+    static List<Entry> entriesOf(ServedDemo demo, String... ids) {
         List<String> asked = List.of(ids);
         return demo.open().shop().entries(1).stream()
                 .filter(e -> asked.contains(e.client()))

@@ -390,4 +390,10 @@ class SiteTest extends AtTheDemo {
     private static String escaped(String text) {
         return text.replace("&", "&amp;").replace("<", "&lt;");
     }
+
+    @Test
+    void should_show_the_lessons_of_a_part_on_the_card_of_its_leak_test_too() throws Exception {
+        assertThat(browser.page("/card/float-shell-right/1/leak-test?project=ousel-1"))
+                .contains("Lessons", "From the left: the bow pleat leaked; make it 150 mm high.");
+    }
 }

@@ -32,9 +32,9 @@ public final class Door {
 
     private static final String KEPT = "/kept/send";
 
-    /** Where files may come: notes, deviations, lots with their certificate, tables, labels. */
-    private static final Pattern TAKES_PICTURES =
-            Pattern.compile("/card/[^/]+/[^/]+/[^/]+/(note|wrong)|/stores/(receive|table|label)");
+    /** Where files may come: notes, deviations, inspections, lots with their certificate, tables, labels. */
+    private static final Pattern TAKES_PICTURES = Pattern.compile(
+            "/card/[^/]+/[^/]+/[^/]+/(note|wrong)|/inspections/(visit|finding|put-right)|/stores/(receive|table|label)");
 
     private static final String POLICY = "default-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self'; "
             + "frame-ancestors 'none'; img-src 'self' data: blob:";

@@ -15,6 +15,8 @@ import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
+import fayline.app.web.frame.TakesKept;
+import fayline.app.web.frame.Typed;
 import fayline.app.web.frame.Visit;
 import fayline.flow.record.payload.Photo;
 import io.javalin.config.RoutesConfig;
@@ -23,10 +25,13 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Stages, visits and findings: by date or by assembly, and the forms that tell of them. */
-public final class InspectPage implements Page {
+public final class InspectPage implements Page, TakesKept {
     private static final String HERE = "/inspections";
+    private static final Pattern FORM = Pattern.compile(HERE + "/(visit|finding|put-right|sign-off)");
     private final Sights sights;
     private final ShopRecord shop;
 
@@ -44,7 +49,7 @@ public final class InspectPage implements Page {
     /** One way to tell something. */
     @FunctionalInterface
     private interface Told {
-        Outcome tell(Visit visit, Sight sight, Sent sent);
+        Outcome tell(Typed typed, Sight sight, Sent sent);
     }
 
     @Override
@@ -59,101 +64,123 @@ public final class InspectPage implements Page {
                             sights.frame(visit, sight, "Inspections", HERE),
                             new InspectViews(sight).view(!visit.query("order").equals("assembly"))));
         });
-        routes.post(HERE + "/visit", ctx -> take(new Visit(ctx), this::held, "#visits"), Asks.to(Act.INSPECT));
-        routes.post(HERE + "/finding", ctx -> take(new Visit(ctx), this::raised, "#visits"), Asks.to(Act.INSPECT));
-        routes.post(HERE + "/put-right", ctx -> take(new Visit(ctx), this::mended, "#visits"), Asks.to(Act.WORK));
-        routes.post(HERE + "/sign-off", ctx -> take(new Visit(ctx), this::signed, "#visits"), Asks.to(Act.SIGN));
+        routes.post(HERE + "/visit", ctx -> take(new Visit(ctx), "visit"), Asks.to(Act.INSPECT));
+        routes.post(HERE + "/finding", ctx -> take(new Visit(ctx), "finding"), Asks.to(Act.INSPECT));
+        routes.post(HERE + "/put-right", ctx -> take(new Visit(ctx), "put-right"), Asks.to(Act.WORK));
+        routes.post(HERE + "/sign-off", ctx -> take(new Visit(ctx), "sign-off"), Asks.to(Act.SIGN));
     }
 
-    private void take(Visit visit, Told told, String to) {
+    @Override
+    public Optional<Outcome> takeKept(Sight sight, String address, Typed typed, Sent sent) {
+        Matcher form = FORM.matcher(address);
+        return form.matches() ? Optional.of(told(form.group(1)).tell(typed, sight, sent)) : Optional.empty();
+    }
+
+    private Told told(String form) {
+        return switch (form) {
+            case "visit" -> this::held;
+            case "finding" -> this::raised;
+            case "put-right" -> this::mended;
+            default -> this::signed;
+        };
+    }
+
+    private void take(Visit visit, String form) {
         sights.with(visit, sight -> {
-            Outcome outcome = told.tell(visit, sight, Sent.live(visit.once(), sight.sender(visit)));
+            Outcome outcome = told(form).tell(visit, sight, Sent.live(visit.once(), sight.sender(visit)));
             if (!outcome.stands()) {
                 throw new Refusal(
                         outcome.kind() == Outcome.Kind.UNKNOWN ? 503 : 422,
                         outcome.sentence(),
                         Answers.refused(outcome));
             }
-            visit.say(outcome.sentence());
-            visit.lead(HERE + to);
+            // several visits and findings have a form each
+            visit.say(Answers.said(outcome), (form + "-" + about(visit)).replaceAll("-$", ""));
+            visit.lead(HERE + "#visits");
         });
     }
 
-    private Outcome held(Visit visit, Sight sight, Sent sent) {
+    private static String about(Typed typed) {
+        return typed.field("visit") + typed.field("finding");
+    }
+
+    private Outcome held(Typed typed, Sight sight, Sent sent) {
         return new HoldVisit(shop)
                 .hold(
                         sent,
                         sight.view().project(),
                         new HoldVisit.Held(
-                                visit.field("stage"),
-                                visit.field("who"),
-                                visit.field("own").equals("yes"),
-                                visit.text("text").strip(),
-                                visit.field("scale"),
-                                visit.field("facing")),
-                        pictures(visit, sent),
-                        at(visit, sight));
+                                typed.field("stage"),
+                                typed.field("who"),
+                                typed.field("own").equals("yes"),
+                                typed.text("text").strip(),
+                                typed.field("scale"),
+                                typed.field("facing")),
+                        pictures(typed, sent),
+                        at(typed, sight));
     }
 
-    private Outcome raised(Visit visit, Sight sight, Sent sent) {
+    private Outcome raised(Typed typed, Sight sight, Sent sent) {
         return new RaiseFinding(shop)
                 .raise(
                         sent,
-                        number(visit, "visit"),
-                        visit.field("about"),
-                        visit.text("text").strip(),
-                        pictures(visit, sent),
-                        at(visit, sight));
+                        number(typed, "visit"),
+                        typed.field("about"),
+                        typed.text("text").strip(),
+                        pictures(typed, sent),
+                        at(typed, sight));
     }
 
-    private Outcome mended(Visit visit, Sight sight, Sent sent) {
+    private Outcome mended(Typed typed, Sight sight, Sent sent) {
         return new AnswerFinding(shop)
                 .mend(
                         sent,
-                        number(visit, "finding"),
-                        visit.text("text").strip(),
-                        pictures(visit, sent),
-                        at(visit, sight));
+                        number(typed, "finding"),
+                        typed.text("text").strip(),
+                        pictures(typed, sent),
+                        at(typed, sight));
     }
 
-    private Outcome signed(Visit visit, Sight sight, Sent sent) {
+    private Outcome signed(Typed typed, Sight sight, Sent sent) {
         return new AnswerFinding(shop)
                 .sign(
-                        sent,
-                        number(visit, "finding"),
+                        // a signature is judged like one given now, however late it comes
+                        Sent.live(sent.client(), sent.by()),
+                        number(typed, "finding"),
                         // Where people sign in nobody signs under another name than their own.
-                        visit.actor().isPresent() ? "" : visit.field("who"),
-                        !visit.field("accepted").equals("no"),
-                        visit.text("text").strip(),
-                        at(visit, sight));
+                        shop.isJudged() ? "" : typed.field("who"),
+                        !typed.field("accepted").equals("no"),
+                        typed.text("text").strip(),
+                        at(typed, sight));
     }
 
-    private Pictures pictures(Visit visit, Sent sent) {
-        Photo.People people = Photo.People.of(visit.field("people")).orElse(Photo.People.UNSAID);
-        List<SentPicture> all = visit.parcels("photo").stream()
+    private Pictures pictures(Typed typed, Sent sent) {
+        Photo.People people = Photo.People.of(typed.field("people")).orElse(Photo.People.UNSAID);
+        List<SentPicture> all = typed.parcels("photo").stream()
                 .map(p -> new SentPicture(p.length(), p::bytes, false, false, people))
                 .toList();
         return all.isEmpty() ? Pictures.NONE : Pictures.sent(all, shop, sent);
     }
 
-    private static long number(Visit visit, String field) {
-        String text = visit.field(field);
+    private static long number(Typed typed, String field) {
+        String text = typed.field(field);
         if (!text.matches("[0-9]{1,15}")) {
             throw Refusal.input("The form has lost what it is about.");
         }
         return Long.parseLong(text);
     }
 
-    private static Optional<Instant> at(Visit visit, Sight sight) {
-        String typed = visit.field("at");
+    /** The moment that a form names; where it names none, that of its typing on a phone, and nothing means now. */
+    private static Optional<Instant> at(Typed typed, Sight sight) {
+        String text = typed.field("at");
         try {
-            return typed.isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(LocalDateTime.parse(typed)
+            return text.isEmpty()
+                    ? typed.moment()
+                    : Optional.of(LocalDateTime.parse(text)
                             .atZone(sight.time().zone())
                             .toInstant());
         } catch (DateTimeParseException e) {
-            throw Refusal.input("\"" + typed + "\" is no time. Expected one such as 2026-03-02T14:30.");
+            throw Refusal.input("\"" + text + "\" is no time. Expected one such as 2026-03-02T14:30.");
         }
     }
 }

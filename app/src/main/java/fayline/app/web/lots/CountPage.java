@@ -11,6 +11,8 @@ import fayline.app.web.frame.Asks;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
+import fayline.app.web.frame.TakesKept;
+import fayline.app.web.frame.Typed;
 import fayline.app.web.frame.Visit;
 import fayline.flow.record.stock.StockTake;
 import fayline.flow.result.stock.LotStanding;
@@ -24,7 +26,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /** The form of a stock-take, and what stock-takes say of mixing ratios. */
-public final class CountPage implements Page {
+public final class CountPage implements Page, TakesKept {
     private static final String HERE = "/stores/count";
     private final Sights sights;
     private final ShopRecord shop;
@@ -78,18 +80,35 @@ public final class CountPage implements Page {
                 new CountView(refused, rows));
     }
 
-    private void take(Visit visit, Sight sight) {
-        List<String> lots = visit.fields("lot");
-        List<String> left = visit.fields("left");
+    @Override
+    public Optional<Outcome> takeKept(Sight sight, String address, Typed typed, Sent sent) {
+        if (!address.equals(HERE)) {
+            return Optional.empty();
+        }
+        String project = sight.view().project();
+        // what was counted without network is judged against the project as it was then
+        TakeStock.Against then =
+                TakeStock.Against.of(shop, project, typed.moment().orElseGet(shop::now));
+        return Optional.of(new TakeStock(shop).take(sent, project, counts(typed), then, typed.moment()));
+    }
+
+    private static List<StockTake.Count> counts(Typed typed) {
+        List<String> lots = typed.fields("lot");
+        List<String> left = typed.fields("left");
         List<StockTake.Count> counts = new ArrayList<>();
-        Map<String, String> typed = new TreeMap<>();
         for (int i = 0; i < Math.min(lots.size(), left.size()); i++) {
             String said = left.get(i).strip();
             if (!said.isEmpty()) {
                 counts.add(new StockTake.Count(lots.get(i), said));
-                typed.put(lots.get(i), said);
             }
         }
+        return counts;
+    }
+
+    private void take(Visit visit, Sight sight) {
+        List<StockTake.Count> counts = counts(visit);
+        Map<String, String> typed = new TreeMap<>();
+        counts.forEach(c -> typed.put(c.lot(), c.left()));
         Outcome outcome = new TakeStock(shop)
                 .take(
                         Sent.live(visit.once(), sight.sender(visit)),

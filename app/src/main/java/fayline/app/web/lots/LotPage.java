@@ -16,6 +16,8 @@ import fayline.app.web.frame.Printing;
 import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
+import fayline.app.web.frame.TakesKept;
+import fayline.app.web.frame.Typed;
 import fayline.app.web.frame.Visit;
 import fayline.basis.units.TimeSpan;
 import fayline.flow.plan.WorkStep;
@@ -33,7 +35,7 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 
 /** One lot: what is left and why, where it went, its label and certificate; carried into the cold and out of it. */
-public final class LotPage implements Page {
+public final class LotPage implements Page, TakesKept {
     private static final String HERE = "/stores/lot";
     private final Sights sights;
     private final ShopRecord shop;
@@ -159,15 +161,24 @@ public final class LotPage implements Page {
                 sight.amount(m.left()));
     }
 
+    @Override
+    public Optional<Outcome> takeKept(Sight sight, String address, Typed typed, Sent sent) {
+        return address.equals(HERE + "/move") ? Optional.of(moved(sight, typed, sent)) : Optional.empty();
+    }
+
+    private Outcome moved(Sight sight, Typed typed, Sent sent) {
+        return new MoveLot(shop)
+                .move(
+                        sent,
+                        sight.view().project(),
+                        typed.field("lot"),
+                        typed.field("to").equals("cold"),
+                        typed.moment());
+    }
+
     private void move(Visit visit, Sight sight) {
         String lot = visit.needed("lot", "The lot");
-        Outcome outcome = new MoveLot(shop)
-                .move(
-                        Sent.live(visit.once(), sight.sender(visit)),
-                        sight.view().project(),
-                        lot,
-                        visit.field("to").equals("cold"),
-                        Optional.empty());
+        Outcome outcome = moved(sight, visit, Sent.live(visit.once(), sight.sender(visit)));
         if (!outcome.stands()) {
             throw new Refusal(422, outcome.sentence(), Answers.refused(outcome));
         }

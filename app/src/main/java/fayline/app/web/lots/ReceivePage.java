@@ -13,6 +13,7 @@ import fayline.app.web.frame.Frame;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
+import fayline.app.web.frame.TakesKept;
 import fayline.app.web.frame.Typed;
 import fayline.app.web.frame.Visit;
 import fayline.flow.project.Definition;
@@ -24,7 +25,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /** The form by which a lot comes into the stores. */
-public final class ReceivePage implements Page {
+public final class ReceivePage implements Page, TakesKept {
     private static final String HERE = "/stores/receive";
     private static final List<String> FIELDS =
             List.of("lot", "stuff", "quantity", "weighed", "received", "expires", "opened-life", "price", "order");
@@ -86,28 +87,37 @@ public final class ReceivePage implements Page {
         return all;
     }
 
-    private void take(Visit visit, Sight sight) {
-        String[] stuff = visit.field("stuff").split(" ", 2);
-        List<Typed.Parcel> files = visit.parcels("certificate");
-        Outcome outcome = new ReceiveLot(shop)
+    @Override
+    public Optional<Outcome> takeKept(Sight sight, String address, Typed typed, Sent sent) {
+        return address.equals(HERE) ? Optional.of(receive(sight, typed, sent)) : Optional.empty();
+    }
+
+    private Outcome receive(Sight sight, Typed typed, Sent sent) {
+        String[] stuff = typed.field("stuff").split(" ", 2);
+        List<Typed.Parcel> files = typed.parcels("certificate");
+        return new ReceiveLot(shop)
                 .receive(
-                        Sent.live(visit.once(), sight.sender(visit)),
+                        sent,
                         sight.view().project(),
                         new ReceivedLot(
-                                visit.field("lot"),
+                                typed.field("lot"),
                                 stuff[0],
                                 stuff.length > 1 ? stuff[1] : "",
-                                visit.field("quantity"),
-                                visit.field("weighed").equals("yes"),
-                                visit.field("received"),
-                                visit.field("expires"),
-                                visit.field("opened-life"),
-                                visit.field("price"),
-                                visit.field("order")),
+                                typed.field("quantity"),
+                                typed.field("weighed").equals("yes"),
+                                typed.field("received"),
+                                typed.field("expires"),
+                                typed.field("opened-life"),
+                                typed.field("price"),
+                                typed.field("order")),
                         files.isEmpty()
                                 ? Optional.empty()
                                 : Optional.of(new Certificate(files.get(0).bytes())),
-                        Optional.empty());
+                        typed.moment());
+    }
+
+    private void take(Visit visit, Sight sight) {
+        Outcome outcome = receive(sight, visit, Sent.live(visit.once(), sight.sender(visit)));
         if (outcome.stands()) {
             visit.say(Answers.said(outcome), "stores-receive");
             visit.lead(LotWords.address(visit.field("lot")));

@@ -30,9 +30,40 @@ function time(entry) {
   return new Date(entry.at).toLocaleString([], { weekday: "short", hour: "2-digit", minute: "2-digit", day: "numeric", month: "short" });
 }
 
+function carried(entry) {
+  const photos = entry.fields.filter((f, i) => i % 2 === 0 && f === "photo").length;
+  return photos === 0 ? "" : photos === 1 ? ", with a photo" : `, with ${photos} photos`;
+}
+
+// What was counted: the lots beside which something is typed.
+function counted(entry) {
+  const all = (name) => entry.fields.filter((f, i) => i % 2 === 1 && entry.fields[i - 1] === name);
+  const left = all("left");
+  return all("lot").flatMap((lot, i) => (left[i]?.trim() ? [`${lot} ${left[i]}`] : []));
+}
+
+function ofStores(entry, form) {
+  if (form === "count") return `Stock-take: ${counted(entry).join(", ")}`;
+  const lot = value(entry, "lot");
+  if (form === "lot") return `Lot ${lot} carried ${value(entry, "to") === "cold" ? "into the cold" : "into the room"}`;
+  return `Lot ${lot} received: ${value(entry, "quantity")} of ${value(entry, "stuff")}`;
+}
+
+function ofInspection(entry, form) {
+  const deeds = {
+    visit: `Visit${value(entry, "who") ? ` of ${value(entry, "who")}` : ""}`,
+    finding: `Finding on ${value(entry, "about")}`,
+    "put-right": `Finding of entry ${value(entry, "finding")} put right`,
+    "sign-off": `Finding of entry ${value(entry, "finding")} ${value(entry, "accepted") === "no" ? "not accepted" : "accepted"}`,
+  };
+  return `${deeds[form]}${value(entry, "text") ? `: ${value(entry, "text")}` : ""}${carried(entry)}`;
+}
+
 function what(entry) {
   const path = entry.path.replace(/\?.*/, "").split("/");
   if (path[1] === "fit") return `${path[2]}: station ${value(entry, "station")}, ${value(entry, "kind")} ${value(entry, "value")}`;
+  if (path[1] === "stores") return ofStores(entry, path[2]);
+  if (path[1] === "inspections") return ofInspection(entry, path[2]);
   const deeds = {
     start: "Start", finish: "Finish", note: "Note", reading: "Reading", correct: "Correction",
     ply: `Ply ${value(entry, "ply")}`, mix: `Cup ${value(entry, "batch")}`, lot: `Lot ${value(entry, "lot-typed") || value(entry, "lot")}`,
@@ -40,9 +71,7 @@ function what(entry) {
     leak: `Leak-down, ${value(entry, "which")}`,
   };
   const said = value(entry, "text") || value(entry, "value") || value(entry, "why");
-  const photos = entry.fields.filter((f, i) => i % 2 === 0 && f === "photo").length;
-  const carried = photos === 0 ? "" : photos === 1 ? ", with a photo" : `, with ${photos} photos`;
-  return `${deeds[path[5]]}, ${path[2]} ${path[3]}, ${path[4]}${said ? `: ${said}` : ""}${carried}`;
+  return `${deeds[path[5]]}, ${path[2]} ${path[3]}, ${path[4]}${said ? `: ${said}` : ""}${carried(entry)}`;
 }
 
 // Where people sign in, what somebody else typed here is theirs alone: told that it waits, and nothing of it.
@@ -62,13 +91,18 @@ function row(list, entry) {
   return li;
 }
 
+const UNTYPED = ["by", "places", "how", "entry", "kind", "unit", "state", "passed", "photo", "seen-head", "visit", "finding", "accepted", "certificate", "to"];
+
 // A person decides about what was not taken: it is sent again, changed, as a new entry with a number of its own; or it goes.
 function decide(li, entry) {
   const form = put(li, "form");
   const boxes = [];
   entry.fields.forEach((f, i) => {
-    if (i % 2 || ["by", "places", "how", "entry", "kind", "unit", "state", "passed", "photo", "seen-head"].includes(f)) return;
-    const label = put(form, "label", `${f} `);
+    if (i % 2 || UNTYPED.includes(f)) return;
+    // of a stock-take only what was counted, by the name of its lot
+    if (f === "left" && !entry.fields[i + 1]) return;
+    if (f === "lot" && entry.fields[i + 2] === "left") return;
+    const label = put(form, "label", `${f === "left" && i > 1 ? `left of ${entry.fields[i - 1]}` : f} `);
     const box = document.createElement("input");
     box.value = entry.fields[i + 1];
     label.append(box);
@@ -119,7 +153,14 @@ function lists(all) {
   document.querySelector("[data-kept-send]").hidden = waiting.length === 0;
 }
 
-const here = (e) => e.path.replace(/\?.*/, "").replace(/\/(start|finish|note|reading|correct|read|ply|mix|lot|leak|wrong)$/, "") === location.pathname.replace(/\/read$/, "");
+const PART_OF_PAGE = /\/(start|finish|note|reading|correct|read|ply|mix|lot|leak|wrong|visit|finding|put-right|sign-off|move)$/;
+
+function here(entry) {
+  const path = entry.path.replace(/\?.*/, "");
+  // the page of one lot is told from another's by what stands after its question mark
+  if (path === "/stores/lot/move" && value(entry, "lot") !== new URLSearchParams(location.search).get("lot")) return false;
+  return path.replace(PART_OF_PAGE, "") === location.pathname.replace(/\/read$/, "");
+}
 
 function onPage(all) {
   const list = document.querySelector("[data-kept-here]");

@@ -18,8 +18,13 @@ const SHELL = [
   "/static/renew.js", "/static/ring.js", "/static/shop-clock.js",
   "/fonts/AtkinsonHyperlegible-Regular.ttf", "/fonts/AtkinsonHyperlegible-Bold.ttf", "/lib/htmx/dist/htmx.min.js",
 ];
-const KEPT_PAGES = /^\/$|^\/kept$|^\/card\/[^/]+\/\d+\/[^/]+$|^\/fits$|^\/fit\/[^/]+(\/read)?$/;
-const FORMS = /^\/card\/[^/]+\/\d+\/[^/]+\/(start|finish|note|reading|correct|ply|mix|lot|leak|wrong)$|^\/fit\/[^/]+\/read$/;
+const KEPT_PAGES = /^\/$|^\/kept$|^\/card\/[^/]+\/\d+\/[^/]+$|^\/fits$|^\/fit\/[^/]+(\/read)?$|^\/inspections$|^\/stores\/(receive|count|lot)$/;
+const FORMS = new RegExp([
+  "^/card/[^/]+/\\d+/[^/]+/(start|finish|note|reading|correct|ply|mix|lot|leak|wrong)$",
+  "^/fit/[^/]+/read$",
+  "^/inspections/(visit|finding|put-right|sign-off)$",
+  "^/stores/(receive|count|lot/move)$",
+].join("|"));
 const OWN_FILES = /^\/(static|fonts|lib)\//;
 const NO_ENTRY_OF_FORM = ["csrf", "once", "seen-project", "seen-person"];
 
@@ -167,7 +172,7 @@ function plain(status, title, ...sentences) {
 
 function absent() {
   return plain(503, "No network", "The program cannot be reached, and this page was not opened on this phone before, so it is not kept here.",
-    "Today, cards and fits that were opened here can be read.");
+    "Today, cards, fits, inspections and forms of the stores that were opened here can be read.");
 }
 
 async function submit(event, url) {
