@@ -18,6 +18,7 @@ import java.util.stream.Collectors;
 /** Prints a book for keeping: a cover with the head of the record, contents, a chapter for each part, and the same by date. */
 public final class BookPdf {
     private static final double CODE_MM = 62;
+    private static final String ORDERS = "made-outside";
     private static final String MORE = """
             h1 { page-break-after: avoid; } .chapter { page-break-before: always; } .cover h1 { font-size: 26pt; margin-top: 6mm; }
             body { font-size: 9.5pt; } table.rows td, table.rows th { padding: 0.5mm 2.2mm 0.5mm 0; }
@@ -71,6 +72,11 @@ public final class BookPdf {
         for (int i = 0; i < book.begun().size(); i++) {
             new ChapterPdf(m, words, book.begun().get(i), photos).write("c" + i);
         }
+        if (!book.orders().isEmpty()) {
+            m.openWith("div", "class", "chapter", "id", ORDERS).element("h1", "Made outside");
+            new OutsidePages(m, words).orders("For no part alone", book.orders());
+            m.close();
+        }
         new DatePages(m, words, book).write();
         return m.close().close().toString();
     }
@@ -87,6 +93,9 @@ public final class BookPdf {
         m.empty("bookmark", "name", "Contents", "href", "#contents");
         for (int i = 0; i < book.begun().size(); i++) {
             m.empty("bookmark", "name", book.begun().get(i).made().name(), "href", "#c" + i);
+        }
+        if (!book.orders().isEmpty()) {
+            m.empty("bookmark", "name", "Made outside", "href", "#" + ORDERS);
         }
         m.empty("bookmark", "name", "By date", "href", "#by-date").close();
     }
@@ -146,8 +155,8 @@ public final class BookPdf {
                 "Readings stand as they were typed. Numbers of entries lead to the record.",
                 "A signature here is a name in the shop's own record. \"Named, not proven\" means that nobody signed in: the"
                         + " name was picked. It is no licensed signature, and approves nothing.",
-                "Nothing was left out of what the record holds of steps, plies, lots, mixes, readings and what went wrong. Prices, orders"
-                        + " and the results of witness pieces are in the record and not in this book.")) {
+                "Nothing was left out of what the record holds of steps, plies, lots, mixes, readings, witness pieces, orders to makers"
+                        + " outside and what went wrong. Prices and costs are in the record and not in this book.")) {
             m.element("li", s);
         }
         m.close();
@@ -165,6 +174,9 @@ public final class BookPdf {
             }
             group = above;
             contentsLine(m, "#c" + i, c.made().name());
+        }
+        if (!book.orders().isEmpty()) {
+            contentsLine(m, "#" + ORDERS, "Made outside");
         }
         contentsLine(m, "#by-date", "The same by date");
         m.close();

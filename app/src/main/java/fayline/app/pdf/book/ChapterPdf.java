@@ -50,6 +50,9 @@ final class ChapterPdf {
         signed();
         new MadePages(m, words, chapter, photos).write();
         new ReadingPages(m, words, chapter).write();
+        OutsidePages outside = new OutsidePages(m, words);
+        outside.coupons(chapter.coupons());
+        outside.orders("Made outside", chapter.orders());
         mass();
         chapter.fits().forEach(f -> new FitPages(m, words, f).write());
         notes();

@@ -3,6 +3,7 @@ package fayline.app.pdf.book;
 import fayline.app.drawing.record.ReadingsDrawing;
 import fayline.app.pdf.Markup;
 import fayline.app.usecase.book.Chapter;
+import fayline.app.usecase.traveller.LeakDowns;
 import fayline.basis.units.QuantityKind;
 import fayline.basis.units.QuantityParser;
 import fayline.basis.units.UnreadableQuantityException;
@@ -44,10 +45,34 @@ final class ReadingPages {
             m.element("td", "n", String.valueOf(r.seq())).close();
         }
         m.close().close();
+        leakDowns();
         limits();
         m.open("p");
         vacuum().forEach((of, all) -> strip(of, all));
         m.close();
+    }
+
+    /** Each leak-down with its verdict and the rule that gave it. */
+    private void leakDowns() {
+        List<String> told = new ArrayList<>();
+        for (Chapter.Done s : chapter.steps()) {
+            List<TakenReading> mine = chapter.readings().stream()
+                    .filter(r -> r.kind().equals("vacuum")
+                            && (r.of().equals(s.step().local())
+                                    || r.of().equals(s.step().id())))
+                    .toList();
+            for (LeakDowns.Test t : LeakDowns.of(s.step(), mine)) {
+                told.add((t.tight() ? "TIGHT" : "LEAKS") + ", " + s.step().title() + ", "
+                        + words.at(t.end().at()) + ": " + t.sentence() + ". Entries "
+                        + t.start().seq() + " and "
+                        + t.end().seq() + ".");
+            }
+        }
+        if (!told.isEmpty()) {
+            m.element("h3", "Leak-downs").open("ul");
+            told.forEach(t -> m.element("li", t));
+            m.close();
+        }
     }
 
     private static String typed(TakenReading r) {

@@ -3,6 +3,7 @@ package fayline.app.usecase.book;
 import fayline.flow.plan.Work;
 import fayline.flow.project.Definition;
 import fayline.flow.record.TreeHead;
+import fayline.flow.record.stock.Order;
 import java.time.Instant;
 import java.util.List;
 
@@ -16,6 +17,7 @@ import java.util.List;
  * @param head the head of the record that it rests on
  * @param lastHash the hash of the last entry
  * @param chapters one for each part or joint
+ * @param orders in a book of everything, what was ordered from outside for none of them
  */
 public record Book(
         Definition definition,
@@ -24,10 +26,12 @@ public record Book(
         Instant at,
         TreeHead head,
         String lastHash,
-        List<Chapter> chapters) {
-    /** Copies the list. */
+        List<Chapter> chapters,
+        List<Order> orders) {
+    /** Copies the lists. */
     public Book {
         chapters = List.copyOf(chapters);
+        orders = List.copyOf(orders);
     }
 
     /** The chapters on which something was done or read. */

@@ -6,7 +6,9 @@ import fayline.flow.record.TakenReading;
 import fayline.flow.record.inspect.FoundFault;
 import fayline.flow.record.made.Laid;
 import fayline.flow.record.made.StepMade;
+import fayline.flow.record.stock.Order;
 import fayline.flow.record.trouble.Deviation;
+import fayline.flow.result.coupon.CouponResult;
 import fayline.flow.result.fit.FitResult;
 import fayline.flow.result.quantity.JointResult;
 import fayline.flow.result.quantity.PartResult;
@@ -28,6 +30,8 @@ import java.util.Optional;
  * @param fits its fits, with all that was read of them
  * @param deviations what came out other than drawn
  * @param faults what visits found on it
+ * @param coupons what its witness pieces showed
+ * @param orders what was ordered from outside for it
  * @param mendings what was corrected
  * @param late entries that were made long after what they tell
  */
@@ -41,6 +45,8 @@ public record Chapter(
         List<FitResult> fits,
         List<Deviation> deviations,
         List<FoundFault> faults,
+        List<CouponResult> coupons,
+        List<Order> orders,
         List<Mending> mendings,
         List<Late> late) {
     /** Copies the lists. */
@@ -51,6 +57,8 @@ public record Chapter(
         fits = List.copyOf(fits);
         deviations = List.copyOf(deviations);
         faults = List.copyOf(faults);
+        coupons = List.copyOf(coupons);
+        orders = List.copyOf(orders);
         mendings = List.copyOf(mendings);
         late = List.copyOf(late);
     }
@@ -61,6 +69,7 @@ public record Chapter(
                 || !readings.isEmpty()
                 || !deviations.isEmpty()
                 || !faults.isEmpty()
+                || !orders.isEmpty()
                 || fits.stream().anyMatch(f -> !f.states().isEmpty());
     }
 

@@ -11,6 +11,8 @@ import fayline.flow.record.Chain;
 import fayline.flow.record.Entry;
 import fayline.flow.record.StepRecord;
 import fayline.flow.record.TakenReading;
+import fayline.flow.record.stock.Order;
+import fayline.flow.result.coupon.CouponCalculator;
 import fayline.flow.result.fit.FitResult;
 import fayline.flow.result.step.StepResult;
 import java.time.Duration;
@@ -20,6 +22,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Puts a book together from a record. */
 public final class MakeBook {
@@ -61,6 +64,13 @@ public final class MakeBook {
         Chain chain = new Chain();
         entries.forEach(chain::next);
         Entry last = entries.get(entries.size() - 1);
+        List<Chapter> chapters =
+                scope.covers(seen.definition()).stream().map(maker::chapter).toList();
+        List<Order> others = scope.sort() == BookScope.Sort.WHOLE
+                ? maker.orders()
+                        .filter(o -> chapters.stream().noneMatch(c -> c.orders().contains(o)))
+                        .toList()
+                : List.of();
         return new Book(
                 seen.definition(),
                 seen.result().work(),
@@ -68,7 +78,8 @@ public final class MakeBook {
                 last.taken(),
                 chain.treeHead(),
                 last.hash(),
-                scope.covers(seen.definition()).stream().map(maker::chapter).toList());
+                chapters,
+                others);
     }
 
     private Chapter chapter(Made made) {
@@ -100,8 +111,22 @@ public final class MakeBook {
                 seen.record().inspect().faultsOf(seen.definition().facts().id()).stream()
                         .filter(f -> f.made().equals(made.id()))
                         .toList(),
+                seen.definition().parts().find(made.id()).stream()
+                        .flatMap(p -> CouponCalculator.calculate(p, readings()).stream())
+                        .toList(),
+                orders().filter(o -> isFor(o, made.id())).toList(),
                 told.mendings(),
                 told.late());
+    }
+
+    private Stream<Order> orders() {
+        return seen.record().stock().orders().stream()
+                .filter(o -> o.project().equals(seen.definition().facts().id()));
+    }
+
+    /** Whether an order is of something made, or that waits for it. */
+    private static boolean isFor(Order o, String made) {
+        return o.what().equals(made) || o.needed().stream().anyMatch(n -> n.split("/", -1)[0].equals(made));
     }
 
     private List<TakenReading> readings() {
@@ -136,7 +161,7 @@ public final class MakeBook {
         return during.isEmpty() ? before.stream().toList() : during;
     }
 
-    private java.util.stream.Stream<TakenReading> air() {
+    private Stream<TakenReading> air() {
         return readings().stream().filter(r -> r.kind().equals(CLIMATE));
     }
 }

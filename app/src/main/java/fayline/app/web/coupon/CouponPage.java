@@ -3,6 +3,7 @@ package fayline.app.web.coupon;
 import fayline.app.usecase.act.CorrectStep;
 import fayline.app.usecase.act.Measured;
 import fayline.app.usecase.act.TakeReading;
+import fayline.app.usecase.coupon.CouponWords;
 import fayline.app.usecase.coupon.LookAtCoupons;
 import fayline.app.usecase.people.Act;
 import fayline.app.usecase.shop.Outcome;
@@ -16,7 +17,6 @@ import fayline.app.web.frame.Refusal;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.Visit;
-import fayline.basis.units.UnitSystem;
 import fayline.flow.project.design.CouponMeasure;
 import fayline.flow.project.design.Part;
 import fayline.flow.record.TakenReading;
@@ -24,7 +24,6 @@ import fayline.flow.result.coupon.CouponCalculator;
 import fayline.flow.result.coupon.CouponResult;
 import io.javalin.config.RoutesConfig;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -32,9 +31,6 @@ import java.util.OptionalDouble;
 /** The witness pieces of a part: results are entered here as readings, and their scatter is told. */
 public final class CouponPage implements Page {
     private static final String HERE = "/part/{id}/coupons";
-    private static final double PERCENT = 100;
-    private static final double MEGA = 1e6;
-    private static final double PSI = 6894.757293168;
     private final Sights sights;
     private final ShopRecord shop;
 
@@ -156,15 +152,12 @@ public final class CouponPage implements Page {
         return new CouponView.Row(
                 c.coupon().id(),
                 c.coupon().name(),
-                test.words() + ", " + test.standard(),
-                c.values().size() + " of " + c.coupon().count() + " tested",
+                CouponWords.test(test),
+                CouponWords.tested(c),
                 c.missing() == 0,
                 told(sight, test, c.mean()),
                 told(sight, test, c.deviation()),
-                c.variation().isPresent()
-                        ? String.format(
-                                Locale.ROOT, "%.1f %%", PERCENT * c.variation().getAsDouble())
-                        : "",
+                CouponWords.variation(c),
                 c.coupon().allowable(),
                 switch (test) {
                     case BARCOL -> "a Barcol number, such as 47";
@@ -175,21 +168,7 @@ public final class CouponPage implements Page {
     }
 
     private static String told(Sight sight, CouponMeasure test, OptionalDouble value) {
-        if (value.isEmpty()) {
-            return "";
-        }
-        double v = value.getAsDouble();
-        return switch (test) {
-            case BARCOL -> String.format(Locale.ROOT, "%.1f", v);
-            case BURN_OFF -> String.format(Locale.ROOT, "%.1f %%", PERCENT * v);
-            case TENSILE, LAP_SHEAR -> stress(sight, v);
-        };
-    }
-
-    private static String stress(Sight sight, double pascals) {
-        return sight.format().system() == UnitSystem.METRIC
-                ? String.format(Locale.ROOT, "%.1f MPa", pascals / MEGA)
-                : String.format(Locale.ROOT, "%.0f psi", pascals / PSI);
+        return CouponWords.told(sight.format().system(), test, value);
     }
 
     private static CouponView.Result result(Sight sight, TakenReading r) {

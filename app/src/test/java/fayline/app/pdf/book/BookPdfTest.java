@@ -16,6 +16,7 @@ import fayline.app.usecase.book.PastRecord;
 import fayline.app.usecase.shop.Outcome;
 import fayline.app.usecase.shop.Sent;
 import fayline.app.usecase.shop.ShopRecord;
+import fayline.app.usecase.stores.ReceiveOrder;
 import fayline.app.usecase.traveller.BenchTime;
 import fayline.app.usecase.traveller.DrawLot;
 import fayline.app.usecase.traveller.LayPly;
@@ -28,6 +29,7 @@ import fayline.app.usecase.view.RecordedProject;
 import fayline.flow.record.Chain;
 import fayline.flow.record.KeptHead;
 import fayline.flow.record.payload.Photo;
+import fayline.flow.record.stock.Order;
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -276,6 +278,38 @@ class BookPdfTest {
                 .contains("Two plies lie over it.")
                 .contains("Tove")
                 .doesNotContain("NOT YET");
+    }
+
+    @Test
+    void should_tell_of_witness_pieces_leak_downs_with_their_rule_and_what_was_made_outside() throws Exception {
+        // the mean of 46, 48, 45 and 47; 0.8 inHg in 5 minutes
+        assertThat(text(print(demo, "spar-left")))
+                .contains("Witness pieces", "4 of 5 tested", "46.5", "piece 2: 48, Runa")
+                .contains("TIGHT", "26.5 inHg to 25.7 inHg in 5 min, 0.16 inHg a minute")
+                .contains("at least 22 inHg (AC 43.13-1B par 3-4)");
+        ShopRecord shop = SampleBooks.demo();
+        assertThat(text(print(shop, "reduction-pulleys")))
+                .contains("Made outside", "drawing OU-710 revision B", "NOT HERE YET, promised for 2026-03-27");
+        stands(new ReceiveOrder(shop)
+                .receive(
+                        Sent.once("runa"),
+                        new ReceiveOrder.Came(
+                                "d-pulleys",
+                                "B",
+                                List.of(
+                                        new Order.Measured("bore of the driving pulley", "35.01 mm"),
+                                        new Order.Measured("bore of the driven pulley", "40.03 mm"),
+                                        new Order.Measured("width of the teeth", "62.05 mm")),
+                                false,
+                                "The driven bore is out.",
+                                "2026-04-10"),
+                        Optional.empty()));
+        assertThat(text(print(shop, "reduction-pulleys")))
+                .contains("SENT BACK", "The driven bore is out.")
+                .contains("Within. bore of the driving pulley is 35.01 mm")
+                .contains("OUTSIDE. bore of the driven pulley is 40.03 mm")
+                .doesNotContain("NOT HERE YET");
+        assertThat(PdfArchive.faults(print(shop, "reduction-pulleys"))).isEmpty();
     }
 
     private static void stands(Outcome outcome) {
