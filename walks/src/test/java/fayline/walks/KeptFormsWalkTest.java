@@ -90,7 +90,7 @@ class KeptFormsWalkTest {
         }
         shop.wire().lose();
         told.kept(page, EntryKind.FINDING_CORRECTED, () -> mend(page));
-        assertThat(page.locator("[data-kept-line]").innerText()).contains("No network");
+        Shopfloor.waitFor(page, "[data-kept-line]", "No network");
         assertThat(page.locator("[data-kept-here]").innerText()).contains("put right: Sanded out", "with a photo");
         told.kept(page, EntryKind.FINDING_RAISED, () -> find(page, "Scratch under the seat."));
         told.kept(page, EntryKind.VISIT_HELD, () -> visit(page));
@@ -107,7 +107,7 @@ class KeptFormsWalkTest {
         shop.wire().restore();
         told.arrive(page);
         shop.fresh(page, INSPECTIONS);
-        String all = page.locator("main").innerText();
+        String all = page.locator("#visits").innerText();
         for (String one :
                 new String[] {"Dull place by the hatch", "Sanded out and sealed", "Scratch under", "A surveyor"}) {
             assertThat(all.split(one, -1)).as(one).hasSize(2);

@@ -65,7 +65,7 @@ class KeptWalkTest {
         page.navigate(shop.at(PREPARE));
         shop.kill();
         keep(page, "Kept in the corner, one.");
-        assertThat(page.locator("[data-kept-line]").innerText()).contains("No network");
+        Shopfloor.waitFor(page, "[data-kept-line]", "No network");
         page.reload();
         Shopfloor.waitFor(page, "[data-kept-here]", "corner, one");
         keep(page, "Kept in the corner, two.");
@@ -216,7 +216,7 @@ class KeptWalkTest {
         assertThat(page.locator("html[data-stayed]").count()).isEqualTo(1);
         shop.kill();
         page.navigate(shop.at("/card/chine-doubler-left/1/prepare"));
-        assertThat(page.locator("[data-kept-line]").innerText()).contains("No network");
+        Shopfloor.waitFor(page, "[data-kept-line]", "No network");
         assertThat(page.locator("main").innerText()).contains("Told at the desk meanwhile");
         shop.start();
     }

@@ -89,7 +89,8 @@ final class Told {
         for (int i = 0; i < waiting.size(); i++) {
             String row = rows.get(waiting.size() - 1 - i);
             assertThat(row).contains("in the record");
-            add(row, waiting.get(i));
+            // it may name another entry that it is about before its own
+            add(row.substring(row.lastIndexOf("entry ")), waiting.get(i));
         }
         waiting.clear();
     }

@@ -116,7 +116,7 @@ class TravellerWalkTest {
         shop.kill();
         // what the phone keeps of the card is what it saw last, by whatever address it is asked for
         page.navigate(shop.at(LAY_UP));
-        assertThat(page.locator("[data-kept-line]").innerText()).contains("No network");
+        Shopfloor.waitFor(page, "[data-kept-line]", "No network");
         assertThat(page.locator("#cups").innerText()).contains("Cups mixed: 2");
         shop.start();
         shop.fresh(page, LAY_UP);
@@ -167,7 +167,7 @@ class TravellerWalkTest {
         desk.setDefaultTimeout(90_000);
         Told told = new Told(shop, page);
         start(told, page, "cut");
-        told.deed(page, EntryKind.LOT_DRAWN, () -> draw(page, "https://shop.example/lot/L-2612"));
+        told.deed(page, EntryKind.LOT_DRAWN, () -> draw(page, shop.at("/stores/lot?lot=L-2612")));
         told.deed(page, EntryKind.LOT_DRAWN, () -> draw(page, "L-2613"));
         finish(told, page, "cut");
         start(told, page, "prepare");
