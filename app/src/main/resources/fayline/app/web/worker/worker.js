@@ -109,11 +109,16 @@ async function ahead(addresses) {
   }
 }
 
+// When a form was answered last.
+let taken = 0;
+
 async function page(event, url) {
   const stored = KEPT_PAGES.test(url.pathname) ? await kept(url) : null;
   try {
     const asked = fetch(event.request);
-    const answer = await (stored ? within(PATIENCE_MS, asked) : asked);
+    // where a form was taken just now, the program is there, and its page says what became of the form
+    const patience = Date.now() - taken < PATIENCE_MS ? MOST_PATIENCE_MS : PATIENCE_MS;
+    const answer = await (stored ? within(patience, asked) : asked);
     if (answer.ok && answer.status === 200 && KEPT_PAGES.test(url.pathname)) {
       event.waitUntil(remember(url.href, answer.clone()));
     }
@@ -187,7 +192,10 @@ async function submit(event, url) {
     // 401 and 403: the sign-in or the page is too old; 503: nobody knows whether it was taken. The number of the form tells.
     // Each page of the program has a policy: a refusal without one is the server's at half a request, or of something between.
     const ours = answer.type === "opaqueredirect" || answer.ok || answer.headers.has("Content-Security-Policy");
-    if (ours && ![401, 403, 503].includes(answer.status)) return answer;
+    if (ours && ![401, 403, 503].includes(answer.status)) {
+      taken = Date.now();
+      return answer;
+    }
     ended = answer.status === 401;
   } catch { /* no network */ }
   try {
