@@ -119,6 +119,7 @@ final class BookWords {
                 .find(id)
                 .map(m -> m.name())
                 .or(() -> definition.systems().find(id).map(s -> s.name()))
+                .or(() -> definition.parts().find(id).map(p -> p.name()))
                 .orElse(id);
     }
 

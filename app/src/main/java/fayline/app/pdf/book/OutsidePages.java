@@ -77,9 +77,18 @@ final class OutsidePages {
                         + (o.revision().isEmpty() ? "" : " revision " + o.revision()));
         if (o.arrivals().isEmpty()) {
             m.element("p", "NOT HERE YET, promised for " + o.due() + ".");
+            toMeasure(o);
         }
         o.arrivals().forEach(a -> arrival(o, a));
         m.close();
+    }
+
+    private void toMeasure(Order o) {
+        if (!o.features().isEmpty()) {
+            m.element("p", "small", "To be measured when it comes:").open("ul");
+            o.features().forEach(f -> m.element("li", f.name() + ", drawn " + f.drawn() + " within " + f.within()));
+            m.close();
+        }
     }
 
     private static String from(Order o) {

@@ -289,7 +289,11 @@ class BookPdfTest {
                 .contains("at least 22 inHg (AC 43.13-1B par 3-4)");
         ShopRecord shop = SampleBooks.demo();
         assertThat(text(print(shop, "reduction-pulleys")))
-                .contains("Made outside", "drawing OU-710 revision B", "NOT HERE YET, promised for 2026-03-27");
+                .contains(
+                        "Made outside", "1 pair of Reduction pulleys from a machine shop", "drawing OU-710 revision B")
+                .contains(
+                        "NOT HERE YET, promised for 2026-03-27",
+                        "bore of the driving pulley, drawn 35 mm within 0.02 mm");
         stands(new ReceiveOrder(shop)
                 .receive(
                         Sent.once("runa"),
