@@ -45,6 +45,7 @@ import fayline.app.web.inspect.InspectPage;
 import fayline.app.web.journal.RecordPage;
 import fayline.app.web.kept.KeptPage;
 import fayline.app.web.kept.WorkerPage;
+import fayline.app.web.laminate.LaminatePage;
 import fayline.app.web.live.LivePage;
 import fayline.app.web.lots.CountPage;
 import fayline.app.web.lots.LabelPage;
@@ -169,7 +170,8 @@ public final class Site implements WebServer.Pages {
                 new SeriesPage(sights),
                 inspections,
                 new WeekPage(sights, shop),
-                new CouponPage(sights, shop));
+                new CouponPage(sights, shop),
+                new LaminatePage(sights));
     }
 
     private List<Page> ofTheShop(Sights sights, Door door, InspectPage inspections) {

@@ -6,6 +6,7 @@ public sealed interface Quantity
                 Area,
                 ArealMass,
                 BendingStiffness,
+                LineForce,
                 Density,
                 Force,
                 Fraction,

@@ -197,6 +197,13 @@ public final class QuantityKind<Q extends Quantity> {
                     unit(1000, "kN*m2", "kN·m2", "kN·m²", "kNm2"),
                     unit(POUND * GRAVITY * INCH * INCH, "lbf*in2", "lbf·in2", "lbf·in²", "lbfin2")));
 
+    /** Force per width, for example {@code 40 N/mm}. */
+    public static final QuantityKind<LineForce> LINE_FORCE = new QuantityKind<>(
+            "force per width",
+            LineForce::new,
+            "40 N/mm",
+            units(unit(1000, "N/mm", "kN/m"), unit(1, "N/m"), unit(POUND * GRAVITY / INCH, "lbf/in", "lb/in")));
+
     private final String name;
     private final DoubleFunction<Q> maker;
     private final String example;
@@ -229,7 +236,8 @@ public final class QuantityKind<Q extends Quantity> {
                 SPEED,
                 FRACTION,
                 STRESS,
-                BENDING_STIFFNESS);
+                BENDING_STIFFNESS,
+                LINE_FORCE);
     }
 
     /** The name for messages, as {@code length}. */

@@ -37,7 +37,8 @@ public record UnitOfMeasure(String text, double factor, double offset, Dimension
             Map.entry(QuantityKind.SPEED, new Dimension(1, 0, -1, 0, 0)),
             Map.entry(QuantityKind.FRACTION, Dimension.NONE),
             Map.entry(QuantityKind.STRESS, new Dimension(-1, 1, -2, 0, 0)),
-            Map.entry(QuantityKind.BENDING_STIFFNESS, new Dimension(3, 1, -2, 0, 0)));
+            Map.entry(QuantityKind.BENDING_STIFFNESS, new Dimension(3, 1, -2, 0, 0)),
+            Map.entry(QuantityKind.LINE_FORCE, new Dimension(0, 1, -2, 0, 0)));
     /** Symbols of kinds that no definition file uses. */
     private static final Map<String, UnitOfMeasure> MORE = Map.ofEntries(
             Map.entry("J", new UnitOfMeasure("J", 1, 0, ENERGY)),

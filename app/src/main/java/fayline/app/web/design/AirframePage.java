@@ -3,16 +3,19 @@ package fayline.app.web.design;
 import fayline.app.drawing.Mark;
 import fayline.app.drawing.MassBar;
 import fayline.app.drawing.SvgRenderer;
+import fayline.app.usecase.laminate.CheckLaminates;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.Visit;
+import fayline.app.web.laminate.LaminatePage;
 import fayline.basis.units.Mass;
 import fayline.flow.plan.WorkStep;
 import fayline.flow.project.design.Assembly;
 import fayline.flow.project.design.Hand;
 import fayline.flow.project.design.Joint;
 import fayline.flow.project.design.Part;
+import fayline.flow.result.laminate.LaminateCheck.Verdict;
 import fayline.flow.result.quantity.PartResult;
 import fayline.flow.result.step.StepResult;
 import io.javalin.config.RoutesConfig;
@@ -80,7 +83,14 @@ public final class AirframePage implements Page {
                 roots,
                 whole.percent() + " % of all hands-on time is done",
                 "Adhesive in joints, paint, wiring and fasteners are not in these masses unless they are parts. Estimates"
-                        + " are replaced by weighings; the final weighing is done and signed by the authorised person.");
+                        + " are replaced by weighings; the final weighing is done and signed by the authorised person.",
+                CheckLaminates.all(sight.definition()).stream()
+                        .map(c -> new AirframeView.Held(
+                                c.laminate().name(),
+                                LaminatePage.link(c.laminate().id()),
+                                c.verdict().words(),
+                                c.verdict() == Verdict.NOT_WITHIN))
+                        .toList());
     }
 
     private static AirframeView.Node assembly(Sight sight, Assembly a, Sum sum, int depth) {

@@ -8,12 +8,24 @@ import java.util.List;
  * @param roots the tree
  * @param done share of hands-on time that is done, in words
  * @param note what the mass leaves out
+ * @param laminates each laminate with what can be said of it
  */
-public record AirframeView(List<Node> roots, String done, String note) {
-    /** Copies the list. */
+public record AirframeView(List<Node> roots, String done, String note, List<Held> laminates) {
+    /** Copies the lists. */
     public AirframeView {
         roots = List.copyOf(roots);
+        laminates = List.copyOf(laminates);
     }
+
+    /**
+     * Whether a laminate bears what was entered.
+     *
+     * @param name the laminate
+     * @param link its page
+     * @param answer the answer in words
+     * @param bad whether it is not within its allowables
+     */
+    public record Held(String name, String link, String answer, boolean bad) {}
 
     /**
      * A node.

@@ -5,6 +5,7 @@ import fayline.app.drawing.PlyStackDrawing;
 import fayline.app.drawing.SvgRenderer;
 import fayline.app.drawing.ZoneDrawing;
 import fayline.app.usecase.coupon.LookAtCoupons;
+import fayline.app.usecase.laminate.CheckLaminates;
 import fayline.app.web.coupon.CouponPage;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
@@ -12,6 +13,7 @@ import fayline.app.web.frame.Sight;
 import fayline.app.web.frame.Sights;
 import fayline.app.web.frame.StateWord;
 import fayline.app.web.frame.Visit;
+import fayline.app.web.laminate.LaminatePage;
 import fayline.basis.finding.Figure;
 import fayline.basis.finding.Finding;
 import fayline.basis.units.TimeSpan;
@@ -84,6 +86,14 @@ public final class MadePage implements Page {
             facts.add(new MadeView.Fact("Witness pieces", tested(sight, p), CouponPage.link(p.id())));
         }
         facts.add(new MadeView.Fact("Heat", "May it be heated?", "/heat/" + p.id()));
+        p.zones().stream()
+                .map(z -> z.laminate())
+                .distinct()
+                .forEach(l -> CheckLaminates.of(sight.definition(), l)
+                        .ifPresent(c -> facts.add(new MadeView.Fact(
+                                "Will it hold: " + c.laminate().name(),
+                                c.verdict().words(),
+                                LaminatePage.link(l)))));
         sight.definition().fits().items().stream()
                 .filter(f -> f.part().equals(Optional.of(p.id())) || f.against().contains(p.id()))
                 .forEach(f -> facts.add(new MadeView.Fact("Fit", f.name(), "/fit/" + Visit.encoded(f.id()))));

@@ -6,6 +6,7 @@ import static fayline.basis.units.QuantityKind.DENSITY;
 import static fayline.basis.units.QuantityKind.LENGTH;
 import static fayline.basis.units.QuantityKind.MASS;
 import static fayline.basis.units.QuantityKind.STRESS;
+import static fayline.basis.units.QuantityKind.TEMPERATURE;
 import static fayline.basis.units.QuantityKind.TIME_SPAN;
 import static fayline.store.file.shape.Key.may;
 import static fayline.store.file.shape.Key.must;
@@ -26,6 +27,7 @@ import fayline.store.file.shape.Numeral;
 import fayline.store.file.shape.Words;
 import fayline.store.file.shape.YesNo;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The kinds {@code materials}, {@code lots} and {@code deliveries}. */
 public final class StockKind {
@@ -37,6 +39,16 @@ public final class StockKind {
                     Words.of("kg", "g", "lb", "oz", "m2", "ft2", "yd2", "m", "ft", "yd", "in", "each"),
                     "The unit that it buys."));
 
+    private static final Keys BEARS = Keys.of(
+            "strengths",
+            must("pulled-along", Measure.above(STRESS), "Pulled along the fibres."),
+            must("pressed-along", Measure.above(STRESS), "Pressed along them."),
+            must("pulled-across", Measure.above(STRESS), "Pulled across."),
+            must("pressed-across", Measure.above(STRESS), "Pressed across."),
+            must("shear", Measure.above(STRESS), "Sheared in the plane."));
+
+    private static final double MILLIONTH = 1e-6;
+
     private static final Keys LAMINA = Keys.of(
             "a lamina",
             must("along", Measure.above(STRESS), "Modulus along the fibres."),
@@ -44,7 +56,18 @@ public final class StockKind {
             must("shear", Measure.above(STRESS), "Shear modulus in the plane."),
             must("poisson", Numeral.number(0, 1, ""), "Contraction across when pulled along."),
             must("origin", Forms.TEXT, "Where the figures are from."),
-            may("assumed", new YesNo(), "Whether they are assumed; then they are shown so."));
+            may("assumed", new YesNo(), "Whether they are assumed; then they are shown so."),
+            may("status", Words.of("measured", "data-sheet", "assumed"), "How far they are to be trusted."),
+            may("at", Measure.any(TEMPERATURE), "The temperature they hold at."),
+            may(
+                    "expansion-along",
+                    Numeral.number(-100, 500, "millionths per kelvin"),
+                    "How it grows along the fibres, in millionths per kelvin."),
+            may(
+                    "expansion-across",
+                    Numeral.number(-100, 500, "millionths per kelvin"),
+                    "How it grows across them, in millionths per kelvin."),
+            may("bears", BEARS, "What it bears until it fails, in its own directions; each above nought."));
 
     static final Keys MATERIAL = Keys.of(
             "a material",
@@ -125,8 +148,27 @@ public final class StockKind {
                 l.measure("across", STRESS).orElseThrow(),
                 l.measure("shear", STRESS).orElseThrow(),
                 l.number("poisson", 0),
+                expansion(l, "expansion-along"),
+                expansion(l, "expansion-across"),
+                l.below("bears").flatMap(b -> Fields.attempt("", t -> bears(b))),
                 l.text("origin", ""),
-                l.yes("assumed"));
+                l.word("status", Lamina.Status.class)
+                        .orElse(l.yes("assumed") ? Lamina.Status.ASSUMED : Lamina.Status.UNSAID),
+                l.measure("at", TEMPERATURE));
+    }
+
+    private static OptionalDouble expansion(Fields l, String key) {
+        OptionalDouble v = l.maybe(key);
+        return v.isPresent() ? OptionalDouble.of(v.getAsDouble() * MILLIONTH) : v;
+    }
+
+    private static Lamina.Bears bears(Fields b) {
+        return new Lamina.Bears(
+                b.measure("pulled-along", STRESS).orElseThrow(),
+                b.measure("pressed-along", STRESS).orElseThrow(),
+                b.measure("pulled-across", STRESS).orElseThrow(),
+                b.measure("pressed-across", STRESS).orElseThrow(),
+                b.measure("shear", STRESS).orElseThrow());
     }
 
     /** Reads one lot. */
