@@ -21,7 +21,7 @@ public final class BenchRun {
     static final int FAULT = 3;
 
     private static final String TOPICS =
-            "checks FOLDER [--only NAME,...], fit, laminate, plan FOLDER or STEPS, serve [--phones N], start";
+            "checks FOLDER [--only NAME,...], fit, laminate, plan FOLDER or STEPS, record, serve [--phones N], start";
 
     private final PrintStream out;
     private final PrintStream err;
@@ -49,6 +49,9 @@ public final class BenchRun {
         }
         if ("serve".equals(topic)) {
             return new ServeBench(out, err).run(phones, seconds, json);
+        }
+        if ("record".equals(topic)) {
+            return new RecordBench(out, err).run(seconds, json);
         }
         if ("fit".equals(topic)) {
             return new FitBench(out).run(seconds, json);
