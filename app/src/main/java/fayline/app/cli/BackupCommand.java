@@ -43,6 +43,7 @@ final class BackupCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         NeededFolder.isThere(data.folder());
+        NeededFolder.holdsRecord(data.folder());
         Path beside = file.toAbsolutePath().getParent();
         if (beside == null || !Files.isDirectory(beside) || Files.isDirectory(file)) {
             throw new BadInputException("found " + file + ", expected a file name in a folder that is there");

@@ -58,9 +58,7 @@ final class BookCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         Paper sheet = Paper.of(paper)
                 .orElseThrow(() -> new BadInputException("--paper: found \"" + paper + "\", expected a4 or letter"));
-        if (!Files.isRegularFile(place)) {
-            NeededFolder.isThere(place);
-        }
+        NeededFolder.holdsRecord(place);
         Path beside = out.toAbsolutePath().getParent();
         if (beside == null || !Files.isDirectory(beside) || Files.isDirectory(out)) {
             throw new BadInputException("--out: found " + out + ", expected a file name in a folder that is there");

@@ -1,5 +1,6 @@
 package fayline.app.cli;
 
+import fayline.app.usecase.archive.ReadPlace;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,6 +13,18 @@ final class NeededFolder {
     static void isThere(Path folder) {
         if (!Files.isDirectory(folder)) {
             throw new BadInputException("found no folder " + folder + ", expected one that is there");
+        }
+    }
+
+    /** A place to read a record from: an archive, or a data folder with a record in it. */
+    static void holdsRecord(Path place) {
+        if (Files.isRegularFile(place)) {
+            return;
+        }
+        isThere(place);
+        if (!ReadPlace.holdsRecord(place)) {
+            throw new BadInputException("found no record in " + place
+                    + ", expected a data folder, in which shop.db or database.properties lies, or an archive");
         }
     }
 

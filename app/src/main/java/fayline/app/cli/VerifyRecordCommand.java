@@ -3,7 +3,6 @@ package fayline.app.cli;
 import fayline.app.usecase.archive.VerifyRecord;
 import fayline.flow.record.KeptHead;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -52,9 +51,7 @@ final class VerifyRecordCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Path checked = place == null ? data.folder() : place;
-        if (!Files.isRegularFile(checked)) {
-            NeededFolder.isThere(checked);
-        }
+        NeededFolder.holdsRecord(checked);
         VerifyRecord.Report report = VerifyRecord.verify(checked, outside());
         if (report.fault().isPresent()) {
             surroundings.out().println(report.fault().get());

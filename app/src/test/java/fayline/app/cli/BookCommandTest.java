@@ -53,6 +53,19 @@ class BookCommandTest {
     }
 
     @Test
+    void should_say_that_there_is_no_record_in_a_folder_and_write_nothing() throws Exception {
+        Files.createDirectories(temp.resolve("bare"));
+        assertThat(shell.run("", "book", in("bare"), "--out", in("x.pdf"))).isEqualTo(2);
+        assertThat(shell.err).contains("found no record in " + in("bare"), "expected a data folder");
+        assertThat(shell.run("", "verify-record", in("bare"))).isEqualTo(2);
+        assertThat(shell.err).contains("found no record in " + in("bare"));
+        assertThat(shell.run("", "backup", in("x.zip"), "--data", in("bare"))).isEqualTo(2);
+        assertThat(temp.resolve("x.pdf")).doesNotExist();
+        assertThat(temp.resolve("x.zip")).doesNotExist();
+        assertThat(temp.resolve("bare")).isEmptyDirectory();
+    }
+
+    @Test
     void should_say_what_is_wrong_and_write_nothing() throws Exception {
         assertThat(shell.run("", "import", DEMO, "--data", in("data"))).isZero();
 

@@ -13,6 +13,11 @@ import org.jooq.DSLContext;
 final class ReadOnly {
     private ReadOnly() {}
 
+    static boolean isIn(Path folder) {
+        return Files.isRegularFile(folder.resolve(DataFolder.DATABASE))
+                || Files.exists(folder.resolve(DataFolder.ELSEWHERE));
+    }
+
     /**
      * Asks a folder.
      *
@@ -20,7 +25,7 @@ final class ReadOnly {
      */
     static <T> T ask(Path folder, Function<DSLContext, T> question) {
         Optional<Properties> elsewhere = DataFolder.elsewhere(folder);
-        if (elsewhere.isEmpty() && !Files.isRegularFile(folder.resolve(DataFolder.DATABASE))) {
+        if (!isIn(folder)) {
             throw new StoreException("The folder " + folder + " holds no record: expected a file " + DataFolder.DATABASE
                     + " or " + DataFolder.ELSEWHERE + " in it.");
         }

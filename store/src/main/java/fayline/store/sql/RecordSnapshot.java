@@ -25,6 +25,11 @@ public record RecordSnapshot(List<Entry> entries, List<KnownPerson> people, List
         devices = List.copyOf(devices);
     }
 
+    /** Whether a folder holds a record, or says where one is. */
+    public static boolean isIn(Path folder) {
+        return ReadOnly.isIn(folder);
+    }
+
     /**
      * Reads a folder, whether a program has it open or not.
      *

@@ -52,14 +52,6 @@ interface ErasureContract {
                         .with("kept", kept));
     }
 
-    private void run(String statement) throws SQLException {
-        try (Connection c = DataFolder.source(folder(), DataFolder.elsewhere(folder()), false)
-                        .getConnection();
-                Statement s = c.createStatement()) {
-            s.execute(statement);
-        }
-    }
-
     private String allText() throws IOException {
         StringBuilder all = new StringBuilder();
         try (Stream<Path> files = Files.list(folder())) {
@@ -130,7 +122,7 @@ interface ErasureContract {
                 "update entry set payload = '{\"erased\":\"no\"}' where seq = 1",
                 "update entry set who = 'eve' where seq = 1",
                 "delete from entry where seq = 1")) {
-            assertThatThrownBy(() -> run(bad)).as(bad).isInstanceOf(SQLException.class);
+            assertThatThrownBy(() -> DirectSql.run(folder(), bad)).as(bad).isInstanceOf(SQLException.class);
         }
         assertThat(RecordCheck.check(folder(), Optional.empty()).fault()).isEmpty();
     }

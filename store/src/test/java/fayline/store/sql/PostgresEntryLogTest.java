@@ -1,13 +1,17 @@
 package fayline.store.sql;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import fayline.store.file.DefinitionFolder;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
@@ -18,7 +22,7 @@ import org.junit.jupiter.api.BeforeAll;
 
 /** The contract on PostgreSQL, on a private server of this test; skipped by name where its programs are not installed. */
 class PostgresEntryLogTest extends EntryLogContract
-        implements PeopleTablesContract, EntryFilesContract, ErasureContract {
+        implements PeopleTablesContract, EntryFilesContract, EntryRulesContract, ErasureContract {
     private static @Nullable PrivatePostgres server;
     private static int databases;
 
@@ -50,8 +54,25 @@ class PostgresEntryLogTest extends EntryLogContract
                 StandardCharsets.UTF_8);
     }
 
+    /** A row that was put and whose transaction was cut off before it was through. */
     @Override
-    List<String> statementsThatDropTheRules() {
+    public void leaveHalfAFile(byte[] content) throws SQLException {
+        try (Connection c = DataFolder.source(folder(), DataFolder.elsewhere(folder()), false)
+                        .getConnection();
+                PreparedStatement put = c.prepareStatement("insert into entry_file (sha256, content) values (?, ?)");
+                Statement s = c.createStatement()) {
+            c.setAutoCommit(false);
+            put.setString(1, DefinitionFolder.hash(content));
+            put.setBytes(2, content);
+            assertThat(put.executeUpdate()).isEqualTo(1);
+            // The session is ended from outside, as when the server is killed.
+            assertThatThrownBy(() -> s.execute("select pg_terminate_backend(pg_backend_pid())"))
+                    .isInstanceOf(SQLException.class);
+        }
+    }
+
+    @Override
+    public List<String> statementsThatDropTheRules() {
         return List.of("alter table entry disable trigger user");
     }
 }

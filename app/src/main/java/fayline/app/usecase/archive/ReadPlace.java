@@ -27,6 +27,11 @@ import java.util.TreeSet;
 public final class ReadPlace {
     private ReadPlace() {}
 
+    /** Whether a folder holds a record, sound or not, or says where one is. */
+    public static boolean holdsRecord(Path folder) {
+        return RecordSnapshot.isIn(folder);
+    }
+
     /**
      * Reads.
      *

@@ -12,7 +12,9 @@ import fayline.flow.record.RecordState;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Computes what the shop looks like now: results of every project, one plan over all, its audit, and what moved. The picture
@@ -41,7 +43,11 @@ public final class LookAtShop {
         this.morning = new Morning(planner);
     }
 
-    private record Kept(long seq, long quarter, Picture picture, Moves moves) {}
+    private record Kept(long seq, long quarter, Picture picture, Moves moves, Map<String, StoresOnce> stores) {
+        private Kept(long seq, long quarter, Picture picture, Moves moves) {
+            this(seq, quarter, picture, moves, new ConcurrentHashMap<>());
+        }
+    }
 
     /**
      * Looks.
@@ -149,6 +155,7 @@ public final class LookAtShop {
                 k.moves().told(),
                 k.moves().steps(),
                 p.record(),
+                k.stores().computeIfAbsent(seen.definition().facts().id(), id -> new StoresOnce(seen, p.plan())),
                 shop.problems(seen.definition().facts().id()));
     }
 }

@@ -30,6 +30,7 @@ import java.util.Optional;
  * @param told when today the crew was told the plan against which moves are shown; empty where that is this morning's
  * @param moved what moved since then, soonest first
  * @param record what the entries amount to
+ * @param stores the stores of the chosen project, reckoned when they are asked for
  * @param problems cautions about the chosen project's definition
  */
 public record ShopView(
@@ -46,6 +47,7 @@ public record ShopView(
         Optional<Instant> told,
         List<Moved> moved,
         RecordState record,
+        StoresOnce stores,
         List<InputProblem> problems) {
     /** Copies the lists. */
     public ShopView {

@@ -200,7 +200,7 @@ public final class DraftWeek {
                                     .flatMap(p -> p.target())
                                     .map(t -> {
                                         facts.add(new Fact(t.asTyped(), "what " + m.name() + " should weigh", 0));
-                                        return "; the aim was " + t.asTyped();
+                                        return "; the aim was " + WeekWords.aim(t.asTyped());
                                     })
                                     .orElse("")
                             + ". ";

@@ -77,6 +77,11 @@ final class WeekWords {
         return t.isEmpty() || t.matches(".*[.!?]") ? t : t + ".";
     }
 
+    /** What something should weigh, as a person says it: of several pieces what each should. */
+    static String aim(String typed) {
+        return typed.replaceFirst("^(\\d+) x (.+)$", "$2 for each of $1");
+    }
+
     static String hours(double minutes) {
         return String.format(Locale.ROOT, "%.1f", minutes / 60);
     }

@@ -57,7 +57,7 @@ public final class SeriesPage implements Page {
                 s.points().isEmpty() ? "" : SvgRenderer.forScreen().render(SeriesDrawing.of(values(words, s, name))),
                 said(words, s),
                 s.beyond().stream().map(p -> row(sight, words, s, p)).toList(),
-                s.chart().map(c -> why(words, c)).orElse(List.of()),
+                s.chart().map(c -> why(words, s, c)).orElse(List.of()),
                 s.sort() == SeriesSort.GAP_ERROR ? lessons(sight, s) : List.of(),
                 rows);
     }
@@ -74,7 +74,7 @@ public final class SeriesPage implements Page {
         Optional<SeriesDrawing.Limits> limits = s.chart()
                 .map(c -> new SeriesDrawing.Limits(
                         level(words, c.centre(), "mean "),
-                        level(words, c.lower(), ""),
+                        level(words, s.lower().orElse(c.lower()), ""),
                         level(words, c.upper(), ""),
                         new SeriesDrawing.Level(c.upperRange(), words.step(c.upperRange()))));
         return new SeriesDrawing.Values(values, steps, limits, name + " over time: " + said(words, s));
@@ -108,18 +108,25 @@ public final class SeriesPage implements Page {
         }
         IndividualsChart c = s.chart().get();
         int beyond = s.beyond().size();
-        return n + " values, mean " + words.value(c.centre()) + ", limits " + words.value(c.lower()) + " to "
+        return n + " values, mean " + words.value(c.centre()) + ", limits "
+                + words.value(s.lower().orElse(c.lower())) + " to "
                 + words.value(c.upper())
                 + (beyond == 0 ? "; none beyond." : "; " + beyond + " beyond: look for a cause of its own.")
                 + (s.firm() ? "" : " From fewer than " + Series.FIRM + " values: these limits will still move.");
     }
 
-    private static List<String> why(SeriesWords words, IndividualsChart c) {
+    private static List<String> why(SeriesWords words, Series s, IndividualsChart c) {
         List<String> all = new ArrayList<>();
         all.add("Mean of the values: " + words.value(c.centre()) + ". Mean step from one to the next: "
                 + words.step(c.meanRange()) + ".");
         all.add("Spread from piece to piece: mean step / 1.128 = " + words.step(c.sigma())
                 + ". Limits: mean ± 3 × that.");
+        if (s.nothingTooLow()) {
+            all.add(
+                    "Below would be " + words.value(c.lower()) + ", which no value can be: the lower limit is "
+                            + words.value(s.lower().orElse(c.lower()))
+                            + ", and nothing is too low. A limit outside what is possible falls away (ASTM E2587, from memory).");
+        }
         all.add("Steps are beyond from 3.267 × the mean step = " + words.step(c.upperRange()) + " on.");
         all.add(
                 "Source: [nist-handbook] 6.3.2.2; the same factors as in ASTM E2587 and ISO 7870-2 (from memory). That limits are"

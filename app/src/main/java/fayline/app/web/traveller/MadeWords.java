@@ -15,8 +15,12 @@ import fayline.flow.result.step.StepResult;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What went into a step, in sentences. */
 final class MadeWords {
@@ -24,11 +28,16 @@ final class MadeWords {
     private final Sight sight;
     private final RecordState state;
     private final List<TakenReading> airs;
+    private final Map<String, List<TakenReading>> readings;
 
     MadeWords(Sight sight, RecordState state) {
         this.sight = sight;
         this.state = state;
         this.airs = Climates.all(state);
+        // By what they are of, once: a part's traveller asks for each of its steps and kinds.
+        this.readings = state.readings(sight.definition().facts().id()).stream()
+                .filter(r -> r.of().indexOf('/') > 0)
+                .collect(Collectors.groupingBy(TakenReading::of));
     }
 
     /** When and by whom, and how late it was entered. */
@@ -113,9 +122,10 @@ final class MadeWords {
 
     /** The readings of a kind that are of a step. */
     List<TakenReading> readings(StepResult step, String kind) {
-        String project = sight.definition().facts().id();
-        return state.readings(project).stream()
-                .filter(r -> r.kind().equals(kind) && (r.of().equals(step.local()) || r.of().equals(step.id())))
+        return Stream.of(step.local(), step.id())
+                .flatMap(of -> readings.getOrDefault(of, List.of()).stream())
+                .filter(r -> r.kind().equals(kind))
+                .sorted(Comparator.comparingLong(TakenReading::seq))
                 .toList();
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Values of one sort in the order in which they were measured, with limits where there are enough of them. Limits from fewer than
@@ -56,6 +57,22 @@ public record Series(SeriesSort sort, String group, List<SeriesPoint> points, Op
     /** Whether the limits may be trusted to stay. */
     public boolean firm() {
         return points.size() >= FIRM;
+    }
+
+    /**
+     * The lower limit: the chart's, or the least value that can be where the chart's lies below that.
+     *
+     * @return in the unit of the sort; empty where no limits are told
+     */
+    public OptionalDouble lower() {
+        return chart.map(c -> OptionalDouble.of(Math.max(c.lower(), sort.least().orElse(Double.NEGATIVE_INFINITY))))
+                .orElse(OptionalDouble.empty());
+    }
+
+    /** Whether the chart's own lower limit lies where no value can be, so that nothing can be too low. */
+    public boolean nothingTooLow() {
+        return chart.filter(c -> c.lower() < sort.least().orElse(Double.NEGATIVE_INFINITY))
+                .isPresent();
     }
 
     /** The values beyond a limit; none where no limits are told. */

@@ -1,5 +1,7 @@
 package fayline.flow.result.series;
 
+import java.util.OptionalDouble;
+
 /** What a series is of. */
 public enum SeriesSort {
     /** Vacuum lost in a minute of a leak-down test, in Pa. */
@@ -11,5 +13,14 @@ public enum SeriesSort {
     /** What of a part as made is neither cloth nor core, over the whole by mass; a ratio. */
     RESIN,
     /** A gap as bonded less the one foretold, in mm. */
-    GAP_ERROR
+    GAP_ERROR;
+
+    /** The least value that can be, in the same unit; empty where there is none. */
+    public OptionalDouble least() {
+        return switch (this) {
+            case LEAK, RESIN -> OptionalDouble.of(0);
+            case MASS_OVER_COMPUTED, MASS_OVER_TARGET -> OptionalDouble.of(-1);
+            case GAP_ERROR -> OptionalDouble.empty();
+        };
+    }
 }

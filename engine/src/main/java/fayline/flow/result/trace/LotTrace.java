@@ -24,9 +24,7 @@ public final class LotTrace {
 
     /** Where a lot went: every mix, ply and step that names it, in the order of time. */
     public List<TracedUse> forward(String lot) {
-        return uses(record.made().steps().values(), r -> true).stream()
-                .filter(u -> u.lot().equals(lot))
-                .toList();
+        return uses(record.made().steps().values(), r -> true, lot::equals);
     }
 
     /**
@@ -37,38 +35,40 @@ public final class LotTrace {
     public List<TracedUse> backward(String made) {
         return uses(
                 record.made().steps().subMap(made + "/", made + "0").values(),
-                r -> (r.project() + "/" + r.of()).startsWith(made + "/"));
+                r -> (r.project() + "/" + r.of()).startsWith(made + "/"),
+                l -> !l.isEmpty());
     }
 
-    private List<TracedUse> uses(Collection<StepMade> steps, Predicate<TakenReading> which) {
+    private List<TracedUse> uses(Collection<StepMade> steps, Predicate<TakenReading> which, Predicate<String> lots) {
         List<TracedUse> uses = new ArrayList<>();
         for (StepMade s : steps) {
             for (Mix m : s.mixes()) {
-                add(uses, mix(m, "resin", m.resinLot(), m.resin(), m.hardenerLot()));
-                add(uses, mix(m, "hardener", m.hardenerLot(), m.hardener(), m.resinLot()));
+                if (lots.test(m.resinLot())) {
+                    uses.add(mix(m, "resin", m.resinLot(), m.resin(), m.hardenerLot()));
+                }
+                if (lots.test(m.hardenerLot())) {
+                    uses.add(mix(m, "hardener", m.hardenerLot(), m.hardener(), m.resinLot()));
+                }
             }
             for (Laid p : s.plies()) {
-                if (!p.skipped()) {
-                    add(uses, ply(p));
+                if (!p.skipped() && lots.test(p.lot())) {
+                    uses.add(ply(p));
                 }
             }
             for (Draw x : s.draws()) {
-                add(uses, draw(x));
+                if (lots.test(x.lot())) {
+                    uses.add(draw(x));
+                }
             }
         }
         for (TakenReading r : record.readings()) {
-            if (r.of().split("/", -1).length == BITS_OF_A_STEP && which.test(r)) {
-                add(uses, reading(r));
+            String lot = r.values().getOrDefault("lot", "");
+            if (lots.test(lot) && which.test(r) && r.of().split("/", -1).length == BITS_OF_A_STEP) {
+                uses.add(reading(r));
             }
         }
         uses.sort(Comparator.comparing(TracedUse::at).thenComparingLong(TracedUse::seq));
         return List.copyOf(uses);
-    }
-
-    private static void add(List<TracedUse> uses, TracedUse use) {
-        if (!use.lot().isEmpty()) {
-            uses.add(use);
-        }
     }
 
     private static TracedUse mix(Mix m, String component, String lot, String amount, String with) {

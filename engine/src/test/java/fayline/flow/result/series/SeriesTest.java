@@ -48,6 +48,27 @@ class SeriesTest {
     }
 
     @Test
+    void should_have_no_lower_limit_where_no_value_can_be() {
+        // Mean 0.5, mean moving range 1: 0.5 - 3 / 1.128 lies below nought, where no resin content and no loss of
+        // vacuum is.
+        double[] values = {0, 1, 0, 1, 0, 1, 0, 1};
+        for (SeriesSort sort : List.of(SeriesSort.LEAK, SeriesSort.RESIN)) {
+            Series s = Series.of(sort, "", points(values));
+            assertThat(s.chart().orElseThrow().lower()).isNegative();
+            assertThat(s.lower()).hasValue(0);
+            assertThat(s.nothingTooLow()).isTrue();
+            assertThat(s.beyond()).isEmpty();
+        }
+        Series mass = Series.of(SeriesSort.MASS_OVER_TARGET, "", points(values));
+        assertThat(mass.lower()).as("a mass is not below nought").hasValue(-1);
+        Series error = Series.of(SeriesSort.GAP_ERROR, "", points(values));
+        assertThat(error.lower().orElseThrow())
+                .isEqualTo(error.chart().orElseThrow().lower());
+        assertThat(error.nothingTooLow()).isFalse();
+        assertThat(Series.of(SeriesSort.LEAK, "", List.of()).lower()).isEmpty();
+    }
+
+    @Test
     void should_name_what_is_beyond_a_limit() {
         double[] values = new double[20];
         for (int i = 0; i < values.length; i++) {
