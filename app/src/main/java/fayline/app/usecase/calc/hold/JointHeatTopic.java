@@ -61,7 +61,9 @@ final class JointHeatTopic {
                 Term.text("held", "flat or free to bow; flat where it is not given"),
                 Term.yesNo("allRound", "whether the sheet is bonded all round"),
                 number("workingStrain", "-", "shear strain that the adhesive may work at"),
-                number("crazing", "MPa", "tension that the sheet bears for years")));
+                number("crazing", "MPa", "tension that the sheet bears for years"),
+                number("otherShear", "MPa", "shear modulus of another adhesive to compare with"),
+                number("otherBond", "mm", "thickness of its bond line")));
         t.addAll(answers());
         return t;
     }
@@ -96,6 +98,9 @@ final class JointHeatTopic {
                 number("beamSlip", "mm", "beams: slip at the ends, in the bond"),
                 number("decidingStrain", "-", "shear strain of the adhesive at the unsafe end of the beams' band"),
                 number("tension", "MPa", "largest tension on a face of the sheet, 0 where there is none"),
+                number("otherStress", "MPa", "the other adhesive: shear stress, beams at the unsafe end of their band"),
+                number("otherStrain", "-", "its shear strain"),
+                number("otherSheet", "MPa", "mean stress in the middle of the sheet with it"),
                 number("leastBond", "mm", "least bond line that keeps the working strain"),
                 Term.yesNo("straight", "whether the bow is at most the whole thickness"),
                 Term.yesNo("strainWithin", "whether the adhesive stays within its working strain"),
@@ -136,6 +141,10 @@ final class JointHeatTopic {
         r.add(giving("beamSlip", BOND, k -> bond(k).beams().highestShearPa() / k.si("shear") * k.si("bond")));
         figure(r, "decidingStrain", BondedSheetResult::strain);
         figure(r, "tension", b -> Math.max(0, Math.max(b.outerPa(), b.bondedPa())));
+        String other = BOND + " otherShear otherBond";
+        r.add(giving("otherStress", other, k -> other(k).shearPa()));
+        r.add(giving("otherStrain", other, k -> other(k).strain()));
+        r.add(giving("otherSheet", other, k -> other(k).sheetPa()));
         r.add(giving(
                 "leastBond", BOND + " workingStrain", k -> bond(k).leastBondM().orElseThrow()));
         r.add(giving("straight", BOND, k -> bond(k).straight()));
@@ -169,7 +178,35 @@ final class JointHeatTopic {
         k.caution(
                 "Not checked: creep and relaxation of sheet and adhesive, moisture, cycles. A figure here does not replace the"
                         + " makers' data or a licensed engineer.");
-        BondedSheetResult r = HoldTopics.refusing(() -> BondedSheetCalculator.calculate(new BondedSheet(
+        assumed(k);
+        double modulus = k.si("adhesiveModulus", SOFT * k.si("shear"));
+        BondedSheetResult r = bonded(k, k.si("shear"), modulus, k.si("bond"));
+        r.findings().forEach(f -> k.caution(f.sentence()));
+        return r;
+    }
+
+    /** The same sheet and frame with another adhesive and bond line. */
+    private static BondedSheetResult other(Known k) {
+        return bonded(k, k.si("otherShear"), SOFT * k.si("otherShear"), k.si("otherBond"));
+    }
+
+    /** Says what was taken because nobody gave it. */
+    private static void assumed(Known k) {
+        if (!k.has("sheetPoisson")) {
+            k.caution("Assumed: Poisson's ratio 0.37 of the sheet, as of acrylic.");
+        }
+        if (!k.has("frameShear")) {
+            k.caution(
+                    "Assumed: the frame's shear modulus through its thickness is its Young's modulus over 2.6; a laminate's is less,"
+                            + " which lowers the shear stress of a stiff bond.");
+        }
+        if (!k.has("adhesiveModulus") && !flat(k)) {
+            k.caution("Assumed: Young's modulus of the adhesive 2.9 times its shear modulus; the peel depends on it.");
+        }
+    }
+
+    private static BondedSheetResult bonded(Known k, double shearPa, double modulusPa, double bondM) {
+        return HoldTopics.refusing(() -> BondedSheetCalculator.calculate(new BondedSheet(
                 Adherend.isotropic(
                         k.si("sheetModulus"), k.si("sheetPoisson", GUESS_POISSON), k.si("sheet"), k.si("sheetAlpha")),
                 new Adherend(
@@ -178,14 +215,12 @@ final class JointHeatTopic {
                         k.si("frame"),
                         k.si("frameShear", k.si("frameModulus") / 2.6),
                         k.si("frameAlpha")),
-                Adhesive.elastic(k.si("shear"), k.si("adhesiveModulus", SOFT * k.si("shear")), k.si("bond")),
+                Adhesive.elastic(shearPa, modulusPa, bondM),
                 k.si("length"),
                 k.si("heat"),
                 flat(k),
                 k.has("allRound") && k.isTrue("allRound"),
                 k.has("workingStrain") ? OptionalDouble.of(k.si("workingStrain")) : OptionalDouble.empty())));
-        r.findings().forEach(f -> k.caution(f.sentence()));
-        return r;
     }
 
     private static boolean flat(Known k) {

@@ -79,6 +79,7 @@ final class JointTopic {
                         "knockDown",
                         "-",
                         "what is left of the allowed stresses by environment, fatigue and the like; 1 where not given"),
+                Term.text("knockDownSource", "where that knock-down comes from"),
                 number("factor", "-", "factor of safety on the load's stresses; 1 where not given")));
         t.addAll(answers());
         return t;
@@ -159,8 +160,14 @@ final class JointTopic {
         beams(r, "decidingPeel", LapJointResult::peelPa);
         strengths(r);
         rules(r);
-        r.add(giving("shearMargin", "decidingShear allowedShear [knockDown] [factor]", k -> margin(k, "Shear")));
-        r.add(giving("peelMargin", "decidingPeel allowedPeel [knockDown] [factor]", k -> margin(k, "Peel")));
+        r.add(giving(
+                "shearMargin",
+                "decidingShear allowedShear [knockDown] [knockDownSource] [factor]",
+                k -> margin(k, "Shear")));
+        r.add(giving(
+                "peelMargin",
+                "decidingPeel allowedPeel [knockDown] [knockDownSource] [factor]",
+                k -> margin(k, "Peel")));
         r.add(giving("within", "shearMargin peelMargin", k -> k.si("shearMargin") >= 0 && k.si("peelMargin") >= 0));
         return r;
     }
@@ -204,11 +211,23 @@ final class JointTopic {
                     "[goland-reissner1944], [timoshenko1921]");
             LapJointResult result = HoldTopics.refusing(() -> LapJointCalculator.calculate(lap(k)));
             result.findings().forEach(f -> k.caution(f.sentence()));
+            assumed(k);
             k.caution(
-                    "Not checked: fatigue, creep, moisture, impact, the surface under the bond. A figure here does not replace"
-                            + " approved data or a licensed engineer.");
+                    "Not checked: the adherends' own strength, fatigue, creep, moisture, impact, the surface under the bond."
+                            + " A figure here does not replace approved data or a licensed engineer.");
             return figure.applyAsDouble(result);
         }));
+    }
+
+    /** Says what was taken because nobody gave it. */
+    private static void assumed(Known k) {
+        if (!k.has("acrossShear")) {
+            k.caution(
+                    "Assumed: the adherends' shear modulus through their thickness is E / 2(1 + nu); a laminate's is less.");
+        }
+        if (!k.has("free")) {
+            k.caution("Assumed: 100 mm of each adherend from the overlap to where it can turn.");
+        }
     }
 
     private static ShearLag lag(Known k) {
@@ -302,6 +321,13 @@ final class JointTopic {
         if (!(knockDown > 0 && knockDown <= 1 && factor >= 1)) {
             throw new NotCoveredException("a knock-down lies above 0 and at most at 1, a factor is at least 1, found "
                     + knockDown + " and " + factor);
+        }
+        if (knockDown < 1 && k.has("knockDownSource")) {
+            k.by("allowed stress times the knock-down, over the factor of safety", k.text("knockDownSource"));
+        } else if (knockDown < 1) {
+            k.caution("No source is given for the knock-down.");
+        } else {
+            k.caution("Nothing is taken off the allowed stresses for heat, moisture or fatigue.");
         }
         return k.si("allowed" + of) * knockDown / (factor * k.si("deciding" + of)) - 1;
     }
