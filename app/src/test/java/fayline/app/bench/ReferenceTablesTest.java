@@ -32,6 +32,8 @@ class ReferenceTablesTest {
             Map.entry("vacuum.csv", 7),
             Map.entry("units.csv", 1),
             Map.entry("tolerance_factors.csv", 4),
+            Map.entry("tube.csv", 10),
+            Map.entry("belt.csv", 6),
             Map.entry("scheduling.csv", 1),
             Map.entry("learning_curve.csv", 2),
             Map.entry("uncertainty.csv", 2),
@@ -91,7 +93,7 @@ class ReferenceTablesTest {
                         .filter(v -> !v.file().contains("/mechanics/"))
                         .filter(v -> v.outcome() == Outcome.HOLDS))
                 .as("the rows of mechanics are counted in MechanicsTablesTest")
-                .hasSize(93 + 3 + 8 + 4);
+                .hasSize(93 + 16 + 3 + 8 + 4);
         assertThat(ALL.count(Outcome.HOLDS) + ALL.count(Outcome.NOT_COVERED))
                 .isEqualTo(ALL.verdicts().size());
     }

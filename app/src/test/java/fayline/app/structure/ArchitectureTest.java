@@ -47,6 +47,8 @@ class ArchitectureTest {
             "rate",
             "forecast",
             "atmosphere",
+            "tube",
+            "drive",
             "material",
             "laminate",
             "cure",

@@ -60,6 +60,8 @@ final class Subjects {
             new NetSubject(),
             new ProofSubject(),
             new ToleranceFactorSubject(),
+            new TubeSubject(subject("tube", Map.of(), Set.of(), Map.of(), Map.of(), List.of("tube"))),
+            new BeltSubject(subject("belt", Map.of(), Set.of(), Map.of(), Map.of(), List.of("drive"))),
             new StackSubject(subject("tolerance_stack", Map.of(), Set.of(), Map.of(), Map.of(), List.of("stack"))));
 
     private Subjects() {}

@@ -5,6 +5,7 @@ import fayline.basis.finding.InputProblem;
 import fayline.basis.units.QuantityParser;
 import fayline.basis.units.UnitOfMeasure;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -102,7 +103,7 @@ final class TermReader {
 
     private static List<Object> rows(Term t, JsonNode v, Optional<String> unit) {
         List<Object> rows = new ArrayList<>();
-        String[] units = unit.map(u -> u.split(",")).orElse(new String[0]);
+        String[] units = unit.map(u -> columns(t, u)).orElse(new String[0]);
         if (unit.isPresent() && units.length != t.units().size()) {
             throw CalcInputException.of(
                     t.name(), "the units \"" + unit.orElse("") + "\"", "a unit for each column, " + example(t));
@@ -123,6 +124,16 @@ final class TermReader {
             throw CalcInputException.of(t.name(), "an empty list", "at least one row");
         }
         return List.copyOf(rows);
+    }
+
+    /** A unit for each column; one alone holds for all where all measure the same. */
+    private static String[] columns(Term t, String unit) {
+        String[] units = unit.split(",");
+        boolean alike =
+                t.units().stream().map(UnitOfMeasure::dimension).distinct().count() == 1;
+        return units.length == 1 && alike
+                ? Collections.nCopies(t.units().size(), unit).toArray(String[]::new)
+                : units;
     }
 
     private static Double number(Term t, JsonNode v, Optional<String> unit, UnitOfMeasure expected) {

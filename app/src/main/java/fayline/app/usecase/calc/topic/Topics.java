@@ -6,6 +6,7 @@ import fayline.app.usecase.calc.RelationTopic;
 import fayline.app.usecase.calc.fit.FitTopics;
 import fayline.app.usecase.calc.hold.HoldTopics;
 import fayline.app.usecase.calc.laminate.LaminateTopics;
+import fayline.app.usecase.calc.system.SystemTopics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -14,7 +15,10 @@ import java.util.stream.Stream;
 /** Every topic there is. */
 public final class Topics {
     private static final List<RelationTopic> OF_TERMS = Stream.of(
-                    ownTerms(), HoldTopics.all().stream(), LaminateTopics.ofTerms().stream())
+                    ownTerms(),
+                    HoldTopics.all().stream(),
+                    LaminateTopics.ofTerms().stream(),
+                    SystemTopics.all().stream())
             .flatMap(s -> s)
             .toList();
 
