@@ -50,9 +50,17 @@ record PairCase(String id, String title, List<Pair> given, List<Pair> expected, 
         }
         List<Difference> differences = new ArrayList<>();
         for (Pair p : expected) {
-            asked(p).ifPresent(name -> difference(p, answer.values().get(name)).ifPresent(differences::add));
+            asked(p).ifPresent(name -> difference(p, told(answer, name)).ifPresent(differences::add));
         }
         return new Verdict(file.path(), id, differences.isEmpty() ? Outcome.HOLDS : Outcome.DIFFERS, differences, "");
+    }
+
+    private static Reckoned told(Subject.Answer answer, String name) {
+        Reckoned found = answer.values().get(name);
+        if (found == null) {
+            throw new IllegalStateException("the subject answered and left out " + name);
+        }
+        return found;
     }
 
     /** What is asked of a pair: nothing where it is there to read. */
