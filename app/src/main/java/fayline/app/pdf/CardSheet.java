@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param hand {@code left} or {@code right}; empty for neither
  * @param facts what it belongs to, as pairs
  * @param revision revision and definition, for the foot of the page
+ * @param mark the mark by which the print is known again
  * @param whichWay how it lies and the question to answer first; empty where there is nothing to mistake
  * @param when who, where and when, as pairs
  * @param state how far the step is
@@ -45,6 +46,7 @@ public record CardSheet(
         String hand,
         List<Pair> facts,
         String revision,
+        String mark,
         Optional<Pair> whichWay,
         List<Pair> when,
         WorkStep.State state,

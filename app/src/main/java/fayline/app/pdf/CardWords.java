@@ -13,6 +13,7 @@ import fayline.basis.units.Quantity;
 import fayline.basis.units.QuantityFormat;
 import fayline.basis.units.TimeSpan;
 import fayline.flow.card.Card;
+import fayline.flow.card.PrintMark;
 import fayline.flow.project.Definition;
 import fayline.flow.project.catalog.Catalog;
 import fayline.flow.project.design.Hand;
@@ -79,6 +80,8 @@ public record CardWords(Catalog<Material> materials, UnaryOperator<String> groun
                         + h.definition()
                                 .substring(
                                         0, Math.min(HASH_SHOWN, h.definition().length())),
+                PrintMark.of(card.step().split("/", -1)[1], h.drawing(), h.definition())
+                        .text(),
                 card.whichWay().map(w -> new CardSheet.Pair(w.question(), w.orient())),
                 when(card.when(), zone),
                 card.when().state(),

@@ -3,6 +3,8 @@ package fayline.app.pdf;
 import fayline.app.drawing.Drawing;
 import fayline.app.drawing.Mark;
 import fayline.app.drawing.SvgRenderer;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** Cards on paper: one after another, each on a page of its own, with a code that opens it on a screen. */
@@ -48,7 +50,11 @@ public final class CardsPdf {
 
     private static void card(Markup m, CardSheet c, Setting setting) {
         m.open("div", "card");
-        m.element("div", "foot", c.revision() + " \u00b7 printed " + setting.printed() + " \u00b7 " + c.step());
+        m.element(
+                "div",
+                "foot",
+                c.revision() + " \u00b7 printed " + setting.printed() + " \u00b7 " + c.step() + " \u00b7 mark "
+                        + c.mark());
         head(m, c, setting);
         if (!c.unplanned().isEmpty()) {
             m.element("p", "box", "Not planned: " + c.unplanned());
@@ -133,7 +139,9 @@ public final class CardsPdf {
             m.open("tr").element("th", p.name()).element("td", p.value()).close();
         }
         m.close().close();
-        String address = setting.address().replaceAll("/$", "") + c.path();
+        String address =
+                setting.address().replaceAll("/$", "") + c.path() + (c.path().contains("?") ? "&" : "?") + "printed="
+                        + URLEncoder.encode(c.mark(), StandardCharsets.UTF_8);
         m.open("td", "code").svg(SvgRenderer.forPaper().render(QrCode.of(address, CODE_MM)));
         m.element("div", "small", "opens this card").close();
         m.close().close();

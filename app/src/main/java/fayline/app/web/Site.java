@@ -17,6 +17,7 @@ import fayline.app.web.card.CardPage;
 import fayline.app.web.card.PaperPage;
 import fayline.app.web.card.PhotoPage;
 import fayline.app.web.chain.ChainPage;
+import fayline.app.web.change.ChangesPage;
 import fayline.app.web.costs.CostsPage;
 import fayline.app.web.coupon.CouponPage;
 import fayline.app.web.design.AirframePage;
@@ -192,6 +193,7 @@ public final class Site implements WebServer.Pages {
                 new WishesPage(sights, shop, whatIf),
                 new WishStepPage(sights, shop, whatIf),
                 new DeviationsPage(sights, shop),
+                new ChangesPage(sights, shop),
                 new TravelledPage(sights, shop),
                 new AirframePage(sights),
                 new MadePage(sights),

@@ -82,7 +82,10 @@ class CardsPdfTest {
             String read = new QRCodeReader()
                     .decode(new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(side, side, pixels))))
                     .getText();
-            assertThat(read).isEqualTo("http://127.0.0.1:7423/card/float-shell-left/1/lay-up-1?project=ousel-1");
+            // the mark goes along, so that the card's page judges the print in hand
+            assertThat(read)
+                    .isEqualTo("http://127.0.0.1:7423/card/float-shell-left/1/lay-up-1?project=ousel-1"
+                            + "&printed=float-shell-left+%7C+OU-310+rev+C+%7C+9f2c44d1a7b3");
         }
     }
 

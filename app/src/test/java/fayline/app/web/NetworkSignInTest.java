@@ -184,6 +184,6 @@ class NetworkSignInTest extends OnTheNetwork {
                         .fault())
                 .isEmpty();
         assertThat(UUID.fromString(current.id())).isNotNull();
-        assertThat(Act.values()).hasSize(15);
+        assertThat(Act.values()).hasSize(17);
     }
 }

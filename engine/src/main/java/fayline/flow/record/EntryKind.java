@@ -17,7 +17,7 @@ public enum EntryKind {
     PROJECT_ADDED,
     /** A folder was read in, whole: {@code files, events, definition}. Closes the entries of one import. */
     FOLDER_IMPORTED,
-    /** Hands begin a step: {@code step, at, people, places, which-way}. */
+    /** Hands begin a step: {@code step, at, people, places, which-way, despite, why}. */
     STEP_STARTED,
     /** Hands leave a step: {@code step, at, signed, slip, missing}. */
     STEP_FINISHED,
@@ -41,7 +41,7 @@ public enum EntryKind {
     MIX_MADE,
     /** A ply laid in a step, or left out of it: {@code step, at, ply, name, lot, skipped, why, told}. */
     PLY_LAID,
-    /** Something came out other than drawn: {@code about, at, text, photos, structural, told}. */
+    /** Something came out other than drawn: {@code about, at, text, photos, structural, told, change}. */
     DEVIATION_RAISED,
     /** What is decided about a deviation: {@code deviation, at, disposition, note, structural, second, rework}. */
     DEVIATION_SETTLED,
@@ -69,6 +69,17 @@ public enum EntryKind {
     FINDING_CORRECTED,
     /** Whether that is accepted: {@code finding, at, who, accepted, text}. */
     FINDING_SIGNED,
+    /** An alteration of the design is asked for: {@code number, at, what, why, touches, structural}. */
+    CHANGE_RAISED,
+    /**
+     * What is decided about a change: {@code change, at, decision, note, structural, second, definition, items, withdraws} with {@code made, drawing}
+     * of each thing that is made otherwise.
+     */
+    CHANGE_DECIDED,
+    /** What became of one thing that a change touches: {@code change, at, item, how, note, drawing}. */
+    CHANGE_SETTLED,
+    /** All that a change touches is settled: {@code change, at, note}. */
+    CHANGE_CLOSED,
     /** What was told of a week, settled: {@code week, at, title, text, photos}. */
     WEEK_TOLD,
     /** The plan that the crew was told: {@code definition, hash, made, steps}. */

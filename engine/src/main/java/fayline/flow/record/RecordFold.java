@@ -2,6 +2,7 @@ package fayline.flow.record;
 
 import fayline.flow.record.erasure.Erasure;
 import fayline.flow.record.erasure.ErasureFold;
+import fayline.flow.record.change.ChangeFold;
 import fayline.flow.record.inspect.InspectFold;
 import fayline.flow.record.made.MadeFold;
 import fayline.flow.record.payload.Happened;
@@ -44,6 +45,7 @@ public final class RecordFold {
     private final TroubleFold trouble = new TroubleFold();
     private final StockFold stock = new StockFold();
     private final InspectFold inspect = new InspectFold();
+    private final ChangeFold change = new ChangeFold();
     /** Rooms that fold entries of their own kinds by themselves. */
     private final Map<EntryKind, Room> rooms = Map.ofEntries(
             Map.entry(EntryKind.LOT_DRAWN, made),
@@ -59,7 +61,11 @@ public final class RecordFold {
             Map.entry(EntryKind.VISIT_HELD, inspect),
             Map.entry(EntryKind.FINDING_RAISED, inspect),
             Map.entry(EntryKind.FINDING_CORRECTED, inspect),
-            Map.entry(EntryKind.FINDING_SIGNED, inspect));
+            Map.entry(EntryKind.FINDING_SIGNED, inspect),
+            Map.entry(EntryKind.CHANGE_RAISED, change),
+            Map.entry(EntryKind.CHANGE_DECIDED, change),
+            Map.entry(EntryKind.CHANGE_SETTLED, change),
+            Map.entry(EntryKind.CHANGE_CLOSED, change));
 
     private Optional<PublishedPlan> published = Optional.empty();
     private long unknown;
@@ -125,7 +131,11 @@ public final class RecordFold {
                     VISIT_HELD,
                     FINDING_RAISED,
                     FINDING_CORRECTED,
-                    FINDING_SIGNED -> happen(entry, f);
+                    FINDING_SIGNED,
+                    CHANGE_RAISED,
+                    CHANGE_DECIDED,
+                    CHANGE_SETTLED,
+                    CHANGE_CLOSED -> happen(entry, f);
             case CORRECTED -> correct(entry, f);
             case ERASED -> erase(entry, f);
             case PLAN_PUBLISHED -> {
@@ -154,6 +164,7 @@ public final class RecordFold {
                 stock.state(),
                 inspect.state(),
                 erasures.state(),
+                change.state(),
                 published,
                 conflicts,
                 unknown);
@@ -244,7 +255,8 @@ public final class RecordFold {
         // A correction mends what was said of a step or reading; it never moves it to another one, nor changes a
         // picture.
         Value.Fields mended = old.fields().overlaidBy(f.inner("with"));
-        for (String fixed : List.of("step", "kind", "photos", "about", "deviation", "visit", "finding", "number")) {
+        for (String fixed : List.of(
+                "step", "kind", "photos", "about", "deviation", "visit", "finding", "number", "change", "item")) {
             Value stays = old.fields().fields().get(fixed);
             if (stays != null) {
                 mended = mended.with(fixed, stays);

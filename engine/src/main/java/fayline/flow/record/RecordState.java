@@ -1,6 +1,7 @@
 package fayline.flow.record;
 
 import fayline.flow.record.erasure.ErasureState;
+import fayline.flow.record.change.ChangeState;
 import fayline.flow.record.inspect.InspectState;
 import fayline.flow.record.made.MadeState;
 import fayline.flow.record.stock.StockState;
@@ -29,6 +30,7 @@ import java.util.TreeMap;
  * @param stock what moved the stores beside the work
  * @param inspect visits and what they found
  * @param erasures personal text that was taken out
+ * @param change alterations of the design
  * @param published the plan published last
  * @param conflicts entries without effect, in order
  * @param unknown number of entries whose kind this version does not know
@@ -47,6 +49,7 @@ public record RecordState(
         StockState stock,
         InspectState inspect,
         ErasureState erasures,
+        ChangeState change,
         Optional<PublishedPlan> published,
         List<Conflict> conflicts,
         long unknown) {

@@ -334,6 +334,7 @@ class StoresMovedTest {
                 e.stock(),
                 e.inspect(),
                 e.erasures(),
+                e.change(),
                 e.published(),
                 e.conflicts(),
                 e.unknown());

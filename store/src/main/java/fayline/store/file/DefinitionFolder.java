@@ -192,10 +192,17 @@ public final class DefinitionFolder {
      * the order of paths. What has happened ({@code history}) is not part of what was decided and does not count.
      */
     public String hash() {
+        SortedMap<String, String> hashes = new TreeMap<>();
+        files.forEach((path, content) -> hashes.put(path, hash(content)));
+        return hashOf(hashes);
+    }
+
+    /** The same of files of which only the hashes are at hand, by path. */
+    public static String hashOf(SortedMap<String, String> hashes) {
         MessageDigest all = sha256();
-        files.forEach((path, content) -> {
+        hashes.forEach((path, hash) -> {
             if (Kind.ofPath(path).filter(k -> k == Kind.HISTORY).isEmpty()) {
-                all.update((hash(content) + "  " + path + "\n").getBytes(StandardCharsets.UTF_8));
+                all.update((hash + "  " + path + "\n").getBytes(StandardCharsets.UTF_8));
             }
         });
         return HexFormat.of().formatHex(all.digest());

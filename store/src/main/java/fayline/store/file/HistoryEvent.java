@@ -121,6 +121,14 @@ public record HistoryEvent(
         /** Something found was put right. */
         PUT_RIGHT,
         /** Somebody accepted that, or did not. */
-        SIGN_OFF
+        SIGN_OFF,
+        /** An alteration of the design was asked for. */
+        CHANGE,
+        /** Somebody decided about a change, or agreed to that. */
+        CHANGE_DECISION,
+        /** Something that a change touches was settled. */
+        CHANGE_LINE,
+        /** A change was closed. */
+        CHANGE_CLOSE
     }
 }

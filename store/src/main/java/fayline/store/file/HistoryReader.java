@@ -118,7 +118,9 @@ public final class HistoryReader {
         Map<String, String> said = new LinkedHashMap<>();
         HistoryKind.SAID.forEach(k -> f.text(k).ifPresent(v -> said.put(k, v)));
         moment(f, "told", zone).ifPresent(m -> said.put("told", m.toString()));
-        f.texts("needed").stream().reduce((a, b) -> a + " " + b).ifPresent(n -> said.put("needed", n));
+        for (String list : List.of("needed", "touches", "items")) {
+            f.texts(list).stream().reduce((a, b) -> a + " " + b).ifPresent(n -> said.put(list, n));
+        }
         return said;
     }
 
@@ -178,7 +180,7 @@ public final class HistoryReader {
                 t.get("deviation").filter(c -> !c.text().matches(GIVEN_ID)),
                 List.copyOf(seen),
                 "the id of another event");
-        for (String answered : List.of("visit", "finding")) {
+        for (String answered : List.of("visit", "finding", "change")) {
             named(
                     t.get(answered).filter(c -> !c.text().matches(GIVEN_ID)),
                     List.copyOf(seen),
@@ -208,6 +210,10 @@ public final class HistoryReader {
             case "put-right" -> needs(t, "finding", "text");
             case "sign-off" -> needs(t, "finding");
             case "settle" -> needs(t, "deviation", "disposition");
+            case "change" -> needs(t, "what", "why", "touches");
+            case "change-decision" -> needs(t, "change", "decision");
+            case "change-line" -> needs(t, "change", "item", "how");
+            case "change-close" -> needs(t, "change");
             case "receive" -> needs(t, "lot", "of", "quantity", "received");
             case "move" -> needs(t, "lot", "place");
             case "count" -> needs(t, "counts");

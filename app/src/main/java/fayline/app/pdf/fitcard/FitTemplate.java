@@ -6,6 +6,7 @@ import fayline.app.drawing.template.TemplateSvg;
 import fayline.app.pdf.Paper;
 import fayline.app.pdf.TemplatePdf;
 import fayline.basis.units.UnitSystem;
+import fayline.flow.card.PrintMark;
 import fayline.flow.project.Definition;
 import fayline.flow.project.design.Part;
 import fayline.flow.result.fit.FitAdvice;
@@ -82,7 +83,15 @@ public final class FitTemplate {
                 .map(n -> "from " + n + " stations read")
                 .orElse("nothing read");
         Template.Heading heading = new Template.Heading(
-                part, state, "revision " + definition.facts().revision(), date);
+                part,
+                state,
+                "revision " + definition.facts().revision()
+                        + r.fit()
+                                .part()
+                                .map(p ->
+                                        ", mark " + PrintMark.of(definition, p).text())
+                                .orElse(""),
+                date);
         return r.outline()
                 .map(o -> Template.of(heading, r.hand(), o, cuts, r.drawn()).in(units));
     }

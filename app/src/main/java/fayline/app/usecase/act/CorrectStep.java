@@ -17,6 +17,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -37,7 +38,16 @@ public final class CorrectStep {
             EntryKind.FINDING_RAISED,
             EntryKind.FINDING_CORRECTED,
             EntryKind.FINDING_SIGNED,
+            EntryKind.CHANGE_RAISED,
+            EntryKind.CHANGE_DECIDED,
+            EntryKind.CHANGE_SETTLED,
+            EntryKind.CHANGE_CLOSED,
             EntryKind.CORRECTED);
+    private static final Set<String> TAKEN_BACK_WHOLE = Set.of(
+            EntryKind.DEVIATION_SETTLED.key(),
+            EntryKind.CHANGE_DECIDED.key(),
+            EntryKind.CHANGE_SETTLED.key(),
+            EntryKind.CHANGE_CLOSED.key());
     private static final DateTimeFormatter MINUTES = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
     private final ShopRecord shop;
 
@@ -124,7 +134,10 @@ public final class CorrectStep {
         if (kind.equals(EntryKind.FINDING_RAISED.key()) && mended.isEmpty()) {
             return Optional.of("A finding is not taken back: it is put right, and signed off.");
         }
-        if (kind.equals(EntryKind.DEVIATION_SETTLED.key()) && mended.isPresent()) {
+        if (kind.equals(EntryKind.CHANGE_RAISED.key()) && mended.isPresent()) {
+            return Optional.of("A change is not altered once it is raised: take it back, and raise it anew.");
+        }
+        if (TAKEN_BACK_WHOLE.contains(kind) && mended.isPresent()) {
             return Optional.of("A decision is not changed: take it back, and decide anew.");
         }
         return Optional.empty();

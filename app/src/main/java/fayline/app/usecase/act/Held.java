@@ -54,7 +54,7 @@ public final class Held {
     }
 
     /** The step itself and all that it waits for, as ids within the project. */
-    private static Set<String> dependsOn(Definition d, FoundStep step, String project) {
+    static Set<String> dependsOn(Definition d, FoundStep step, String project) {
         Set<String> seen = new LinkedHashSet<>();
         Deque<FoundStep> open = new ArrayDeque<>(List.of(step));
         while (!open.isEmpty()) {

@@ -40,11 +40,38 @@ public final class StartStep {
      */
     public Outcome start(
             Sent sent, String step, List<String> people, List<String> places, String whichWay, Optional<Instant> at) {
-        return shop.deciding(() -> decide(sent, step, people, places, whichWay, at.orElseGet(() -> shop.timeOf(sent))));
+        return start(sent, step, new Beginning(people, places, whichWay, ""), at);
     }
 
-    private Outcome decide(
-            Sent sent, String step, List<String> people, List<String> places, String whichWay, Instant at) {
+    /**
+     * How a step begins.
+     *
+     * @param people who works on it; at least one
+     * @param places where, as far as it is said: moulds, stands, ports
+     * @param whichWay the answer to which way round; empty where it was not given
+     * @param despite why the lead lets it begin although a change of the design stands before it; else empty
+     */
+    public record Beginning(List<String> people, List<String> places, String whichWay, String despite) {
+        /** Copies the lists. */
+        public Beginning {
+            people = List.copyOf(people);
+            places = List.copyOf(places);
+        }
+    }
+
+    /**
+     * Records a start.
+     *
+     * @param sent who sends it under which id, and how far the record was when their card was made
+     * @param step the step: {@code project/made/make-number/key}
+     * @param begins how it begins
+     * @param at when, on a whole minute; now where nothing is said
+     */
+    public Outcome start(Sent sent, String step, Beginning begins, Optional<Instant> at) {
+        return shop.deciding(() -> decide(sent, step, begins, at.orElseGet(() -> shop.timeOf(sent))));
+    }
+
+    private Outcome decide(Sent sent, String step, Beginning begins, Instant at) {
         Optional<Definition> definition = shop.definitionWith(project(step), made(step));
         if (definition.isEmpty()) {
             return Outcome.refused("The project of " + step + " is not in this shop.");
@@ -52,9 +79,10 @@ public final class StartStep {
         Checks checks = new Checks(definition.get());
         Optional<FoundStep> found = checks.step(step);
         checks.person("by", sent.by());
-        checks.people("people", people);
-        checks.places(places);
-        checks.text("which-way", whichWay, false);
+        checks.people("people", begins.people());
+        checks.places(begins.places());
+        checks.text("which-way", begins.whichWay(), false);
+        checks.text("despite", begins.despite(), false);
         checks.time(sent, at, shop.now());
         Optional<Instant> over = shop.state().step(step).finished().filter(f -> at.isAfter(f));
         if (over.isPresent() && !shop.knows(sent.client())) {
@@ -69,7 +97,8 @@ public final class StartStep {
             return Outcome.refused("The start was not recorded.", checks.problems());
         }
         if (sent.live()) {
-            Optional<String> barred = barred(definition.get(), found.get(), whichWay);
+            Optional<String> barred = barred(definition.get(), found.get(), begins.whichWay())
+                    .or(() -> ofChange(definition.get(), sent, found.get(), begins.despite()));
             if (barred.isPresent()) {
                 return Outcome.refused(barred.get());
             }
@@ -77,12 +106,14 @@ public final class StartStep {
         Value.Fields payload = Value.Fields.NONE
                 .with("step", step)
                 .with("at", at.toString())
-                .with("people", people)
-                .withUnlessEmpty("which-way", whichWay);
+                .with("people", begins.people())
+                .withUnlessEmpty("which-way", begins.whichWay())
+                .withUnlessEmpty("despite", begins.despite());
         List<Finding> cautions = cautions(definition.get(), found.get());
         if (!sent.live()) {
             // hands were at it already: it is not refused, but said
-            barred(definition.get(), found.get(), whichWay)
+            barred(definition.get(), found.get(), begins.whichWay())
+                    .or(() -> ofChange(definition.get(), sent, found.get(), begins.despite()))
                     .ifPresent(b -> cautions.add(new Finding(Severity.CAUTION, step, b, "the definition")));
         }
         return shop.append(Checks.entry(
@@ -90,7 +121,7 @@ public final class StartStep {
                         sent,
                         project(step),
                         EntryKind.STEP_STARTED,
-                        places.isEmpty() ? payload : payload.with("places", places)))
+                        begins.places().isEmpty() ? payload : payload.with("places", begins.places())))
                 .with(cautions);
     }
 
@@ -130,6 +161,21 @@ public final class StartStep {
             return Optional.of("Which way round does it lie? Answer that on the card before the hands begin.");
         }
         return Optional.empty();
+    }
+
+    /** Why a change of the design bars it; what was recorded before stays. */
+    private Optional<String> ofChange(Definition d, Sent sent, FoundStep step, String despite) {
+        if (shop.knows(sent.client())) {
+            return Optional.empty();
+        }
+        Optional<String> withdrawn = ChangeGate.withdrawn(shop.state(), step, sent.seen());
+        if (withdrawn.isPresent()) {
+            return withdrawn;
+        }
+        boolean leads = !despite.isBlank() && (shop.isJudged() || Signers.isOne(d, sent.by()));
+        return leads
+                ? Optional.empty()
+                : ChangeGate.before(d, shop.state(), step).map(ChangeGate.Bar::sentence);
     }
 
     private List<Finding> cautions(Definition d, FoundStep step) {

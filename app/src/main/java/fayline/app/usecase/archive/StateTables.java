@@ -24,6 +24,7 @@ final class StateTables {
         tables.putAll(MadeTables.of(state));
         tables.putAll(StoresTables.of(state));
         tables.putAll(InspectTables.of(state));
+        tables.put("changes.csv", ChangeTable.of(state));
         return tables;
     }
 

@@ -70,7 +70,12 @@ final class HistoryReplay {
         String step = project() + "/" + e.step();
         return switch (e.act()) {
             case START ->
-                new StartStep(shop).start(sent, step, people(e), e.places(), e.whichWay(), Optional.of(e.at()));
+                new StartStep(shop)
+                        .start(
+                                sent,
+                                step,
+                                new StartStep.Beginning(people(e), e.places(), e.whichWay(), e.said("despite")),
+                                Optional.of(e.at()));
             case FINISH ->
                 new FinishStep(shop)
                         .finish(
@@ -91,6 +96,8 @@ final class HistoryReplay {
             case DRAW, MIX, PLY -> new MadeReplay(shop).replay(sent, step, e);
             case VISIT, FINDING, PUT_RIGHT, SIGN_OFF -> new InspectReplay(shop, project(), photos).replay(sent, e);
             case DEVIATION, SETTLE -> new TroubleReplay(shop, project(), photos).replay(sent, e);
+            case CHANGE, CHANGE_DECISION, CHANGE_LINE, CHANGE_CLOSE ->
+                new ChangeReplay(shop, project()).replay(sent, e);
             case RECEIVE, MOVE, COUNT, ORDER, ARRIVAL -> new StoresReplay(shop, project()).replay(sent, e);
         };
     }

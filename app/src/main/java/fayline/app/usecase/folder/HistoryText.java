@@ -55,6 +55,7 @@ final class HistoryText {
             case STEP_STARTED -> {
                 begin(e, "start", f);
                 work(f);
+                text("despite", f.text("despite"));
             }
             case STEP_FINISHED -> {
                 begin(e, "finish", f);
@@ -80,6 +81,7 @@ final class HistoryText {
                 plain("about", f.text("about").substring(f.text("about").indexOf('/') + 1));
                 text("text", f.text("text"));
                 plain("structural", f.text("structural"));
+                named("change", f);
                 told(f);
                 photos(Photo.allOf(f));
             }
@@ -110,6 +112,27 @@ final class HistoryText {
             case FINDING_RAISED -> inspect(e, "finding", f, "visit");
             case FINDING_CORRECTED -> inspect(e, "put-right", f, "finding");
             case FINDING_SIGNED -> inspect(e, "sign-off", f, "finding");
+            case CHANGE_RAISED -> {
+                change(e, "change", f);
+                text("number", f.text("number"));
+                text("what", f.text("what"));
+                text("why", f.text("why"));
+                list("touches", f.texts("touches"));
+            }
+            case CHANGE_DECIDED -> {
+                change(e, "change-decision", f);
+                plain("decision", f.text("decision"));
+                plain("second", f.text("second"));
+                list("items", f.texts("items"));
+                rows(f, "withdraws");
+            }
+            case CHANGE_SETTLED -> {
+                change(e, "change-line", f);
+                plain("item", f.text("item"));
+                plain("how", f.text("how"));
+                text("drawing", f.text("drawing"));
+            }
+            case CHANGE_CLOSED -> change(e, "change-close", f);
             case FILE_SAVED,
                     FILE_REMOVED,
                     PROJECT_ADDED,
@@ -161,6 +184,9 @@ final class HistoryText {
             if (item instanceof Value.Fields row) {
                 String lead = "      - ";
                 for (String key : HistoryKind.ROWS.getOrDefault(list, List.of())) {
+                    if (row.text(key).isEmpty() && list.equals("withdraws")) {
+                        continue;
+                    }
                     out.append(lead)
                             .append(key)
                             .append(": ")
@@ -176,8 +202,7 @@ final class HistoryText {
     private void inspect(Entry e, String act, Value.Fields f, String answers) {
         begin(e, act, f);
         if (!answers.isEmpty()) {
-            String named = clients.get(f.whole(answers).orElse(0L));
-            plain(answers, named == null ? "" : named);
+            named(answers, f);
         }
         plain("about", f.text("about").substring(f.text("about").indexOf('/') + 1));
         plain("stage", f.text("stage"));
@@ -196,10 +221,22 @@ final class HistoryText {
         }
     }
 
+    /** An entry that another names, by the id under which it is told. */
+    private void named(String key, Value.Fields f) {
+        String named = clients.get(f.whole(key).orElse(0L));
+        plain(key, named == null ? "" : named);
+    }
+
+    private void change(Entry e, String act, Value.Fields f) {
+        begin(e, act, f);
+        named("change", f);
+        text("text", f.text("note"));
+        plain("structural", f.text("structural"));
+    }
+
     private void settle(Entry e, Value.Fields f) {
         begin(e, "settle", f);
-        String named = clients.get(f.whole("deviation").orElse(0L));
-        plain("deviation", named == null ? "" : named);
+        named("deviation", f);
         plain("disposition", f.text("disposition"));
         text("text", f.text("note"));
         plain("structural", f.text("structural"));

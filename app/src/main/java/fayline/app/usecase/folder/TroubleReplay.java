@@ -27,7 +27,10 @@ final class TroubleReplay {
                     .told(
                             sent,
                             new RaiseDeviation.Raised(
-                                    project + "/" + e.said("about"), e.text(), MadeReplay.isYes(e, "structural")),
+                                    project + "/" + e.said("about"),
+                                    e.text(),
+                                    MadeReplay.isYes(e, "structural"),
+                                    ChangeReplay.named(shop, project, e).orElse(0L)),
                             photos.of(e),
                             MadeReplay.time(e));
         }

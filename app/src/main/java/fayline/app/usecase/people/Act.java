@@ -16,6 +16,10 @@ public enum Act {
     OVERRIDE_LOT("use a lot that is out of date"),
     /** Decide what becomes of a deviation: used as it is, reworked, scrapped. */
     ACCEPT_DEVIATION("decide about a deviation"),
+    /** Ask for an alteration of the design. */
+    RAISE_CHANGE("raise a change"),
+    /** Decide about a change, settle what it touches, close it, and let a step begin that a change stands before. */
+    DECIDE_CHANGE("decide about a change"),
     /** Order from outside, and accept what comes or send it back. */
     ORDER("order and accept what was ordered"),
     /** Enter a visit or what it found. */

@@ -9,12 +9,15 @@ import fayline.flow.record.payload.Value;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Judges entries at the one place through which all of them pass, whatever page or form they came by: what kind of act an entry
  * is, and whether the role of who makes it allows that. Nobody signs for another.
  */
 final class ByRole implements Judge {
+    private static final Set<EntryKind> OF_CHANGES = Set.of(
+            EntryKind.CHANGE_RAISED, EntryKind.CHANGE_DECIDED, EntryKind.CHANGE_SETTLED, EntryKind.CHANGE_CLOSED);
     private final ShopRecord record;
     private final Roster roster;
     private final Telling refused;
@@ -63,8 +66,8 @@ final class ByRole implements Judge {
         }
         return switch (kind.get()) {
             case FILE_SAVED, FILE_REMOVED, PROJECT_ADDED, FOLDER_IMPORTED -> Act.CHANGE_DEFINITION;
-            case STEP_STARTED, STEP_NOTED, READING_TAKEN, MIX_MADE, PLY_LAID, DEVIATION_RAISED, FINDING_CORRECTED ->
-                Act.WORK;
+            case STEP_STARTED -> fresh.payload().text("despite").isEmpty() ? Act.WORK : Act.DECIDE_CHANGE;
+            case STEP_NOTED, READING_TAKEN, MIX_MADE, PLY_LAID, DEVIATION_RAISED, FINDING_CORRECTED -> Act.WORK;
             case LOT_RECEIVED, LOT_MOVED, STOCK_TAKEN -> Act.WORK;
             case ORDER_PLACED, ORDER_RECEIVED -> Act.ORDER;
             case VISIT_HELD, FINDING_RAISED -> Act.INSPECT;
@@ -74,6 +77,9 @@ final class ByRole implements Judge {
             case LOT_DRAWN -> isYes(fresh.payload(), "override") ? Act.OVERRIDE_LOT : Act.WORK;
             case DEVIATION_SETTLED -> signature(fresh).isEmpty() ? Act.ACCEPT_DEVIATION : Act.SIGN;
             case STEP_FINISHED -> signature(fresh).isEmpty() ? Act.WORK : Act.SIGN;
+            case CHANGE_RAISED -> Act.RAISE_CHANGE;
+            case CHANGE_DECIDED -> signature(fresh).isEmpty() ? Act.DECIDE_CHANGE : Act.SIGN;
+            case CHANGE_SETTLED, CHANGE_CLOSED -> Act.DECIDE_CHANGE;
             case CORRECTED -> ofCorrection(fresh);
             case PLAN_PUBLISHED -> Act.PUBLISH_PLAN;
             case SHEET_PRINTED -> Act.PRINT_SHEET;
@@ -98,6 +104,9 @@ final class ByRole implements Judge {
         Optional<EntryKind> kind = old.flatMap(e -> EntryKind.of(e.kind()));
         if (kind.filter(EntryKind.DEVIATION_SETTLED::equals).isPresent()) {
             return Act.ACCEPT_DEVIATION;
+        }
+        if (kind.filter(OF_CHANGES::contains).isPresent()) {
+            return Act.DECIDE_CHANGE;
         }
         if (kind.filter(EnumSet.of(EntryKind.ORDER_PLACED, EntryKind.ORDER_RECEIVED)::contains)
                 .isPresent()) {
@@ -129,7 +138,8 @@ final class ByRole implements Judge {
 
     private static String signature(NewEntry fresh) {
         Value.Fields f = fresh.payload();
-        if (fresh.kind().equals(EntryKind.DEVIATION_SETTLED.key())) {
+        if (fresh.kind().equals(EntryKind.DEVIATION_SETTLED.key())
+                || fresh.kind().equals(EntryKind.CHANGE_DECIDED.key())) {
             return f.text("second");
         }
         return fresh.kind().equals(EntryKind.CORRECTED.key()) ? f.inner("with").text("signed") : f.text("signed");

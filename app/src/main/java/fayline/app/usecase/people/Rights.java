@@ -15,7 +15,7 @@ public final class Rights {
     private static Map<Role, Set<Act>> table() {
         Map<Role, Set<Act>> t = new EnumMap<>(Role.class);
         t.put(Role.LEAD, EnumSet.allOf(Act.class));
-        t.put(Role.CREW, EnumSet.of(Act.SEE, Act.WORK, Act.SIGN, Act.INSPECT, Act.KEEP_SELF));
+        t.put(Role.CREW, EnumSet.of(Act.SEE, Act.WORK, Act.SIGN, Act.INSPECT, Act.RAISE_CHANGE, Act.KEEP_SELF));
         t.put(Role.INSPECTOR, EnumSet.of(Act.SEE, Act.SIGN, Act.INSPECT, Act.PRINT_SHEET, Act.KEEP_SELF));
         t.put(Role.VIEWER, EnumSet.of(Act.SEE, Act.KEEP_SELF));
         return Collections.unmodifiableMap(t);

@@ -48,7 +48,12 @@ public final class RecordedState {
         return new ShopState(
                         now, told.steps(), told.air(), told.weighed(), Map.of(), told.notes(), told.used(), Set.of())
                 .withStores(record.made(), record.stock())
-                .withTroubles(Troubles.waiting(record, project, now), Troubles.rework(record, project, now));
+                .withTroubles(
+                        Stream.concat(
+                                        Troubles.waiting(record, project, now).stream(),
+                                        Changes.waiting(record, project, now).stream())
+                                .toList(),
+                        Troubles.rework(record, project, now));
     }
 
     private String within(String step) {

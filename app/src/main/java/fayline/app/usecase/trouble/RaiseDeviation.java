@@ -37,8 +37,14 @@ public final class RaiseDeviation {
      * @param about the step it is seen at, {@code project/made/make-number/key}, or what was made, {@code project/made}
      * @param text what, as typed; may be empty where there are pictures
      * @param structural whether structure is touched
+     * @param change the entry of the change that makes it other than drawn; 0 where none does
      */
-    public record Raised(String about, String text, boolean structural) {}
+    public record Raised(String about, String text, boolean structural, long change) {
+        /** What no change makes so. */
+        public Raised(String about, String text, boolean structural) {
+            this(about, text, structural, 0);
+        }
+    }
 
     /**
      * Records it with pictures as they were sent.
@@ -105,6 +111,9 @@ public final class RaiseDeviation {
                 .with("text", raised.text())
                 .withUnlessEmpty("structural", raised.structural() ? "yes" : "")
                 .withUnlessEmpty("told", time.toldOf(shop, sent, at));
+        if (raised.change() > 0) {
+            payload = payload.with("change", raised.change());
+        }
         return new NewEntry(
                 sent.client(),
                 sent.by(),

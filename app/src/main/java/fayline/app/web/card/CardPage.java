@@ -158,7 +158,15 @@ public final class CardPage implements Page, TakesKept {
             return Outcome.refused("Nobody is ticked. Say who works on it.");
         }
         return new StartStep(shop)
-                .start(sent, step, people, typed.fields("places"), typed.field("which-way"), at(typed, sight));
+                .start(
+                        sent.seeing(typed.seenHead()),
+                        step,
+                        new StartStep.Beginning(
+                                people,
+                                typed.fields("places"),
+                                typed.field("which-way"),
+                                typed.field("despite").strip()),
+                        at(typed, sight));
     }
 
     private Outcome finish(Typed typed, Sight sight, String step, Sent sent) {

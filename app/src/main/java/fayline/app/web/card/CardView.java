@@ -35,6 +35,10 @@ import java.util.List;
  * @param traveller what goes into the step
  * @param troubles deviations seen at it
  * @param held what it waits for and may not begin before; empty for nothing
+ * @param barred what a change of the design says against it, which the lead may set aside; empty for nothing
+ * @param paper what is to be said of the printed card whose square was scanned; empty where none was
+ * @param paperBad whether that print must not be used
+ * @param seen how far the record was when this card was made
  */
 public record CardView(
         CardSheet sheet,
@@ -59,7 +63,11 @@ public record CardView(
         String nowField,
         TravellerView traveller,
         List<DeviationView> troubles,
-        String held) {
+        String held,
+        String barred,
+        String paper,
+        boolean paperBad,
+        long seen) {
     /** Copies the lists. */
     public CardView {
         findings = List.copyOf(findings);

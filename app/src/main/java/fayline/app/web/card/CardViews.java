@@ -2,6 +2,7 @@ package fayline.app.web.card;
 
 import fayline.app.pdf.CardSheet;
 import fayline.app.pdf.CardWords;
+import fayline.app.usecase.act.ChangeGate;
 import fayline.app.usecase.act.FoundStep;
 import fayline.app.usecase.act.Held;
 import fayline.app.usecase.act.StartStep;
@@ -9,6 +10,8 @@ import fayline.app.usecase.people.Act;
 import fayline.app.usecase.people.Rights;
 import fayline.app.usecase.shop.ShopRecord;
 import fayline.app.usecase.view.StandingWishes;
+import fayline.app.web.change.ChangesPage;
+import fayline.app.web.change.PrintWords;
 import fayline.app.web.fit.FitLinks;
 import fayline.app.web.frame.Frame;
 import fayline.app.web.frame.Sight;
@@ -55,6 +58,10 @@ final class CardViews {
                 signers.add(new Frame.Choice(p.id(), p.name(), p.id().equals(person)));
             }
         }
+        String scanned = visit.query("printed");
+        ChangesPage.Printed printed = scanned.isEmpty()
+                ? new ChangesPage.Printed("", "", false, "")
+                : new PrintWords(sight, shop).of(scanned);
         return new CardView(
                 sheet,
                 sheet.findings().stream().map(sight::named).toList(),
@@ -87,7 +94,18 @@ final class CardViews {
                         visit.actor().map(a -> Rights.may(a, Act.OVERRIDE_LOT)).orElse(true),
                         visit.query("lot")),
                 troubles(sight, shop, step),
-                kept.started().isPresent() ? "" : held(shop, step));
+                kept.started().isPresent() ? "" : held(shop, step),
+                kept.started().isPresent() ? "" : barred(shop, step),
+                printed.says(),
+                printed.bad(),
+                state.head().seq());
+    }
+
+    private static String barred(ShopRecord shop, String step) {
+        return shop.definitionWith(StartStep.project(step), StartStep.made(step))
+                .flatMap(d -> FoundStep.find(d, step).flatMap(f -> ChangeGate.before(d, shop.state(), f)))
+                .map(ChangeGate.Bar::sentence)
+                .orElse("");
     }
 
     private static List<DeviationView> troubles(Sight sight, ShopRecord shop, String step) {

@@ -6,6 +6,7 @@ import fayline.app.drawing.SvgRenderer;
 import fayline.app.drawing.ZoneDrawing;
 import fayline.app.usecase.coupon.LookAtCoupons;
 import fayline.app.usecase.laminate.CheckLaminates;
+import fayline.app.web.change.ChangeViews;
 import fayline.app.web.coupon.CouponPage;
 import fayline.app.web.frame.Page;
 import fayline.app.web.frame.Refusal;
@@ -134,7 +135,8 @@ public final class MadePage implements Page {
                                 .map(Finding::sentence)
                                 .map(sight::named)
                                 .toList())
-                        .orElse(List.of()));
+                        .orElse(List.of()),
+                new ChangeViews(sight).ofMade(p.id()));
     }
 
     /** How far a part's witness pieces are tested. */
@@ -181,7 +183,8 @@ public final class MadePage implements Page {
                 j.structural()
                         ? List.of("No inspection after the bond finds a weak one: the record of how it was made is the"
                                 + " evidence. Approved data, local rules and a licensed person decide.")
-                        : List.of());
+                        : List.of(),
+                new ChangeViews(sight).ofMade(j.id()));
     }
 
     private static MadeView.Zone zone(Sight sight, fayline.flow.project.design.Zone z, Optional<PartResult> result) {

@@ -1,5 +1,6 @@
 package fayline.app.web.design;
 
+import fayline.app.web.change.ChangeViews;
 import fayline.app.web.frame.StateWord;
 import java.util.List;
 
@@ -17,6 +18,7 @@ import java.util.List;
  * @param steps its steps in order
  * @param lessons what earlier parts taught
  * @param findings what the computation says
+ * @param changes changes of the design that make it otherwise
  */
 public record MadeView(
         String id,
@@ -29,7 +31,8 @@ public record MadeView(
         List<Asked> figures,
         List<Step> steps,
         List<String> lessons,
-        List<String> findings) {
+        List<String> findings,
+        List<ChangeViews.Mention> changes) {
     /** Copies the lists. */
     public MadeView {
         facts = List.copyOf(facts);
@@ -39,6 +42,7 @@ public record MadeView(
         steps = List.copyOf(steps);
         lessons = List.copyOf(lessons);
         findings = List.copyOf(findings);
+        changes = List.copyOf(changes);
     }
 
     /**

@@ -2,6 +2,7 @@ package fayline.app.web.journal;
 
 import fayline.app.usecase.book.BookScope;
 import fayline.app.web.frame.Sight;
+import fayline.app.web.frame.Visit;
 import fayline.app.web.people.PeopleSentences;
 import fayline.flow.record.Entry;
 import fayline.flow.record.EntryKind;
@@ -66,7 +67,11 @@ final class EntryWords {
             case PROJECT_ADDED -> "project " + f.text("name") + " joined the shop";
             case FOLDER_IMPORTED ->
                 "read a folder in: " + count(f, "files", "file") + ", " + count(f, "events", "event");
-            case STEP_STARTED -> "started " + step(f) + with(f, "people", sight.personNames(f.texts("people")));
+            case STEP_STARTED ->
+                "started " + step(f) + with(f, "people", sight.personNames(f.texts("people")))
+                        + (f.text("despite").isEmpty()
+                                ? ""
+                                : ", although a change stood before it: " + f.text("despite"));
             case STEP_FINISHED ->
                 "finished " + step(f)
                         + (f.text("signed").isEmpty() ? "" : ", signed by " + sight.personName(f.text("signed")));
@@ -84,6 +89,7 @@ final class EntryWords {
                 StoresSentences.of(kind, f, sight);
             case VISIT_HELD, FINDING_RAISED, FINDING_CORRECTED, FINDING_SIGNED ->
                 InspectSentences.of(kind, f, sight, sight.view().record().inspect());
+            case CHANGE_RAISED, CHANGE_DECIDED, CHANGE_SETTLED, CHANGE_CLOSED -> ChangeSentences.of(e, kind, sight);
             case WEEK_TOLD -> "settled what is told of the week from " + f.text("week");
             case PLAN_PUBLISHED -> "told the crew a plan of " + count(f, "steps", "step");
             case SHEET_PRINTED -> printed(f);
@@ -158,6 +164,9 @@ final class EntryWords {
                 List.of(EntryKind.STEP_STARTED.key(), EntryKind.STEP_FINISHED.key(), EntryKind.STEP_NOTED.key());
         if (ofStep.contains(e.kind()) || MadeSentences.OF_STEP.contains(e.kind())) {
             return Sight.cardLink(f.text("step"));
+        }
+        if (ChangeSentences.KINDS.contains(e.kind())) {
+            return "/change/" + f.whole("change").orElse(e.seq()) + "?project=" + Visit.encoded(e.project());
         }
         boolean book = f.text("what").equals("book");
         return e.kind().equals(EntryKind.SHEET_PRINTED.key())

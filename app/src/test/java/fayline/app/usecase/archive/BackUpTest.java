@@ -83,6 +83,7 @@ class BackUpTest {
                             "README.txt",
                             "entries.jsonl",
                             "tables/arrivals.csv",
+                            "tables/changes.csv",
                             "tables/conflicts.csv",
                             "tables/deviations.csv",
                             "tables/files.csv",

@@ -4,6 +4,7 @@ import fayline.basis.finding.Phrase;
 import fayline.basis.units.Amount;
 import fayline.flow.card.Caution;
 import fayline.flow.card.Cautions;
+import fayline.flow.card.PrintMark;
 import fayline.flow.plan.Plan;
 import fayline.flow.project.Definition;
 import fayline.flow.project.design.Part;
@@ -69,7 +70,11 @@ public final class FitCardMaker {
                 f.part().map(names::of).orElse(""),
                 part.map(Part::hand).orElse(f.hand()),
                 f.against().stream().map(names::of).toList(),
-                "Revision " + definition.facts().revision() + ", definition " + definition.hash(),
+                "Revision " + definition.facts().revision()
+                        + f.part()
+                                .map(p ->
+                                        ", mark " + PrintMark.of(definition, p).text())
+                                .orElse(", definition " + definition.hash()),
                 fit.now().map(n -> n.state()),
                 fit.now().map(n -> n.temperatureDegC()).orElse(OptionalDouble.empty()),
                 FitReasons.of(fit, located, bond, widths, sprung),

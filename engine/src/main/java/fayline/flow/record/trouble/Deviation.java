@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param photos photos in order
  * @param structural whether structure is touched, as said by who raised or who settled it
  * @param settled what was decided; empty while nothing is
+ * @param change the entry of the change that made it other than drawn; 0 where none did
  */
 public record Deviation(
         long seq,
@@ -27,7 +28,8 @@ public record Deviation(
         String text,
         List<Photo> photos,
         boolean structural,
-        Optional<Settlement> settled) {
+        Optional<Settlement> settled,
+        long change) {
     /** Copies the list. */
     public Deviation {
         photos = List.copyOf(photos);

@@ -91,7 +91,8 @@ public final class TroubleFold implements Room {
                         h.fields().text("text"),
                         Photo.allOf(h.fields()),
                         structural,
-                        settled(decisions)));
+                        settled(decisions),
+                        h.fields().whole("change").orElse(0L)));
     }
 
     private static boolean isYes(Happened h, String field) {

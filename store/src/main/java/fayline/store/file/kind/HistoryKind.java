@@ -4,6 +4,7 @@ import static fayline.store.file.shape.Key.may;
 import static fayline.store.file.shape.Key.must;
 
 import fayline.flow.record.Slip;
+import fayline.flow.record.change.Treatment;
 import fayline.flow.record.payload.Photo;
 import fayline.flow.record.trouble.Disposition;
 import fayline.store.file.shape.Forms;
@@ -62,7 +63,13 @@ public final class HistoryKind {
             "scale",
             "facing",
             "visit",
-            "finding");
+            "finding",
+            "number",
+            "change",
+            "decision",
+            "item",
+            "how",
+            "despite");
     /** The lists of rows that an event may hold, with the keys of a row. */
     public static final Map<String, List<String>> ROWS = Map.of(
             "rework",
@@ -74,7 +81,9 @@ public final class HistoryKind {
             "features",
             List.of("name", "drawn", "within"),
             "measured",
-            List.of("name", "found"));
+            List.of("name", "found"),
+            "withdraws",
+            List.of("made", "drawing"));
 
     private static final Text HASH = Text.of("SHA-256 as 64 hexadecimal digits of small letters", "[0-9a-f]{64}");
 
@@ -111,6 +120,15 @@ public final class HistoryKind {
             must("name", Forms.TEXT, "What was measured."),
             must("found", Forms.TEXT, "The reading as typed."));
 
+    private static final Text TOUCHED = Text.of(
+            "what a change touches as sort/id, such as weight/hull-deck",
+            "[a-z]{2,20}(?:/[A-Za-z0-9][A-Za-z0-9._-]{0,63}){1,3}");
+
+    private static final Keys WITHDRAWN = Keys.of(
+            "something made otherwise",
+            must("made", Forms.REF, "The part or joint."),
+            may("drawing", Forms.TEXT, "The drawing that it was made to."));
+
     static final Keys SHAPE = Keys.of(
             "an event",
             may("id", Forms.ID, "A name by which a later correction finds it."),
@@ -137,7 +155,11 @@ public final class HistoryKind {
                             "visit",
                             "finding",
                             "put-right",
-                            "sign-off"),
+                            "sign-off",
+                            "change",
+                            "change-decision",
+                            "change-line",
+                            "change-close"),
                     "What happened."),
             may("step", Forms.STEP_REF, "The step, for start, finish, note, draw, mix and ply."),
             may("with", Listed.of(Forms.REF), "Who else worked on it."),
@@ -251,7 +273,10 @@ public final class HistoryKind {
             may("order", Forms.ID, "For an order, what came of it, or a lot that came by it: its name."),
             may("what", Forms.TEXT, "For an order: the part, material or system by id, or in words."),
             may("maker", Forms.TEXT, "For an order: who makes or delivers it."),
-            may("drawing", Forms.TEXT, "For an order: the drawing."),
+            may(
+                    "drawing",
+                    Forms.TEXT,
+                    "For an order: the drawing; for a line of a change: the one that it is made to from then on."),
             may(
                     "revision",
                     Forms.TEXT,
@@ -264,6 +289,21 @@ public final class HistoryKind {
                     "accepted",
                     new YesNo(),
                     "For what came: yes where it is accepted; otherwise it goes back. For a sign-off: no where it is open again."),
+            may("number", Forms.MARK, "For a change: its name, such as C-07; the next free one where nothing is said."),
+            may(
+                    "touches",
+                    Listed.some(TOUCHED),
+                    "For a change: what it alters, as part/hull-deck or laminate/deck-skin."),
+            may(
+                    "change",
+                    Forms.ID,
+                    "For a decision, line or closing, or a deviation that a change makes: the id of the event that raised the change."),
+            may("decision", Words.of("accepted", "refused"), "For a decision about a change."),
+            may("items", Listed.some(TOUCHED), "For a decision about a change: what is to be settled."),
+            may("withdraws", Listed.some(WITHDRAWN), "For a decision about a change: what is made otherwise."),
+            may("item", TOUCHED, "For a line of a change: what is settled, as weight/hull-deck."),
+            may("how", Words.of(Treatment.keys().toArray(String[]::new)), "For a line of a change: what became of it."),
+            may("despite", Forms.TEXT, "For a start: why the lead let it begin although a change stood before it."),
             may("told", Forms.MOMENT, "When it was entered, where that was much later."));
 
     private HistoryKind() {}
