@@ -46,7 +46,7 @@ class ChangesSiteTest extends AtTheDemo {
                 .contains("Ordered to OU-710 rev B")
                 .doesNotContain("0 of 1 settled");
         assertThat(browser.page("/part/hull-bottom")).contains("C-07: Hull chine thicker");
-        assertThat(browser.page("/record?show=all")).contains("raised change C-07");
+        assertThat(browser.page("/record/entry/" + named("C-07").seq())).contains("raised change C-07");
     }
 
     @Test

@@ -1,8 +1,8 @@
 package fayline.flow.record;
 
+import fayline.flow.record.change.ChangeFold;
 import fayline.flow.record.erasure.Erasure;
 import fayline.flow.record.erasure.ErasureFold;
-import fayline.flow.record.change.ChangeFold;
 import fayline.flow.record.inspect.InspectFold;
 import fayline.flow.record.made.MadeFold;
 import fayline.flow.record.payload.Happened;

@@ -1,7 +1,7 @@
 package fayline.flow.record;
 
-import fayline.flow.record.erasure.ErasureState;
 import fayline.flow.record.change.ChangeState;
+import fayline.flow.record.erasure.ErasureState;
 import fayline.flow.record.inspect.InspectState;
 import fayline.flow.record.made.MadeState;
 import fayline.flow.record.stock.StockState;
