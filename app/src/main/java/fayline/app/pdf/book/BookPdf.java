@@ -18,6 +18,7 @@ import java.util.stream.Collectors;
 /** Prints a book for keeping: a cover with the head of the record, contents, a chapter for each part, and the same by date. */
 public final class BookPdf {
     private static final double CODE_MM = 62;
+    private static final String CHANGES = "changes";
     private static final String ORDERS = "made-outside";
     private static final String MORE = """
             h1 { page-break-after: avoid; } .chapter { page-break-before: always; } .cover h1 { font-size: 26pt; margin-top: 6mm; }
@@ -72,6 +73,11 @@ public final class BookPdf {
         for (int i = 0; i < book.begun().size(); i++) {
             new ChapterPdf(m, words, book.begun().get(i), photos).write("c" + i);
         }
+        if (!book.changes().isEmpty()) {
+            m.openWith("div", "class", "chapter", "id", CHANGES).element("h1", "Changes of the design");
+            new ChangePages(m, words).write(book.changes());
+            m.close();
+        }
         if (!book.orders().isEmpty()) {
             m.openWith("div", "class", "chapter", "id", ORDERS).element("h1", "Made outside");
             new OutsidePages(m, words).orders("For no part alone", book.orders());
@@ -93,6 +99,9 @@ public final class BookPdf {
         m.empty("bookmark", "name", "Contents", "href", "#contents");
         for (int i = 0; i < book.begun().size(); i++) {
             m.empty("bookmark", "name", book.begun().get(i).made().name(), "href", "#c" + i);
+        }
+        if (!book.changes().isEmpty()) {
+            m.empty("bookmark", "name", "Changes of the design", "href", "#" + CHANGES);
         }
         if (!book.orders().isEmpty()) {
             m.empty("bookmark", "name", "Made outside", "href", "#" + ORDERS);
@@ -156,7 +165,7 @@ public final class BookPdf {
                 "A signature here is a name in the shop's own record. \"Named, not proven\" means that nobody signed in: the"
                         + " name was picked. It is no licensed signature, and approves nothing.",
                 "Nothing was left out of what the record holds of steps, plies, lots, mixes, readings, witness pieces, orders to makers"
-                        + " outside and what went wrong. Prices and costs are in the record and not in this book.")) {
+                        + " outside, changes of the design and what went wrong. Prices and costs are in the record and not in this book.")) {
             m.element("li", s);
         }
         m.close();
@@ -174,6 +183,9 @@ public final class BookPdf {
             }
             group = above;
             contentsLine(m, "#c" + i, c.made().name());
+        }
+        if (!book.changes().isEmpty()) {
+            contentsLine(m, "#" + CHANGES, "Changes of the design");
         }
         if (!book.orders().isEmpty()) {
             contentsLine(m, "#" + ORDERS, "Made outside");

@@ -44,6 +44,7 @@ final class ChapterPdf {
                 .element("h1", chapter.made().name());
         m.element("p", "path", String.join(" \u203a ", chapter.above()));
         facts();
+        new ChangePages(m, words).brief(chapter.made().id(), chapter.changes());
         zones();
         plies();
         steps();

@@ -3,6 +3,7 @@ package fayline.app.usecase.book;
 import fayline.flow.plan.Work;
 import fayline.flow.project.Definition;
 import fayline.flow.record.TreeHead;
+import fayline.flow.record.change.Change;
 import fayline.flow.record.stock.Order;
 import java.time.Instant;
 import java.util.List;
@@ -17,6 +18,7 @@ import java.util.List;
  * @param head the head of the record that it rests on
  * @param lastHash the hash of the last entry
  * @param chapters one for each part or joint
+ * @param changes alterations of the design that its chapters have; in a book of everything all of them
  * @param orders in a book of everything, what was ordered from outside for none of them
  */
 public record Book(
@@ -27,10 +29,12 @@ public record Book(
         TreeHead head,
         String lastHash,
         List<Chapter> chapters,
+        List<Change> changes,
         List<Order> orders) {
     /** Copies the lists. */
     public Book {
         chapters = List.copyOf(chapters);
+        changes = List.copyOf(changes);
         orders = List.copyOf(orders);
     }
 

@@ -7,6 +7,7 @@ import fayline.flow.record.inspect.FoundFault;
 import fayline.flow.record.made.Laid;
 import fayline.flow.record.made.StepMade;
 import fayline.flow.record.stock.Order;
+import fayline.flow.record.change.Change;
 import fayline.flow.record.trouble.Deviation;
 import fayline.flow.result.coupon.CouponResult;
 import fayline.flow.result.fit.FitResult;
@@ -32,6 +33,7 @@ import java.util.Optional;
  * @param faults what visits found on it
  * @param coupons what its witness pieces showed
  * @param orders what was ordered from outside for it
+ * @param changes alterations of the design that are on it
  * @param mendings what was corrected
  * @param late entries that were made long after what they tell
  */
@@ -47,6 +49,7 @@ public record Chapter(
         List<FoundFault> faults,
         List<CouponResult> coupons,
         List<Order> orders,
+        List<Change> changes,
         List<Mending> mendings,
         List<Late> late) {
     /** Copies the lists. */
@@ -59,6 +62,7 @@ public record Chapter(
         faults = List.copyOf(faults);
         coupons = List.copyOf(coupons);
         orders = List.copyOf(orders);
+        changes = List.copyOf(changes);
         mendings = List.copyOf(mendings);
         late = List.copyOf(late);
     }

@@ -11,6 +11,7 @@ import fayline.flow.record.Chain;
 import fayline.flow.record.Entry;
 import fayline.flow.record.StepRecord;
 import fayline.flow.record.TakenReading;
+import fayline.flow.record.change.Change;
 import fayline.flow.record.stock.Order;
 import fayline.flow.result.coupon.CouponCalculator;
 import fayline.flow.result.fit.FitResult;
@@ -79,6 +80,10 @@ public final class MakeBook {
                 chain.treeHead(),
                 last.hash(),
                 chapters,
+                maker.changes()
+                        .filter(c -> scope.sort() == BookScope.Sort.WHOLE
+                                || chapters.stream().anyMatch(x -> x.changes().contains(c)))
+                        .toList(),
                 others);
     }
 
@@ -115,8 +120,20 @@ public final class MakeBook {
                         .flatMap(p -> CouponCalculator.calculate(p, readings()).stream())
                         .toList(),
                 orders().filter(o -> isFor(o, made.id())).toList(),
+                changes().filter(c -> isOn(c, made.id())).toList(),
                 told.mendings(),
                 told.late());
+    }
+
+    private Stream<Change> changes() {
+        return seen.record().change().ofProject(seen.definition().facts().id()).stream();
+    }
+
+    /** Whether a change alters a part or joint, or was decided to. */
+    private static boolean isOn(Change c, String made) {
+        return c.verdict().filter(v -> v.isOn(made)).isPresent()
+                || c.touches().stream()
+                        .anyMatch(t -> t.equals("part/" + made) || t.equals("joint/" + made));
     }
 
     private Stream<Order> orders() {

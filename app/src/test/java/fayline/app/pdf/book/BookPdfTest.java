@@ -321,6 +321,21 @@ class BookPdfTest {
     }
 
     @Test
+    void should_say_which_change_of_the_design_the_aircraft_and_each_part_has() throws Exception {
+        assertThat(text(print(demo, "")))
+                .contains("Changes of the design", "C-06, closed: Reduction pulleys")
+                .contains("new revision is in, drawing OU-710 rev B")
+                .contains("It was drawn to OU-710 rev A before.")
+                .contains("C-07, accepted, being followed: Hull chine thicker")
+                .contains("accepted, Wed 18 Feb 2026 08:10, Runa");
+        assertThat(text(print(demo, "hull-bottom")))
+                .contains("Here: stays as it is, drawing OU-110 rev B")
+                .contains("Made to OU-110 rev B; the doublers are parts of their own.")
+                .doesNotContain("C-06");
+        assertThat(text(print(demo, "spar-left"))).doesNotContain("Changes of the design");
+    }
+
+    @Test
     void should_cover_every_part_and_joint_once_whole_or_by_assembly() {
         Book whole = book(demo, "");
         List<String> covered = whole.chapters().stream().map(c -> c.made().id()).toList();
