@@ -3,6 +3,7 @@ package fayline.flow.record.payload;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -138,7 +139,7 @@ public sealed interface Value permits Value.Text, Value.Whole, Value.Many, Value
 
         /** These fields but some. */
         public Fields without(List<String> names) {
-            SortedMap<String, Value> fewer = new TreeMap<>(fields);
+            NavigableMap<String, Value> fewer = new TreeMap<>(fields);
             names.forEach(fewer::remove);
             return new Fields(fewer);
         }
