@@ -27,8 +27,8 @@ public record Adhesive(
             throw new IllegalArgumentException("Young's modulus of an adhesive lies between G and 3 G, found E "
                     + modulusPa + " Pa with G " + shearPa + " Pa");
         }
-        if (yieldPa.isPresent() && !(yieldPa.getAsDouble() > 0)
-                || plasticStrain.isPresent() && !(plasticStrain.getAsDouble() >= 0)) {
+        if ((yieldPa.isPresent() && !(yieldPa.getAsDouble() > 0))
+                || (plasticStrain.isPresent() && !(plasticStrain.getAsDouble() >= 0))) {
             throw new IllegalArgumentException(
                     "the stress at which an adhesive flows is positive and its plastic strain not" + " negative");
         }

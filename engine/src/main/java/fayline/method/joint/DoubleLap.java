@@ -36,7 +36,7 @@ public record DoubleLap(Adherend inner, Adherend outer, Adhesive bond, double he
     public DoubleLapStrength.AtOverlap at(double overlapM) {
         double si = inner.stretchNPerM();
         double so = 2 * outer.stretchNPerM();
-        if (Math.abs(si - so) > 0.01 * so || heatK != 0 && inner.alphaPerK() != outer.alphaPerK()) {
+        if (Math.abs(si - so) > 0.01 * so || (heatK != 0 && inner.alphaPerK() != outer.alphaPerK())) {
             throw new IllegalArgumentException(
                     "at an overlap the strength is known for a middle adherend as stiff as both"
                             + " outer ones together, without heat; use the adequate overlap");
