@@ -6,6 +6,7 @@ import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.Page;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -58,7 +59,7 @@ class RecordPagesWalkTest {
         shop.forgive();
         page.navigate(shop.at(path));
         check(page);
-        ACTS.get(path).accept(page);
+        Objects.requireNonNull(ACTS.get(path)).accept(page);
         check(page);
         page.context().close();
     }

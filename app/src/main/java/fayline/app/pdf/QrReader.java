@@ -8,9 +8,9 @@ import com.google.zxing.ReaderException;
 import com.google.zxing.common.GlobalHistogramBinarizer;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Reads a square code in a picture. */
 public final class QrReader {
@@ -28,15 +28,16 @@ public final class QrReader {
      */
     public static Optional<String> read(int widthPx, int heightPx, int[] rgb) {
         LuminanceSource light = new RGBLuminanceSource(widthPx, heightPx, rgb);
-        for (BinaryBitmap b : List.of(
-                new BinaryBitmap(new HybridBinarizer(light)), new BinaryBitmap(new GlobalHistogramBinarizer(light)))) {
-            try {
-                return Optional.of(new QRCodeReader().decode(b, HARDER).getText());
-            } catch (ReaderException e) {
-                // not by this way of telling dark from light
-                continue;
-            }
+        return Stream.of(new HybridBinarizer(light), new GlobalHistogramBinarizer(light))
+                .flatMap(b -> text(new BinaryBitmap(b)).stream())
+                .findFirst();
+    }
+
+    private static Optional<String> text(BinaryBitmap picture) {
+        try {
+            return Optional.of(new QRCodeReader().decode(picture, HARDER).getText());
+        } catch (ReaderException e) {
+            return Optional.empty();
         }
-        return Optional.empty();
     }
 }

@@ -7,6 +7,7 @@ import fayline.app.bench.cases.Verdict;
 import fayline.app.bench.cases.Verdict.Outcome;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -78,8 +79,8 @@ class MechanicsTablesTest {
     }
 
     private static void holds(String id) {
-        Verdict v = ALL.get(id);
-        assertThat(v).as(id).isNotNull();
+        assertThat(ALL).containsKey(id);
+        Verdict v = Objects.requireNonNull(ALL.get(id));
         assertThat(v.outcome()).as(id + " " + v.differences() + " " + v.why()).isEqualTo(Outcome.HOLDS);
     }
 

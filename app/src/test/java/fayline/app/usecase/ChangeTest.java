@@ -30,6 +30,7 @@ import fayline.flow.record.trouble.Deviation;
 import fayline.flow.record.trouble.Rework;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -84,8 +85,10 @@ class ChangeTest {
     }
 
     private void edit(String path, String from, String to) {
-        String text =
-                new String(teasel.shop.state().files(Teasel.PROJECT).get(path).bytes(), StandardCharsets.UTF_8);
+        String text = new String(
+                Objects.requireNonNull(teasel.shop.state().files(Teasel.PROJECT).get(path))
+                        .bytes(),
+                StandardCharsets.UTF_8);
         assertThat(text).contains(from);
         assertThat(new SaveFile(teasel.shop)
                         .save(by("ada"), Teasel.PROJECT, path, text.replace(from, to))

@@ -145,7 +145,7 @@ class ErasureTest {
                         .with("disposition", "scrap")
                         .with("second", "bo"));
         erase(seq);
-        var deviation = state().trouble().deviations().get(seq);
+        var deviation = state().trouble().find(seq).orElseThrow();
         assertThat(deviation.text()).isEqualTo("A bridge at the step.");
         assertThat(deviation.structural()).isTrue();
         assertThat(deviation.isOpen()).isFalse();

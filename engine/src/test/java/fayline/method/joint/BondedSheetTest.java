@@ -1,8 +1,8 @@
 package fayline.method.joint;
 
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fayline.basis.finding.Severity;
@@ -126,8 +126,8 @@ class BondedSheetTest {
     @Test
     void should_refuse_a_strip_shorter_than_four_thicknesses() {
         of(SOFT, 0.014, -45, true);
-        assertTrue(assertThrows(IllegalArgumentException.class, () -> of(SOFT, 0.0139, -45, true))
-                .getMessage()
-                .contains("four thicknesses"));
+        assertThatThrownBy(() -> of(SOFT, 0.0139, -45, true))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("four thicknesses");
     }
 }

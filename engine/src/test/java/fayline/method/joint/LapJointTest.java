@@ -1,5 +1,6 @@
 package fayline.method.joint;
 
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -137,20 +138,18 @@ class LapJointTest {
 
     @Test
     void should_name_the_rule_that_is_broken() {
-        assertTrue(assertThrows(IllegalArgumentException.class, () -> single(-1e3))
-                .getMessage()
-                .contains("a push may buckle"));
+        assertThatThrownBy(() -> single(-1e3))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("a push may buckle");
         new LapJoint(Kind.SINGLE, METAL, METAL, STIFF, 0.003, 1e3, 0.1);
-        assertTrue(assertThrows(
-                        IllegalArgumentException.class,
-                        () -> new LapJoint(Kind.SINGLE, METAL, METAL, STIFF, 0.00299, 1e3, 0.1))
-                .getMessage()
-                .contains("two thicknesses"));
+        assertThatThrownBy(() -> new LapJoint(Kind.SINGLE, METAL, METAL, STIFF, 0.00299, 1e3, 0.1))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("two thicknesses");
         assertThrows(IllegalArgumentException.class, () -> Adherend.isotropic(70e9, 0.5, 0.001, 0));
         assertThrows(IllegalArgumentException.class, () -> Adherend.isotropic(70e9, 0.3, -0.001, 0));
-        assertTrue(assertThrows(IllegalArgumentException.class, () -> Adhesive.elastic(1e6, 4e6, 0.001))
-                .getMessage()
-                .contains("between G and 3 G"));
+        assertThatThrownBy(() -> Adhesive.elastic(1e6, 4e6, 0.001))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("between G and 3 G");
     }
 
     @Test

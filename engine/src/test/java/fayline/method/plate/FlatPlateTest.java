@@ -1,5 +1,6 @@
 package fayline.method.plate;
 
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -69,20 +70,19 @@ class FlatPlateTest {
     @Test
     void should_refuse_a_thick_plate() {
         plate(0.4, 0.3, 0.03, 1000, Edges.CLAMPED);
-        IllegalArgumentException e =
-                assertThrows(IllegalArgumentException.class, () -> plate(0.4, 0.3, 0.0301, 1000, Edges.CLAMPED));
-        assertTrue(e.getMessage().contains("a tenth of its shorter side"));
+        assertThatThrownBy(() -> plate(0.4, 0.3, 0.0301, 1000, Edges.CLAMPED))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("a tenth of its shorter side");
     }
 
     @Test
     void should_name_the_rule_that_a_material_breaks() {
-        assertTrue(assertThrows(IllegalArgumentException.class, () -> PlateStiffness.isotropic(E, 0.5, 0.004))
-                .getMessage()
-                .contains("below 0.5"));
-        assertTrue(assertThrows(
-                        IllegalArgumentException.class, () -> PlateStiffness.orthotropic(40e9, 10e9, 2.01, 4e9, 0.004))
-                .getMessage()
-                .contains("square root of E1/E2"));
+        assertThatThrownBy(() -> PlateStiffness.isotropic(E, 0.5, 0.004))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("below 0.5");
+        assertThatThrownBy(() -> PlateStiffness.orthotropic(40e9, 10e9, 2.01, 4e9, 0.004))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("square root of E1/E2");
         assertThrows(IllegalArgumentException.class, () -> PlateStiffness.isotropic(E, 0.3, -0.004));
         assertThrows(
                 IllegalArgumentException.class,

@@ -1,5 +1,6 @@
 package fayline.method.sandwich;
 
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -88,11 +89,9 @@ class SandwichTest {
                 IllegalArgumentException.class,
                 () -> new SandwichBeam(
                         new Core(24e9, 0.001, 1e6, 1e6, 0.01), 0.06, 0.3, BeamLoading.THREE_POINT, 1, 0.3, 0.5));
-        assertTrue(assertThrows(
-                        IllegalArgumentException.class,
-                        () -> new SandwichPanel(0.5, 0.4, 55e9, 55e9, 0.3, 21e9, 0.0021, 0.010, 29e6, 29e6, 100))
-                .getMessage()
-                .contains("a fifth of their core"));
+        assertThatThrownBy(() -> new SandwichPanel(0.5, 0.4, 55e9, 55e9, 0.3, 21e9, 0.0021, 0.010, 29e6, 29e6, 100))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("a fifth of their core");
     }
 
     @Test

@@ -46,7 +46,8 @@ final class ChangePages {
         m.element(
                 "p",
                 "small",
-                "Raised " + words.at(c.at()) + ", " + words.person(c.by()) + ", entry " + c.seq() + ". Why: " + c.why());
+                "Raised " + words.at(c.at()) + ", " + words.person(c.by()) + ", entry " + c.seq() + ". Why: "
+                        + c.why());
         List<List<String>> facts = new ArrayList<>();
         facts.add(List.of(
                 "Alters",
@@ -54,11 +55,11 @@ final class ChangePages {
                         .map(t -> t.name(words.definition()))
                         .collect(Collectors.joining(", "))));
         facts.add(List.of("Touches structure", c.structural() ? "yes" : "not said"));
-        c.verdict().ifPresentOrElse(v -> decided(c, v, facts), () -> facts.add(List.of("Decided", "NOT YET: it is open")));
+        c.verdict()
+                .ifPresentOrElse(v -> decided(c, v, facts), () -> facts.add(List.of("Decided", "NOT YET: it is open")));
         c.verdict()
                 .filter(Verdict::accepted)
-                .ifPresent(v -> v.withdraws()
-                        .forEach(w -> facts.add(List.of(name(w.made()), here(c, w.made())))));
+                .ifPresent(v -> v.withdraws().forEach(w -> facts.add(List.of(name(w.made()), here(c, w.made())))));
         others(c, facts);
         facts.add(List.of(
                 "Closed",
@@ -101,8 +102,8 @@ final class ChangePages {
         String told = c.settled().entrySet().stream()
                 .filter(e -> !e.getKey().startsWith(MADE))
                 .map(Map.Entry::getValue)
-                .map(s -> s.how().words() + " (entry " + s.seq() + ")"
-                        + (s.note().isEmpty() ? "" : ": " + s.note()))
+                .map(s ->
+                        s.how().words() + " (entry " + s.seq() + ")" + (s.note().isEmpty() ? "" : ": " + s.note()))
                 .collect(Collectors.joining("; "));
         facts.add(List.of("What else it touched", told));
     }

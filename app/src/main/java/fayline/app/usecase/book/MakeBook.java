@@ -132,8 +132,7 @@ public final class MakeBook {
     /** Whether a change alters a part or joint, or was decided to. */
     private static boolean isOn(Change c, String made) {
         return c.verdict().filter(v -> v.isOn(made)).isPresent()
-                || c.touches().stream()
-                        .anyMatch(t -> t.equals("part/" + made) || t.equals("joint/" + made));
+                || c.touches().stream().anyMatch(t -> t.equals("part/" + made) || t.equals("joint/" + made));
     }
 
     private Stream<Order> orders() {

@@ -122,7 +122,8 @@ final class StackSearch {
         for (int plies = 1; plies <= question.rules().mostPlies(); plies++) {
             boolean odd = plies % 2 == 1;
             if (!odd || question.rules().oddMiddle()) {
-                all += Math.pow(n, (plies + 1) / 2);
+                int own = (plies + 1) / 2;
+                all += Math.pow(n, own);
             }
         }
         return all;
