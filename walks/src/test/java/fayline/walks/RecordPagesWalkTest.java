@@ -16,7 +16,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * Stores, orders, costs, book, hours, inspections and the week: each does what it is for on a phone and at a desk, within the width, with
+ * Changes, stores, orders, costs, book, hours, inspections and the week: each does what it is for on a phone and at a desk, within the width, with
  * no breach that the checker finds and no complaint of the browser.
  */
 class RecordPagesWalkTest {
@@ -35,6 +35,7 @@ class RecordPagesWalkTest {
     }
 
     private static final Map<String, Consumer<Page>> ACTS = new TreeMap<>(Map.of(
+            "/changes", RecordPagesWalkTest::change,
             "/stores/receive", RecordPagesWalkTest::receive,
             "/stores/count", RecordPagesWalkTest::count,
             "/stores", RecordPagesWalkTest::stores,
@@ -84,6 +85,32 @@ class RecordPagesWalkTest {
         APIResponse answer = page.request().get(shop.at(link));
         assertThat(answer.status()).isEqualTo(200);
         assertThat(new String(answer.body(), 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
+    }
+
+    /** A change is raised, accepted, settled in part, and not closed while something is missing. */
+    private static void change(Page page) {
+        String part = mark(page).equals("phone") ? "aileron-left" : "aileron-right";
+        page.locator("main details.fold summary").first().click();
+        page.locator("#what").fill("Trailing edge 2 mm thicker (" + mark(page) + ").");
+        page.locator("#why").fill("It chips when the cloth is trimmed.");
+        page.locator("form[data-draft=change-new] fieldset summary").first().click();
+        page.locator("input[name=touches][value='part/" + part + "']").check();
+        send(page, "form[data-draft=change-new] button.main");
+        check(page);
+        assertThat(page.locator("main").innerText()).contains("to be decided", "Trailing edge 2 mm thicker");
+        page.locator("#decides").selectOption("runa");
+        page.locator("input[name=decision][value=accepted]").check();
+        page.locator("#note").fill("Nothing of it is laid up yet.");
+        send(page, "form[data-draft=change-decide] button");
+        assertThat(page.locator("main").innerText())
+                .contains("accepted, being followed", "Missing before it can be closed");
+        page.locator("#closes").selectOption("runa");
+        Shopfloor.leaving(page, () -> page.locator("#close button.main").click());
+        assertThat(page.locator(".said[role=alert]").innerText()).contains("not closed");
+        page.navigate(shop.at("/print-check"));
+        page.locator("#mark").fill(part + " | OU-000 rev A | 000000000000");
+        page.locator("main form button.main").click();
+        assertThat(page.locator("main [role=status]").innerText()).contains("withdrawn");
     }
 
     private static void receive(Page page) {

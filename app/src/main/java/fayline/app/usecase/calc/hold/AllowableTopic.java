@@ -93,7 +93,7 @@ final class AllowableTopic {
 
     private static AllowableResult pieces(Known k) {
         k.by("mean - k s, k from the noncentral t distribution", "[owen1963], [cmh17]");
-        AllowableResult r = HoldTopics.refusing(() -> AllowableCalculator.calculate(new CouponTests(
+        AllowableResult r = NotCoveredException.refusing(() -> AllowableCalculator.calculate(new CouponTests(
                 k.list("strengths"),
                 k.has("atBondFace") ? k.count("atBondFace") : 0,
                 k.has("inAdherend") ? k.count("inAdherend") : 0,
@@ -116,14 +116,14 @@ final class AllowableTopic {
                         ? "two-sided factor of the normal distribution, integrated"
                         : "noncentral t at the confidence over the root of n",
                 two ? "[odeh-owen1980]" : "[owen1963]");
-        return HoldTopics.refusing(() -> two
+        return NotCoveredException.refusing(() -> two
                 ? ToleranceFactor.twoSided(k.count("n"), k.si("proportion"), k.si("confidence"))
                 : ToleranceFactor.oneSided(k.count("n"), k.si("proportion"), k.si("confidence")));
     }
 
     private static double approximate(Known k, int sides) {
         k.by("handbook approximation", sides == 1 ? "[natrella1963]" : "[howe1969]");
-        return HoldTopics.refusing(() -> sides == 1
+        return NotCoveredException.refusing(() -> sides == 1
                 ? ToleranceFactor.oneSidedApproximate(k.count("n"), k.si("proportion"), k.si("confidence"))
                 : ToleranceFactor.twoSidedApproximate(k.count("n"), k.si("proportion"), k.si("confidence")));
     }

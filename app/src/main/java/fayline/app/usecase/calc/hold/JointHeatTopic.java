@@ -206,7 +206,7 @@ final class JointHeatTopic {
     }
 
     private static BondedSheetResult bonded(Known k, double shearPa, double modulusPa, double bondM) {
-        return HoldTopics.refusing(() -> BondedSheetCalculator.calculate(new BondedSheet(
+        return NotCoveredException.refusing(() -> BondedSheetCalculator.calculate(new BondedSheet(
                 Adherend.isotropic(
                         k.si("sheetModulus"), k.si("sheetPoisson", GUESS_POISSON), k.si("sheet"), k.si("sheetAlpha")),
                 new Adherend(

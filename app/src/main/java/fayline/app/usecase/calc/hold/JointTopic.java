@@ -198,7 +198,7 @@ final class JointTopic {
             k.by(
                     "moment k P t / 2 at the overlap's end, k falling with the load; shear and peel from it",
                     "[goland-reissner1944]");
-            return figure.applyAsDouble(HoldTopics.refusing(() -> LapJointCalculator.bending(lap(k)))
+            return figure.applyAsDouble(NotCoveredException.refusing(() -> LapJointCalculator.bending(lap(k)))
                     .orElseThrow(() -> new NotCoveredException(
                             "the bending-corrected formula is for a single lap of equal adherends")));
         }));
@@ -209,7 +209,7 @@ final class JointTopic {
             k.by(
                     "two beams that shear on a layer of adhesive, load-dependent bending, finite elements",
                     "[goland-reissner1944], [timoshenko1921]");
-            LapJointResult result = HoldTopics.refusing(() -> LapJointCalculator.calculate(lap(k)));
+            LapJointResult result = NotCoveredException.refusing(() -> LapJointCalculator.calculate(lap(k)));
             result.findings().forEach(f -> k.caution(f.sentence()));
             assumed(k);
             k.caution(
@@ -232,7 +232,7 @@ final class JointTopic {
 
     private static ShearLag lag(Known k) {
         k.by("shear lag: lambda^2 = G/t (1/E1 t1 + 1/E2 t2)", "[volkersen1938]");
-        return HoldTopics.refusing(() -> ShearLagCalculator.calculate(
+        return NotCoveredException.refusing(() -> ShearLagCalculator.calculate(
                 kind(k),
                 k.si("load"),
                 k.si("overlap"),
@@ -270,7 +270,7 @@ final class JointTopic {
 
     private static Object outerPeel(Known k) {
         k.by("tau (3 Ea to / (Eo ta))^(1/4)", "[hart-smith1973]");
-        return HoldTopics.refusing(() -> LapJointCalculator.calculate(lap(k)))
+        return NotCoveredException.refusing(() -> LapJointCalculator.calculate(lap(k)))
                 .outerPeelPa()
                 .orElseThrow(() -> new NotCoveredException("a single lap has no outer adherends"));
     }
@@ -291,12 +291,12 @@ final class JointTopic {
     private static DoubleLapStrength strength(Known k) {
         k.by("double lap, elastic-plastic: the energy that the adhesive takes up at each end", "[hart-smith1973]");
         k.caution("The strength of a double lap presumes that nothing peels and that the adherends hold.");
-        return HoldTopics.refusing(() -> doubleLap(k).strength());
+        return NotCoveredException.refusing(() -> doubleLap(k).strength());
     }
 
     private static DoubleLapStrength.AtOverlap at(Known k) {
         strength(k);
-        return HoldTopics.refusing(() -> doubleLap(k).at(k.si("overlap")));
+        return NotCoveredException.refusing(() -> doubleLap(k).at(k.si("overlap")));
     }
 
     private static Object rule(Known k, int times) {
@@ -308,7 +308,7 @@ final class JointTopic {
 
     private static Scarf scarf(Known k) {
         k.by("P sin cos / t, times the ratio of the stiffnesses", "[hart-smith1973]");
-        return HoldTopics.refusing(() -> Scarf.of(
+        return NotCoveredException.refusing(() -> Scarf.of(
                 k.si("load"),
                 new Adherend(k.si("modulus1"), 0, k.si("thickness1"), k.si("modulus1"), 0),
                 new Adherend(k.si("modulus2"), 0, k.si("thickness2"), k.si("modulus2"), 0),

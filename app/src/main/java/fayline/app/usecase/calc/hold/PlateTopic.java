@@ -122,7 +122,7 @@ final class PlateTopic {
 
     private static FlatPlateResult flat(Known k) {
         k.by("small deflections: Navier's series (edges free to turn), Ritz's method (clamped)", "[timoshenko1959]");
-        FlatPlateResult r = HoldTopics.refusing(() -> FlatPlateCalculator.calculate(
+        FlatPlateResult r = NotCoveredException.refusing(() -> FlatPlateCalculator.calculate(
                 new FlatPlate(k.si("a"), k.si("b"), k.si("thickness"), stiffness(k), k.si("pressure"), edges(k))));
         r.findings().forEach(f -> k.caution(f.sentence()));
         return r;
@@ -182,25 +182,25 @@ final class PlateTopic {
     private static double shape(Known k, ToDoubleFunction<Coefficients> figure) {
         k.by("small deflections: Navier's series (edges free to turn), Ritz's method (clamped)", "[timoshenko1959]");
         return figure.applyAsDouble(
-                HoldTopics.refusing(() -> Coefficients.of(k.si("aspect"), k.si("poisson"), edges(k))));
+                NotCoveredException.refusing(() -> Coefficients.of(k.si("aspect"), k.si("poisson"), edges(k))));
     }
 
     private static Object centralLoad(Known k) {
         k.by("small deflections: Ritz's method", "[timoshenko1959]");
-        return HoldTopics.refusing(() -> Coefficients.centralLoad(k.si("aspect"), k.si("poisson")));
+        return NotCoveredException.refusing(() -> Coefficients.centralLoad(k.si("aspect"), k.si("poisson")));
     }
 
     private static Buckling buckling(Known k) {
         k.by(
                 "least over half waves of pi^2 [D11 x^4 + 2 (D12 + 2 D66) x^2 y^2 + D22 y^4] / (x^2 + k y^2)",
                 "[timoshenko-gere1961]");
-        return HoldTopics.refusing(
+        return NotCoveredException.refusing(
                 () -> BucklingCalculator.calculate(stiffness(k), k.si("a"), k.si("b"), k.si("across")));
     }
 
     private static CircularPlate round(Known k) {
         k.by("closed forms of the round plate", "[timoshenko1959]");
-        CircularPlate p = HoldTopics.refusing(() -> new CircularPlate(
+        CircularPlate p = NotCoveredException.refusing(() -> new CircularPlate(
                 k.si("radius"), k.si("thickness"), k.si("modulus"), k.si("poisson"), k.si("pressure")));
         if (!p.isSmall(roundDeflection(k, p))) {
             k.caution(
@@ -221,7 +221,7 @@ final class PlateTopic {
         k.by("membrane of a closed cylinder: p R / t; p R^2 (1 - nu/2) / (E t)", "[timoshenko1959]");
         k.caution(
                 "Membrane stress only: the frame bends the edges besides, and pressure from outside may buckle the sheet.");
-        return HoldTopics.refusing(() ->
+        return NotCoveredException.refusing(() ->
                 new CurvedSheet(k.si("curve"), k.si("thickness"), k.si("modulus"), k.si("poisson"), k.si("pressure")));
     }
 }

@@ -166,7 +166,7 @@ final class SandwichTopic {
     }
 
     private static Core core(Known k) {
-        return HoldTopics.refusing(() ->
+        return NotCoveredException.refusing(() ->
                 new Core(k.si("faceModulus"), k.si("face"), k.si("coreModulus"), k.si("coreShear"), k.si("core")));
     }
 
@@ -174,7 +174,7 @@ final class SandwichTopic {
         k.by(
                 "thin faces: D = Ef (d^3 - c^3) b / 12, U = G (d + c)^2 b / 4c; faces that bend by themselves beside it",
                 "[allen1969]");
-        SandwichBeamResult r = HoldTopics.refusing(() -> SandwichBeamCalculator.calculate(new SandwichBeam(
+        SandwichBeamResult r = NotCoveredException.refusing(() -> SandwichBeamCalculator.calculate(new SandwichBeam(
                 core(k),
                 k.si("width"),
                 k.si("span"),
@@ -213,7 +213,7 @@ final class SandwichTopic {
         double factor = k.si("wrinklingFactor", FOR_DESIGN);
         k.by("k (Ef Ec Gc)^(1/3), k " + factor, "[hoff-mautner1945]");
         // The wrinkling stress does not depend on thicknesses; any will do where they are not given.
-        return HoldTopics.refusing(() -> new Core(
+        return NotCoveredException.refusing(() -> new Core(
                         k.si("faceModulus"),
                         k.has("face") ? k.si("face") : 1,
                         k.si("coreModulus"),
@@ -224,7 +224,7 @@ final class SandwichTopic {
 
     private static Object dimpling(Known k) {
         k.by("2 Ef / (1 - nu^2) (tf / s)^2", "[milhdbk-23]");
-        return HoldTopics.refusing(() ->
+        return NotCoveredException.refusing(() ->
                 new Core(k.si("faceModulus"), k.si("face"), 1, 1, 1).dimplingPa(k.si("facePoisson"), k.si("cell")));
     }
 
@@ -235,7 +235,7 @@ final class SandwichTopic {
     private static SandwichPanelResult panel(Known k) {
         k.by("Navier's series with shear of the core: D = Q tf d^2 / 2, S = G d^2 / c", "[zenkert1995]");
         boolean even = k.has("faceModulus");
-        SandwichPanelResult r = HoldTopics.refusing(() -> SandwichPanelCalculator.calculate(new SandwichPanel(
+        SandwichPanelResult r = NotCoveredException.refusing(() -> SandwichPanelCalculator.calculate(new SandwichPanel(
                 k.si("a"),
                 k.si("b"),
                 k.si(even ? "faceModulus" : "faceModulus1"),

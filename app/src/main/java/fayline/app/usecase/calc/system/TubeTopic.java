@@ -1,8 +1,8 @@
 package fayline.app.usecase.calc.system;
 
+import static fayline.app.usecase.calc.NotCoveredException.refusing;
 import static fayline.app.usecase.calc.Relation.giving;
 import static fayline.app.usecase.calc.Term.number;
-import static fayline.app.usecase.calc.system.SystemTopics.refusing;
 
 import fayline.app.usecase.calc.Known;
 import fayline.app.usecase.calc.NotCoveredException;
