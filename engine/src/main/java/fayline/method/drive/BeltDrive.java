@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 
 /**
  * Two toothed pulleys and a belt, at the pitch line: d = z p / pi; sin(f) = (d2 - d1) / 2C;
- * L = 2 C cos(f) + pi (d1 + d2) / 2 + f (d2 - d1), exact [shigley].
+ * L = 2 C cos(f) + pi (d1 + d2) / 2 + f (d2 - d1), exact [budynas2015].
  *
  * @param pitchM distance of teeth along the belt; positive
  * @param driverTeeth teeth on the engine's side; 6 or more

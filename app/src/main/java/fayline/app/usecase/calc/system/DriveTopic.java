@@ -22,7 +22,7 @@ final class DriveTopic {
     private static final String PULLEYS = "pitch driverTeeth drivenTeeth";
     private static final String LENGTH =
             "L = 2 C cos f + pi (d1 + d2)/2 + f (d2 - d1), sin f = (d2 - d1)/2C, d = z p/pi";
-    private static final String PITCH_LINE = "[shigley]";
+    private static final String PITCH_LINE = "[budynas2015]";
     private static final double NOTICEABLE_MACH = 0.85;
 
     private DriveTopic() {}
