@@ -38,6 +38,11 @@ final class OutsidePages {
             m.element("td", "n", CouponWords.told(units, test, c.deviation()));
             m.element("td", "n", CouponWords.variation(c)).close();
             c.readings().forEach(r -> below(result(r)));
+            String bound = CouponWords.bound(units, c);
+            if (!bound.isEmpty()) {
+                below("Nine of ten bear at least " + bound + ", by 95 % confidence [cmh17].");
+            }
+            CouponWords.boundSays(c).forEach(this::below);
             if (!c.coupon().allowable().isEmpty()) {
                 below("Speaks for: " + c.coupon().allowable());
             }

@@ -3,6 +3,9 @@ package fayline.app.usecase.coupon;
 import fayline.basis.units.UnitSystem;
 import fayline.flow.project.design.CouponMeasure;
 import fayline.flow.result.coupon.CouponResult;
+import fayline.method.allowable.AllowableResult;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
@@ -36,6 +39,24 @@ public final class CouponWords {
         return c.variation().isPresent()
                 ? String.format(Locale.ROOT, "%.1f %%", PERCENT * c.variation().getAsDouble())
                 : "";
+    }
+
+    /** What nine of ten such pieces bear; empty where none can be said. */
+    public static String bound(UnitSystem units, CouponResult c) {
+        return told(
+                units,
+                c.coupon().test(),
+                c.bound().map(AllowableResult::allowedPa).orElse(OptionalDouble.empty()));
+    }
+
+    /** What must be said of that bound, or why there is none. */
+    public static List<String> boundSays(CouponResult c) {
+        List<String> says = new ArrayList<>();
+        c.bound().ifPresent(b -> b.findings().forEach(f -> says.add(f.sentence())));
+        if (c.bound().isPresent() && c.coupon().test() == CouponMeasure.LAP_SHEAR) {
+            says.add("How each piece parted is not asked here: where one parted at the surface, none of it counts.");
+        }
+        return says;
     }
 
     /** How many of them were tested. */

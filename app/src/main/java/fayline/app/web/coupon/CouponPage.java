@@ -158,6 +158,8 @@ public final class CouponPage implements Page {
                 told(sight, test, c.mean()),
                 told(sight, test, c.deviation()),
                 CouponWords.variation(c),
+                CouponWords.bound(sight.format().system(), c),
+                CouponWords.boundSays(c),
                 c.coupon().allowable(),
                 switch (test) {
                     case BARCOL -> "a Barcol number, such as 47";

@@ -31,6 +31,8 @@ public record CouponView(
      * @param mean mean of the results; empty where there is none
      * @param deviation standard deviation; empty under two
      * @param variation standard deviation over mean; empty under two
+     * @param bound what nine of ten such pieces bear; empty where none can be said
+     * @param boundSays what must be said of it, or why there is none
      * @param allowable the allowable that they speak for; empty where none is named
      * @param hint what a result looks like
      * @param results each result
@@ -44,11 +46,14 @@ public record CouponView(
             String mean,
             String deviation,
             String variation,
+            String bound,
+            List<String> boundSays,
             String allowable,
             String hint,
             List<Result> results) {
-        /** Copies the list. */
+        /** Copies the lists. */
         public Row {
+            boundSays = List.copyOf(boundSays);
             results = List.copyOf(results);
         }
     }

@@ -62,6 +62,32 @@ class CouponCalculatorTest {
         assertThat(r.missing()).isEqualTo(2);
     }
 
+    /** One-sided factor for 5 pieces, 90 percent and 95 percent confidence: 3.407 [owen1963]. */
+    @Test
+    void should_say_what_nine_of_ten_bear_from_five_strengths_and_why_not_from_four() {
+        // 20, 21, 22, 23, 24 MPa: mean 22, s = sqrt(10 / 4) = 1.5811; 22 - 3.407 * 1.5811 = 16.61.
+        Part part = part(new Coupon("lap", "Laps", CouponMeasure.LAP_SHEAR, 5, ""));
+        CouponResult five = CouponCalculator.calculate(
+                        part, read("lap", "20 MPa", "21 MPa", "22 MPa", "23 MPa", "24 MPa"))
+                .get(0);
+        assertThat(five.bound().orElseThrow().allowedPa().orElseThrow()).isCloseTo(16.61e6, within(0.01e6));
+        CouponResult four = CouponCalculator.calculate(part, read("lap", "20 MPa", "21 MPa", "22 MPa", "23 MPa"))
+                .get(0);
+        assertThat(four.bound().orElseThrow().allowedPa()).isEmpty();
+        assertThat(four.bound().orElseThrow().findings().get(0).sentence()).contains("4 pieces are too few");
+    }
+
+    @Test
+    void should_bound_no_hardness_and_no_single_result() {
+        Part part = part(
+                new Coupon("b", "Barcol", CouponMeasure.BARCOL, 2, ""),
+                new Coupon("t", "Strips", CouponMeasure.TENSILE, 2, ""));
+        List<TakenReading> all = new ArrayList<>(read("b", "47", "48"));
+        all.addAll(read("t", "300 MPa"));
+        assertThat(CouponCalculator.calculate(part, all))
+                .allSatisfy(c -> assertThat(c.bound()).isEmpty());
+    }
+
     @Test
     void should_tell_no_deviation_of_one_result_and_nothing_of_none() {
         Part part = part(
