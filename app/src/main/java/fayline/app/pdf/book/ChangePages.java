@@ -6,7 +6,6 @@ import fayline.flow.record.change.Verdict;
 import fayline.flow.result.change.Touch;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 
 /** Writes how the design was changed while this aircraft was built, and which of its parts have it. */
@@ -101,11 +100,27 @@ final class ChangePages {
     private void others(Change c, List<List<String>> facts) {
         String told = c.settled().entrySet().stream()
                 .filter(e -> !e.getKey().startsWith(MADE))
-                .map(Map.Entry::getValue)
-                .map(s ->
-                        s.how().words() + " (entry " + s.seq() + ")" + (s.note().isEmpty() ? "" : ": " + s.note()))
+                .map(e -> thing(e.getKey()) + ": " + e.getValue().how().words()
+                        + (e.getValue().note().isEmpty()
+                                ? ""
+                                : ", " + bare(e.getValue().note())) + " (entry "
+                        + e.getValue().seq() + ")")
                 .collect(Collectors.joining("; "));
         facts.add(List.of("What else it touched", told));
+    }
+
+    /** A sentence without its last point, to stand in a row of others. */
+    private static String bare(String note) {
+        return note.strip().replaceFirst("\\.$", "");
+    }
+
+    /** What a line of a change is about, as {@code design/laminate/hull-chine} or {@code card/hull-bottom}. */
+    private String thing(String item) {
+        String of = item.substring(item.indexOf('/') + 1);
+        String sort = item.substring(0, item.indexOf('/'));
+        return Touch.of(of)
+                .map(t -> t.name(words.definition()))
+                .orElseGet(() -> sort + " of " + name(of.substring(of.lastIndexOf('/') + 1)));
     }
 
     private String name(String made) {
