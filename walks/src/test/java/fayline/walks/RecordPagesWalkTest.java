@@ -106,11 +106,11 @@ class RecordPagesWalkTest {
                 .contains("accepted, being followed", "Missing before it can be closed");
         page.locator("#closes").selectOption("runa");
         Shopfloor.leaving(page, () -> page.locator("#close button.main").click());
-        assertThat(page.locator(".said[role=alert]").innerText()).contains("not closed");
+        assertThat(page.locator(".said[role=alert]").innerText()).contains("cannot be closed yet", "not settled");
         page.navigate(shop.at("/print-check"));
         page.locator("#mark").fill(part + " | OU-000 rev A | 000000000000");
         page.locator("main form button.main").click();
-        assertThat(page.locator("main [role=status]").innerText()).contains("withdrawn");
+        assertThat(page.locator("main [role=status]").innerText()).contains("Do not use it");
     }
 
     private static void receive(Page page) {
