@@ -27,7 +27,7 @@ class ReachWalkTest {
             "/airframe",
             "/part/hull-side-left",
             "/joint/sides-to-bottom",
-            "/stores",
+            "/laminate/hull-bottom",
             "/recipes",
             "/card/canopy-frame-right/1/lay-up-1",
             "/card/float-shell-left/1/bag-2",
