@@ -51,9 +51,9 @@ class ReachWalkTest {
             "/definition",
             "/who");
 
-    /** Words in tables that scroll sideways and yet are broken in the middle. */
+    /** Words in tables that scroll sideways, and in lists of facts, that are broken in the middle. */
     private static final String TORN = """
-            () => [...document.querySelectorAll('.scroll table')].flatMap(table => {
+            () => [...document.querySelectorAll('.scroll table, dl.facts')].flatMap(table => {
                 const torn = [];
                 const texts = document.createTreeWalker(table, NodeFilter.SHOW_TEXT);
                 while (texts.nextNode()) {
@@ -130,7 +130,7 @@ class ReachWalkTest {
                 page.evaluate("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
         assertThat(tooWide.intValue()).isLessThanOrEqualTo(0);
         assertThat((List<?>) page.evaluate(TORN))
-                .as("words of tables torn over two lines")
+                .as("words of tables and facts torn over two lines")
                 .isEmpty();
     }
 

@@ -139,15 +139,24 @@ public final class BendTableCalculator {
             double missing = needed - straights.get(i);
             if (missing > ROUNDING_M) {
                 worst = Math.max(worst, missing);
+                RoutePoint from = corners.get(i);
+                RoutePoint to = corners.get(i + 1);
+                double way = from.to(to);
                 findings.add(stop(String.format(
                         Locale.ROOT,
-                        "The straight from point %d to point %d is %.1f mm, %.1f mm short of the %.1f mm that %s.",
-                        1 + route.points().indexOf(corners.get(i)),
-                        1 + route.points().lastIndexOf(corners.get(i + 1)),
-                        1e3 * straights.get(i),
-                        1e3 * missing,
-                        1e3 * needed,
-                        between ? "the bender needs between two bends" : "an end needs")));
+                        "From point %d to point %d there are %.1f mm; %s %.1f mm of it%s: %.1f mm are missing.",
+                        1 + route.points().indexOf(from),
+                        1 + route.points().lastIndexOf(to),
+                        1e3 * way,
+                        between ? "the bends at both ends take" : "the bend takes",
+                        1e3 * (way - straights.get(i)),
+                        needed > 0
+                                ? String.format(
+                                        Locale.ROOT,
+                                        ", and the bender needs %.1f mm straight between them",
+                                        1e3 * needed)
+                                : "",
+                        1e3 * missing)));
             }
         }
         return worst;

@@ -179,13 +179,14 @@ public final class SettleChange {
         return OnChange.decide(shop, sent, change, at, (d, found, checks, when) -> {
             OnChange.following(shop, d, sent, found, checks);
             checks.text("note", note, false);
-            if (checks.problems().isEmpty() && OnChange.isFresh(shop, sent)) {
-                FollowChange.now(shop, d, found)
-                        .missing()
-                        .forEach(m -> checks.stop("change", m, "nothing left to settle", ""));
-            }
             if (!checks.problems().isEmpty()) {
                 return Outcome.refused(found.name() + " cannot be closed yet.", checks.problems());
+            }
+            List<String> missing = OnChange.isFresh(shop, sent)
+                    ? FollowChange.now(shop, d, found).missing()
+                    : List.of();
+            if (!missing.isEmpty()) {
+                return Outcome.refused(found.name() + " cannot be closed yet. " + String.join(" ", missing));
             }
             return shop.append(Checks.entry(
                     shop,

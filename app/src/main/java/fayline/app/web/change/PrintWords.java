@@ -25,8 +25,8 @@ public final class PrintWords {
             return new ChangesPage.Printed(
                     typed,
                     "That is no mark. Expected the line at the foot of a card or template, such as "
-                            + "hull-bottom | OU-110 rev B | 9f2c44d1a7b3.",
-                    false,
+                            + "hull-bottom | OU-110 rev B | 9f2c44d1a7b3. Do not use it until its mark is read.",
+                    true,
                     "");
         }
         CheckPrint.Answer answer = new CheckPrint(shop).of(sight.definition(), mark.get());
